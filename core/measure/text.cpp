@@ -1,0 +1,1 @@
+#include "core/measure/text.h"

@@ -1,0 +1,53 @@
+#pragma once
+
+#include "core/shop/price.h"
+#include "core/shop/suggest.h"
+
+namespace riband::shop {
+
+/// A line of an order at the counter, before it is booked.
+struct DraftLine {
+    belt::Belt belt;
+    Extent extent;
+    std::int64_t quantity;
+    std::string said;                   ///< as typed
+    std::optional<cutting::Plan> way;   ///< chosen by the clerk over the suggested one, made from `wayPieces`
+    std::vector<std::string> wayPieces; ///< piece codes in the order of the way's problem
+};
+
+struct Draft {
+    std::vector<DraftLine> lines;
+    std::string customer; ///< "" for a walk-in
+    std::string phone;
+    std::optional<Moment> due;
+    std::string note;
+};
+
+/// What ordering made.
+struct Ordered {
+    store::OrderId order;
+    std::optional<store::TicketId> ticket; ///< none if all came ready from the shelf
+};
+
+/// Prices the draft and keeps it without reserving anything.
+store::OrderId quote(const Shop& shop, const Draft& draft);
+store::OrderId park(const Shop& shop, const Draft& draft);
+/// The draft of a parked or quoted order again; the order itself is cancelled when the draft is booked anew.
+Draft resume(const Shop& shop, store::OrderId order);
+
+/// Books the order, plans all its belts anew (lines of the same belt together; where the clerk chose a way
+/// and it still can be done, that one), reserves the width and makes the ticket. Refuses with WidthTaken, and
+/// changes nothing, if not all can be served. `instead`: the parked or quoted order that this replaces.
+Ordered order(const Shop& shop, const Draft& draft, std::optional<store::OrderId> instead = std::nullopt);
+
+/// Changed mind while nothing of the line is cut: another width or quantity; planned and reserved anew, the
+/// old ticket is void. Belts already cut stay with the order or, where too many, become ready belts.
+Ordered change(const Shop& shop, store::LineId line, Extent extent, std::int64_t quantity);
+
+/// Cancels the order: reservations go, belts already cut become ready belts (their pieces are returned).
+std::vector<store::PieceId> cancel(const Shop& shop, store::OrderId order);
+
+/// Gives the finished order to the customer.
+void handOver(const Shop& shop, store::OrderId order);
+
+} // namespace riband::shop

@@ -1,0 +1,46 @@
+#pragma once
+
+#include "core/cutting/setup.h"
+#include "core/shop/shop.h"
+
+namespace riband::shop {
+
+/// One row of the Rack page.
+struct RackRow {
+    store::StockPiece piece;
+    std::string belt; ///< designation
+};
+std::vector<RackRow> rack(const Shop& shop);
+
+/// What a scanned or typed code names in this shop.
+struct Scanned {
+    std::optional<store::StockPiece> piece;
+    std::optional<store::Ticket> ticket;
+    std::optional<store::Order> order;
+    bool any() const { return piece || ticket || order; }
+};
+Scanned scan(const Shop& shop, const std::string& text);
+
+/// A mounting on the Bench: all that the person at the cutter needs.
+struct BenchMounting {
+    store::TicketMounting mounting;
+    std::string ticket; ///< code
+    std::string order;  ///< code
+    std::string customer;
+    store::StockPiece piece;
+    store::StockedBelt belt;
+    std::vector<Extent> stops;      ///< each belt's own width, in the order of cutting
+    std::vector<Extent> cumulative; ///< display if not zeroed again
+    std::optional<cutting::SetUp> setUp;
+    std::optional<cutting::SetUpFault> setUpFault;
+    std::optional<belt::WidthTolerance> tolerance; ///< of the widest belt
+};
+/// All planned mountings, in the order that changes shafts least; within a shaft longest waiting first.
+std::vector<BenchMounting> bench(const Shop& shop);
+/// The mountings of one ticket, for its paper.
+std::vector<BenchMounting> mountingsOf(const Shop& shop, store::TicketId ticket);
+
+/// The life of a piece: its movements, oldest first.
+std::vector<store::RecordedMovement> lifeOf(const Shop& shop, store::PieceId piece);
+
+} // namespace riband::shop

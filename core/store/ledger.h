@@ -1,0 +1,93 @@
+#pragma once
+
+#include "core/measure/date.h"
+#include "core/measure/extent.h"
+#include "core/measure/money.h"
+#include "core/store/connection.h"
+#include "core/store/id.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace riband::store {
+
+/// Where width is, or where it went (docs/ledger.md).
+enum class Account : std::uint8_t {
+    Bought, ///< source: from the maker
+    Found,  ///< source: was on the rack and in no book
+    Rack,   ///< sleeves and remnants; named by piece
+    Ready,  ///< ready belts on the shelf; named by piece
+    Sold,   ///< belts for customers; named by order line
+    Trim,
+    Kerf,
+    End,        ///< ragged far edge thrown away at the cutter
+    Scrap,      ///< thrown away, with a reason
+    Difference, ///< book against what was measured
+};
+
+enum class ScrapReason : std::uint8_t { Stub, Miscut, Damaged, Aged };
+
+/// What a movement was: the act of a person.
+enum class Act : std::uint8_t { Receive, Cut, TakeReady, Miscut, Cancel, Scrap, Correct, Undo };
+
+/// One side of a movement. `amount` is signed, in the unit of its belt; `cost` is the money that goes with
+/// the width.
+struct Posting {
+    Account account;
+    std::optional<PieceId> piece; ///< Rack and Ready always have one; the others name the piece it came from
+    std::optional<LineId> line;   ///< Sold
+    std::int64_t amount;
+    Money cost = Money::minor(0);
+    std::optional<ScrapReason> reason; ///< Scrap always has one
+};
+
+/// One act: postings of one belt that sum to zero in width and in money. Can't be built otherwise: throws
+/// std::invalid_argument.
+class Movement {
+public:
+    struct About {
+        Act act;
+        Moment at;
+        PersonId person;
+        BeltId belt;
+        std::string note;
+        std::optional<MovementId> undoes;
+    };
+    Movement(About about, std::vector<Posting> postings);
+    const About& about() const { return about_; }
+    const std::vector<Posting>& postings() const { return postings_; }
+
+private:
+    About about_;
+    std::vector<Posting> postings_;
+};
+
+struct RecordedMovement {
+    MovementId id;
+    Movement movement;
+};
+
+/// The width ledger: append-only. The only code that names the tables `movement` and `posting`.
+class Ledger {
+public:
+    explicit Ledger(Connection& connection) : connection_{connection} {}
+    /// Inside the caller's transaction. Keeps the cached extent and cost of each named piece. Throws
+    /// StoreError::Constraint if a piece would go below zero.
+    MovementId record(const Movement& movement);
+    std::vector<RecordedMovement> historyOf(PieceId piece) const; ///< oldest first
+    std::vector<RecordedMovement> between(Moment from, Moment until) const;
+    /// Sums by account over all time; Extent is signed here, so plain counts.
+    struct Balance {
+        BeltId belt;
+        Account account;
+        std::int64_t amount;
+        Money cost;
+    };
+    std::vector<Balance> balances() const;
+
+private:
+    Connection& connection_;
+};
+
+} // namespace riband::store

@@ -1,0 +1,69 @@
+#pragma once
+
+#include "core/cutting/problem.h"
+#include "core/cutting/setup.h"
+#include "core/measure/money.h"
+#include "core/store/connection.h"
+#include "core/store/id.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace riband::store {
+
+/// What a quantity takes off the width price of a line.
+struct QuantityStep {
+    std::int64_t from; ///< belts of one line
+    Permille off;
+    friend bool operator==(const QuantityStep&, const QuantityStep&) = default;
+};
+
+/// How the shop prices; docs/prices.md.
+struct PriceRules {
+    Currency currency{"EUR", 2};
+    Money cuttingCharge = Money::minor(250); ///< a belt
+    Money minimumLine = Money::minor(0);
+    std::vector<QuantityStep> steps; ///< by `from`, rising
+    Permille tax{0};
+    std::int64_t roundTotalTo = 1; ///< minor units: a line's total to this step
+    bool pricesIncludeTax = false;
+    friend bool operator==(const PriceRules&, const PriceRules&) = default;
+};
+
+struct ShopSettings {
+    std::string name;
+    std::string address; ///< for papers, lines by '\n'
+    PriceRules prices;
+    cutting::Rules toothed = cutting::Rules::usual(Unit::Micrometre);
+    cutting::Rules ribbed = cutting::Rules::usual(Unit::Rib);
+    Extent mountingCost = Width::millimetres(4);
+    int mostRemnants = 10;
+    cutting::Cutter cutter; ///< the bench cutter with its shafts
+    std::string paper = "A4";
+    const cutting::Rules& rulesFor(Unit unit) const { return unit == Unit::Rib ? ribbed : toothed; }
+};
+
+enum class Role : std::uint8_t { Clerk, StockManager, Owner };
+struct Person {
+    PersonId id;
+    std::string initials;
+    std::string name;
+    Role role;
+};
+
+/// Settings and people. The only code that names the tables `setting`, `cutter_shaft` and `person`.
+class Settings {
+public:
+    explicit Settings(Connection& connection) : connection_{connection} {}
+    ShopSettings read() const;
+    void write(const ShopSettings& settings);
+    std::vector<Person> people() const;
+    Person person(PersonId id) const;
+    PersonId addPerson(const std::string& initials, const std::string& name, Role role);
+
+private:
+    Connection& connection_;
+};
+
+} // namespace riband::store

@@ -1,0 +1,43 @@
+#pragma once
+
+#include "core/store/connection.h"
+
+#include <functional>
+#include <string>
+#include <vector>
+
+namespace riband::store {
+
+/// One thing in the book that does not agree with another.
+struct Disagreement {
+    enum class Kind {
+        MovementNotZero, ///< width or money of a movement does not sum to zero
+        PieceExtent,     ///< the cached extent is not the sum of its postings
+        PieceCost,
+        PieceNegative,
+        PieceCode,    ///< wrong check character, or given twice
+        OverReserved, ///< open mountings promise more than the piece has
+        LineCount,    ///< belts cut of a line are not what the ledger sold
+        OrderState,   ///< an order's state does not follow from its lines
+        TicketState,
+        UnitMixed, ///< a posting or line in another unit than its belt
+        ForeignKey,
+        Database, ///< SQLite's own integrity check
+    };
+    Kind kind;
+    std::string where; ///< piece, ticket or order code, or the movement's number
+    std::int64_t book = 0, found = 0;
+    std::string detail;
+};
+
+struct Verification {
+    std::vector<Disagreement> disagreements;
+    std::int64_t pieces = 0, movements = 0, postings = 0;
+    bool finished = true; ///< not stopped by `goOn`
+    bool agrees() const { return finished && disagreements.empty(); }
+};
+
+/// Recomputes everything from the postings. `goOn` is told a share from 0 to 1 and may stop it.
+Verification verify(Connection& connection, const std::function<bool(double)>& goOn = nullptr);
+
+} // namespace riband::store

@@ -1,0 +1,1 @@
+#include "ui/drawing/band.h"

@@ -1,0 +1,1 @@
+#include "ui/papers/papers.h"

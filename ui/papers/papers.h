@@ -1,0 +1,70 @@
+#pragma once
+
+#include "core/shop/queries.h"
+#include "core/store/settings.h"
+
+#include <QByteArray>
+#include <QPageSize>
+#include <QString>
+
+#include <vector>
+
+class QPagedPaintDevice;
+class QPainter;
+
+namespace riband::ui {
+
+/// The papers: each paints on any paged device (printer or PDF) and says how many pages it made. They show
+/// what they are given and read nothing.
+
+struct TicketPaper {
+    store::Ticket ticket;
+    store::Order order;
+    std::vector<shop::BenchMounting> mountings;
+    std::vector<std::string> fromShelf; ///< "PJ 1194, 6 ribs: 3 belts, codes ..."
+};
+int paintTicket(QPagedPaintDevice& device, const TicketPaper& paper, const store::ShopSettings& shop,
+                const belt::Tables& tables);
+
+/// A belt for the customer, or a ready belt for the shelf.
+struct BeltLabel {
+    std::string code;        ///< bar code: the order, or the ready belt's own
+    std::string printedForm; ///< belt::printed
+    std::string designation;
+    Extent width;
+    std::string tolerance;
+    std::string order;
+    std::string customer;
+};
+int paintBeltLabel(QPagedPaintDevice& device, const BeltLabel& label, const store::ShopSettings& shop);
+
+struct RemnantLabel {
+    std::string code;
+    std::string designation;
+    Extent extent;
+    std::string place;
+    Date born;
+};
+int paintRemnantLabel(QPagedPaintDevice& device, const RemnantLabel& label, const store::ShopSettings& shop);
+
+/// Confirmation or quote for the customer: no cost prices.
+struct OrderPaper {
+    store::Order order;
+    std::vector<std::string> designations; ///< one a line
+};
+int paintOrder(QPagedPaintDevice& device, const OrderPaper& paper, const store::ShopSettings& shop);
+
+/// A Code 128 symbol (ISO/IEC 15417:2007) by zint, module by module: true is a bar. Empty if the text can't
+/// be coded.
+std::vector<bool> code128(const std::string& text);
+/// Paints it with its quiet zones; modules are whole device dots. Returns the width used.
+double paintCode128(QPainter& painter, const QRectF& area, const std::string& text);
+
+/// A PDF made by one of the papers; `size` is that of the page.
+template <class Paint>
+QByteArray pdfOf(const QPageSize& size, Paint&& paint);
+
+QPageSize ticketSize(const store::ShopSettings& shop); ///< A4 or Letter by the shop's setting
+QPageSize labelSize();                                 ///< 58 x 40 mm
+
+} // namespace riband::ui
