@@ -1,0 +1,110 @@
+#include "ui/words/tr.h"
+#include "ui/words/words.h"
+
+namespace riband::ui {
+
+namespace {
+
+QString mountings(std::int64_t count) {
+    return count == 1 ? Words::tr("one mounting")
+                      : Words::tr("%n mountings", nullptr, static_cast<int>(count));
+}
+
+QString finishes(const shop::Reason& reason) {
+    if (reason.figure.isNone()) return Words::tr("Finishes the piece: nothing is thrown away.");
+    return Words::tr("Finishes the piece: only %1 is thrown away.").arg(shown(reason.figure));
+}
+
+} // namespace
+
+QString say(const shop::Reason& reason) {
+    using Kind = shop::Reason::Kind;
+    const QString other = text(reason.other);
+    const QString figure = shown(reason.figure);
+    switch (reason.kind) {
+    case Kind::FromShelf:
+        return Words::tr("Ready on the shelf: nothing has to be cut.");
+    case Kind::OnlyPiece:
+        return Words::tr("The only piece that is wide enough; it leaves %1.").arg(figure);
+    case Kind::Finishes:
+        return finishes(reason);
+    case Kind::AvoidsDead:
+        return Words::tr("The smallest that fits, %1, would leave a dead %2.").arg(other, figure);
+    case Kind::SmallestThatFits:
+        return Words::tr("The smallest piece that fits; it leaves %1.").arg(figure);
+    case Kind::KeepsWider:
+        return Words::tr("Keeps %1 whole; this one leaves %2.").arg(other, figure);
+    case Kind::Oldest:
+        return Words::tr("About the same as others, but the oldest; it leaves %1.").arg(figure);
+    case Kind::SeveralPieces:
+        return Words::tr("No single piece takes it all: %1.").arg(mountings(reason.count));
+    case Kind::NewSleeve:
+        return Words::tr("No remnant is wide enough: a new sleeve, which leaves %1.").arg(figure);
+    case Kind::Unserved:
+        return Words::tr("There is not enough of this belt here. Order a sleeve.");
+    }
+    return {};
+}
+
+QString say(cutting::Unserved::Why why) {
+    using Why = cutting::Unserved::Why;
+    switch (why) {
+    case Why::NoPiece:
+        return Words::tr("there is no piece of this belt");
+    case Why::TooNarrow:
+        return Words::tr("no single piece is wide enough");
+    case Why::NotEnough:
+        return Words::tr("the pieces are used up by the other belts");
+    }
+    return {};
+}
+
+QString say(cutting::SetUp::Remark remark) {
+    using Remark = cutting::SetUp::Remark;
+    switch (remark) {
+    case Remark::LittleTension:
+        return Words::tr("Short sleeve: little tension, just taut.");
+    case Remark::NearSmallestShaft:
+        return Words::tr("The shaft is near the smallest for this profile.");
+    case Remark::ShaftUnderSmallest:
+        return Words::tr("The shaft is thinner than the smallest pulley of this profile: do not mount it.");
+    case Remark::SteelCord:
+        return Words::tr("Steel cord: this cutter is not made for it. Do not cut it here.");
+    case Remark::AramidCord:
+        return Words::tr("Aramid cord: this cutter is not made for it. Do not cut it here.");
+    case Remark::Polyurethane:
+        return Words::tr("Polyurethane body: this cutter is not made for it. Do not cut it here.");
+    case Remark::CutInTheGroove:
+        return Words::tr("Ribbed: set the blade in the groove and count ribs.");
+    }
+    return {};
+}
+
+QString say(cutting::SetUpFault fault) {
+    using cutting::SetUpFault;
+    switch (fault) {
+    case SetUpFault::TooWide:
+        return Words::tr("The piece is wider than any shaft of the cutter can hold.");
+    case SetUpFault::TooShort:
+        return Words::tr("The piece is too short for the shafts of the cutter.");
+    case SetUpFault::TooLong:
+        return Words::tr("The piece is too long for the shafts of the cutter.");
+    case SetUpFault::NoShaft:
+        return Words::tr("No shaft is set for the cutter. Add one on the Shop page.");
+    }
+    return {};
+}
+
+QString say(cutting::PieceKind kind) {
+    switch (kind) {
+    case cutting::PieceKind::Sleeve:
+        return Words::tr("sleeve");
+    case cutting::PieceKind::Remnant:
+        return Words::tr("remnant");
+    case cutting::PieceKind::Ready:
+        return Words::tr("ready belt");
+    }
+    return {};
+}
+
+} // namespace riband::ui

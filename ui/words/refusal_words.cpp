@@ -1,0 +1,72 @@
+#include "ui/words/tr.h"
+#include "ui/words/words.h"
+
+namespace riband::ui {
+
+namespace {
+
+QString notFound(const shop::Refusal& refusal) {
+    using Why = shop::Refusal::Why;
+    const QString detail = text(refusal.detail());
+    switch (refusal.why()) {
+    case Why::NoSuchPiece:
+        return Words::tr("No piece has the code “%1”. Check the label.").arg(detail);
+    case Why::NoSuchTicket:
+        return Words::tr("No ticket has the code “%1”.").arg(detail);
+    case Why::NoSuchOrder:
+        return Words::tr("No order has the code “%1”.").arg(detail);
+    case Why::NoSuchBelt:
+        return Words::tr("The shop does not keep the belt “%1”. Add it first.").arg(detail);
+    default:
+        return {};
+    }
+}
+
+QString tooLate(const shop::Refusal& refusal) {
+    using Why = shop::Refusal::Why;
+    const QString detail = text(refusal.detail());
+    switch (refusal.why()) {
+    case Why::AlreadyCut:
+        return Words::tr("This is cut already (%1). What was cut stays cut.").arg(detail);
+    case Why::AlreadyDone:
+        return Words::tr("This is closed already (%1): handed over, cancelled or void.").arg(detail);
+    case Why::NothingToCut:
+        return Words::tr("There is nothing left to cut.");
+    case Why::WidthTaken:
+        return Words::tr("Another order has taken that width in between. Look at the new suggestion.");
+    case Why::PieceGone:
+        return Words::tr("The piece %1 is used up.").arg(detail);
+    case Why::PieceReserved:
+        return Words::tr("The piece is promised to %1. Cut or cancel that first.").arg(detail);
+    case Why::NotAllCut:
+        return Words::tr("Not all belts of the order are cut yet.");
+    default:
+        return notFound(refusal);
+    }
+}
+
+} // namespace
+
+QString say(const shop::Refusal& refusal) {
+    using Why = shop::Refusal::Why;
+    const QString detail = text(refusal.detail());
+    switch (refusal.why()) {
+    case Why::MoreThanThere:
+        return Words::tr("More would be left than there was. Measure again (%1).").arg(detail);
+    case Why::TooNarrow:
+        return Words::tr("The piece is too narrow for that (%1).").arg(detail);
+    case Why::UnitMixed:
+        return Words::tr("Ribbed belts are counted in ribs, toothed belts are measured in mm (%1).")
+            .arg(detail);
+    case Why::BadQuantity:
+        return Words::tr("Say a whole number of belts from 1 on (%1).").arg(detail);
+    case Why::BadWidth:
+        return Words::tr("That width can't be used (%1). Check it.").arg(detail);
+    case Why::CodeTaken:
+        return Words::tr("The code “%1” is given already.").arg(detail);
+    default:
+        return tooLate(refusal);
+    }
+}
+
+} // namespace riband::ui

@@ -1,1 +1,0 @@
-#include "ui/words/words.h"
