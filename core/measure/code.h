@@ -22,7 +22,8 @@ public:
     /// The code of the first number from `number` on that needs no skipping; `number` becomes the one after
     /// it.
     static Code next(CodeKind kind, std::int64_t& number);
-    /// Reads "7K2-M", "7k2m", "7K2 M"; O is read as 0 and I as 1. Nothing if a character is wrong or swapped.
+    /// Reads "7K2-M", "7k2-m"; O is read as 0 and I as 1. The dash must be there, so that no belt's name is
+    /// taken for a code. Nothing if a character is wrong or swapped.
     static std::optional<Code> read(std::string_view text);
     CodeKind kind() const { return kind_; }
     /// "7K2-M"
