@@ -1,0 +1,27 @@
+#pragma once
+
+#include <QString>
+#include <QWidget>
+
+namespace riband::ui {
+
+/// One card of the window.
+class Page : public QWidget {
+    Q_OBJECT
+public:
+    using QWidget::QWidget;
+    virtual QString title() const = 0;
+    /// What the page is for, two or three sentences; the keys are listed from its actions.
+    virtual QString help() const = 0;
+    /// The page came to the front, or what it shows was changed elsewhere.
+    virtual void refresh() = 0;
+    /// Something typed while no text field had the focus.
+    virtual void typed(const QString& text) = 0;
+    /// What waits on this page, shown on its tab; 0 shows nothing.
+    virtual int waiting() const { return 0; }
+
+signals:
+    void waitingChanged();
+};
+
+} // namespace riband::ui
