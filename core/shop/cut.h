@@ -6,22 +6,41 @@ namespace riband::shop {
 
 /// What really happened at the cutter in one mounting.
 struct CutRecord {
+    /// Belts cut for the shelf from the rest, in the same mounting, over those on the ticket.
+    struct ForShelf {
+        Extent extent;
+        std::int64_t count;
+    };
     store::MountingId mounting;
-    std::optional<Extent> left; ///< measured; nothing: as planned
-    bool keepRest = true;       ///< back to the rack; else it is thrown away
-    std::string place;          ///< of the rest; "" where it was
+    std::optional<Extent> left;   ///< measured; nothing: as it must be by the figures
+    std::optional<bool> keepRest; ///< back to the rack, or thrown away; nothing: kept if it can be held again
+    std::string place;            ///< of the rest; "" where it was
+    std::vector<ForShelf> forShelf{};
+};
+
+/// A planned mounting that the piece can't give any more, since less was left of it than planned. It is void;
+/// the lines of these orders miss belts (planMissing).
+struct Voided {
+    store::MountingId mounting;
+    std::vector<store::OrderId> orders;
 };
 
 /// What was made of the rest.
 struct CutDone {
     store::MovementId movement;
-    std::optional<store::PieceId> remnant; ///< label it
+    std::optional<store::PieceId> remnant; ///< the rest, under the piece's own code: label it
     std::vector<store::PieceId> shelf;     ///< ready belts, each to be labelled
-    std::int64_t difference;               ///< µm or ribs more (+) or less (-) than planned
-    bool orderReady;                       ///< all belts of the order are cut
+    std::int64_t difference;               ///< µm or ribs more (+) or less (-) than the figures said
+    bool orderReady;                       ///< all belts of the ticket's order are cut
+    std::vector<Voided> voided;            ///< what the measured rest made impossible
 };
 
-/// Books a mounting: trim, kerf, belts, rest, difference.
+/// Books a mounting: trim, kerf, belts, rest, difference. The rest keeps the piece's code (a sleeve is a
+/// remnant from then on); a rest narrower than a stub can't be held again and is thrown away, whatever is
+/// said: up to the end allowance to the account End, more than that to Scrap as a stub. The piece's cost goes
+/// with the width, no cent lost. Refuses MoreThanThere (the piece is `left` narrower than that), TooNarrow
+/// (the book says that the piece can't give these belts, and no rest was measured), PieceReserved (throws
+/// away what other tickets need), AlreadyCut, AlreadyDone.
 CutDone recordCut(const Shop& shop, const CutRecord& record);
 
 /// A belt of this mounting was spoiled before the mounting is finished: what was cut well counts, the spoiled
@@ -29,7 +48,7 @@ CutDone recordCut(const Shop& shop, const CutRecord& record);
 /// again.
 struct Miscut {
     store::MountingId mounting;
-    std::vector<std::int64_t> good; ///< belts well cut, for each cut of the mounting
+    std::vector<std::int64_t> good; ///< belts well cut, for each cut of the mounting in its order
     Extent spoiled;                 ///< width of what was spoiled
     Extent left;                    ///< measured, of the piece after that
     std::string note;
@@ -39,11 +58,17 @@ struct Replanned {
     std::optional<store::PieceId> remnant;
     std::optional<store::TicketId> ticket; ///< the new one; none if the rest can't be served now
     std::vector<store::LineId> unserved;   ///< lines that still want belts; the order stands
+    std::vector<Voided> voided;            ///< what the measured rest made impossible
 };
 Replanned recordMiscut(const Shop& shop, const Miscut& miscut);
 
-/// Lines of open orders whose missing belts are on no ticket (after a miscut, or when stock was short) are
-/// planned again.
-std::optional<store::TicketId> planMissing(const Shop& shop, store::OrderId order);
+/// What planning again came to.
+struct Planned {
+    std::optional<store::TicketId> ticket; ///< none if nothing could be planned, or all came from the shelf
+    std::vector<store::LineId> unserved;   ///< lines that still want belts
+};
+/// Belts of an open order that are on no ticket (after a miscut, or when a rest was short) are planned again,
+/// as many as can be served now. Refuses NothingToCut if none is missing.
+Planned planMissing(const Shop& shop, store::OrderId order);
 
 } // namespace riband::shop

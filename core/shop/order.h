@@ -27,24 +27,36 @@ struct Draft {
 struct Ordered {
     store::OrderId order;
     std::optional<store::TicketId> ticket; ///< none if all came ready from the shelf
+    bool otherWay = false;                 ///< a way that the clerk chose could not be done any more
 };
 
-/// Prices the draft and keeps it without reserving anything.
-store::OrderId quote(const Shop& shop, const Draft& draft);
-store::OrderId park(const Shop& shop, const Draft& draft);
+/// Prices the draft and keeps it without reserving anything. `instead`: the parked or quoted order that this
+/// replaces.
+store::OrderId quote(const Shop& shop, const Draft& draft,
+                     std::optional<store::OrderId> instead = std::nullopt);
+store::OrderId park(const Shop& shop, const Draft& draft,
+                    std::optional<store::OrderId> instead = std::nullopt);
 /// The draft of a parked or quoted order again; the order itself is cancelled when the draft is booked anew.
 Draft resume(const Shop& shop, store::OrderId order);
 
 /// Books the order, plans all its belts anew (lines of the same belt together; where the clerk chose a way
-/// and it still can be done, that one), reserves the width and makes the ticket. Refuses with WidthTaken, and
-/// changes nothing, if not all can be served. `instead`: the parked or quoted order that this replaces.
+/// and it still can be done, that one), reserves the width and makes the ticket. Ready belts of the asked
+/// width are taken from the shelf first and booked at once: they lie with the order from then on, the ticket
+/// names them. Refuses with WidthTaken, and changes nothing, if not all can be served.
 Ordered order(const Shop& shop, const Draft& draft, std::optional<store::OrderId> instead = std::nullopt);
 
-/// Changed mind while nothing of the line is cut: another width or quantity; planned and reserved anew, the
-/// old ticket is void. Belts already cut stay with the order or, where too many, become ready belts.
+/// Plans the waiting belts of these open orders together, one mounting for what one piece can give: their
+/// planned mountings are void, one new ticket (of the first order) takes their place. Refuses with WidthTaken
+/// if not all can be served.
+Ordered together(const Shop& shop, const std::vector<store::OrderId>& orders);
+
+/// Changed mind: another width or quantity (0: none of this line). The waiting belts of the order are planned
+/// and reserved anew, the old ticket is void as far as it is not cut. Belts already cut stay with the line if
+/// the width is the same; where too many or of another width they become ready belts.
 Ordered change(const Shop& shop, store::LineId line, Extent extent, std::int64_t quantity);
 
-/// Cancels the order: reservations go, belts already cut become ready belts (their pieces are returned).
+/// Cancels the order: reservations go, belts already cut become ready belts (their pieces are returned);
+/// those that came from the shelf go back to it.
 std::vector<store::PieceId> cancel(const Shop& shop, store::OrderId order);
 
 /// Gives the finished order to the customer.

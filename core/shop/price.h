@@ -4,9 +4,10 @@
 
 namespace riband::shop {
 
-/// The price of one line: width price x width x belts, less the quantity step, cutting charge a belt, the
-/// least price of a line, tax, and the rounding of the total. Each amount is rounded once, halves away from
-/// zero.
+/// The price of one line (docs/prices.md): width price x width x belts, less the quantity step, cutting
+/// charge a belt, what the least price of a line adds, tax, and the rounding of the total. Each amount is
+/// rounded once, halves away from zero. What the rounding of the total adds is total - net - tax. With prices
+/// that include tax, the first four amounts include it and net + tax is the total.
 store::LinePrice priceOf(const store::PriceRules& rules, WidthPrice price, Extent extent,
                          std::int64_t quantity);
 

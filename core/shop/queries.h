@@ -25,7 +25,7 @@ Scanned scan(const Shop& shop, const std::string& text);
 struct BenchMounting {
     store::TicketMounting mounting;
     std::string ticket; ///< code
-    std::string order;  ///< code
+    std::string order;  ///< code; several, by spaces, where orders are cut together
     std::string customer;
     store::StockPiece piece;
     store::StockedBelt belt;
@@ -39,6 +39,16 @@ struct BenchMounting {
 std::vector<BenchMounting> bench(const Shop& shop);
 /// The mountings of one ticket, for its paper.
 std::vector<BenchMounting> mountingsOf(const Shop& shop, store::TicketId ticket);
+
+/// A line of an open order that wants belts which are on no ticket.
+struct Missing {
+    store::OrderId order;
+    std::string code; ///< of the order
+    store::OrderLine line;
+    std::int64_t belts;
+};
+/// Longest waiting first.
+std::vector<Missing> missing(const Shop& shop);
 
 /// The life of a piece: its movements, oldest first.
 std::vector<store::RecordedMovement> lifeOf(const Shop& shop, store::PieceId piece);

@@ -17,7 +17,9 @@ struct Delivery {
         cutting::PieceKind::Sleeve; ///< Remnant and Ready for a stock that is taken over
 };
 
-/// One transaction for all; the new pieces in the order of the deliveries.
+/// One transaction for all; the new pieces in the order of the deliveries. Sleeves come from the account
+/// Bought; remnants and ready belts of a stock that is taken over from Found. The cost of a sleeve becomes
+/// the belt's last sleeve cost.
 std::vector<store::PieceId> receive(const Shop& shop, const std::vector<Delivery>& deliveries);
 
 /// The belt's entry in the catalogue, made from the tables if it is new (standard widths listed, usual

@@ -20,23 +20,24 @@ struct Outlook {
     Date today;
 };
 
-/// The free width of every piece of the belt that is not promised. An unknown belt gives an outlook without
-/// pieces.
+/// The width of every piece of the belt that is not promised (problem.pieces[].extent; of ready belts those
+/// of an asked width). An unknown belt gives an outlook without pieces. Refuses UnitMixed, BadWidth,
+/// BadQuantity and NoSuchBelt (a profile of no table).
 Outlook lookAt(const Shop& shop, const belt::Belt& belt, const std::vector<Wish>& wishes);
 
 /// Why this piece; the screen makes one line of it, always with the figure.
 struct Reason {
     enum class Kind {
-        FromShelf,        ///< ready belts: no cutting at all
+        FromShelf,        ///< `count` ready belts: no cutting at all
         OnlyPiece,        ///< nothing else is wide enough
-        Finishes,         ///< the piece is used up: `figure` is thrown away
+        Finishes,         ///< the piece is used up: of `figure` nothing more can be made
         AvoidsDead,       ///< smallest that fits would leave a dead `figure` of piece `other`
         SmallestThatFits, ///< leaves `figure`
-        KeepsWider,       ///< leaves `other` whole
+        KeepsWider,       ///< leaves `other` whole; this piece leaves `figure`
         Oldest,           ///< equal otherwise; to be used first
-        SeveralPieces,    ///< no single piece takes it all: `count` mountings
+        SeveralPieces,    ///< no single piece takes it all: `count` mountings, `figure` thrown away
         NewSleeve,        ///< no remnant is wide enough
-        Unserved,         ///< not enough here
+        Unserved,         ///< not enough here: `count` belts can't be given
     };
     Kind kind;
     Extent figure;
