@@ -93,11 +93,11 @@ std::optional<CsvFault> collect(std::string_view text, Collector& into) {
         return CsvFault{kind, into.line, into.fields.size() + 1, {}};
     };
     for (const char c : text) {
-        if (into.rowBytes++ == 0) into.rowLine = into.line;
+        const bool emptyLine = into.rowBytes == 0 && (c == '\r' || c == '\n');
+        if (!emptyLine && into.rowBytes++ == 0) into.rowLine = into.line;
         if (into.rowBytes > longestRow) return here(CsvFault::Kind::LineTooLong);
         if (!parser.take(c, into)) return here(CsvFault::Kind::OpenQuote);
         if (c == '\n') ++into.line;
-        if (c == '\n' && into.fields.empty() && into.rowBytes == 1) into.rowBytes = 0; // an empty line
     }
     if (!parser.finish(into)) return here(CsvFault::Kind::OpenQuote);
     return std::nullopt;
