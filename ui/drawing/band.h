@@ -6,6 +6,7 @@
 #include <QString>
 #include <QWidget>
 
+#include <optional>
 #include <vector>
 
 class QPainter;
@@ -29,6 +30,8 @@ struct BandPicture {
 };
 
 enum class BandSize { Large, Small };
+/// In pixels of 1/96 inch; a painter for paper is scaled to these. The rule under a large band counts from
+/// the trimmed edge, where the display of the cutter is zeroed, so a belt's far edge stands at its stop.
 void paintBand(QPainter& painter, const QRectF& area, const BandPicture& picture, const Look& look,
                BandSize size);
 /// What the picture shows, in words, for those who can't see it.
@@ -38,16 +41,18 @@ class BandWidget final : public QWidget {
     Q_OBJECT
 public:
     explicit BandWidget(BandSize size, QWidget* parent = nullptr);
+    using QWidget::show;
     void show(BandPicture picture);
     void clear();
     QSize sizeHint() const override;
+    QSize minimumSizeHint() const override;
 
 protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
     BandSize size_;
-    BandPicture picture_;
+    std::optional<BandPicture> picture_;
 };
 
 } // namespace riband::ui

@@ -30,7 +30,8 @@ Look light() {
             .onCool = rgb(0xFFFFFF),
             .rest = rgb(0xDCD5C7),
             .danger = rgb(0xA3302A),
-            .ok = rgb(0x2C6B3A)};
+            .ok = rgb(0x2C6B3A),
+            .edge = rgb(0xFBF9F5)};
 }
 
 Look dark() {
@@ -49,7 +50,8 @@ Look dark() {
             .onCool = rgb(0x17191C),
             .rest = rgb(0x3B4046),
             .danger = rgb(0xEE8A80),
-            .ok = rgb(0x7CC58B)};
+            .ok = rgb(0x7CC58B),
+            .edge = rgb(0x1C1F23)};
 }
 
 Look print() {
@@ -68,7 +70,8 @@ Look print() {
             .onCool = rgb(0xFFFFFF),
             .rest = rgb(0xE6E6E6),
             .danger = rgb(0x000000),
-            .ok = rgb(0x000000)};
+            .ok = rgb(0x000000),
+            .edge = rgb(0x000000)};
 }
 
 QPalette paletteOf(const Look& look) {

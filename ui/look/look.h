@@ -18,6 +18,7 @@ struct Look {
     QColor cool, coolFill, onFill;  ///< act, gain, belts; `onFill` is text on `coolFill`
     QColor onCool;                  ///< text on `cool`, as on the likely act's button
     QColor rest, danger, ok;        ///< what stays, destroy, proved
+    QColor edge;                    ///< lines of hatches and between the strips of a band
 
     static const Look& of(Shade shade);
     static const Look& paper(); ///< for print: black on white, hatches carry the meaning
