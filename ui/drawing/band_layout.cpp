@@ -1,5 +1,7 @@
 #include "ui/drawing/band_layout.h"
 
+#include "ui/words/words.h"
+
 #include <QCoreApplication>
 #include <QFontMetricsF>
 
@@ -119,7 +121,8 @@ void placeCaptions(BandLayout& layout, const BandPicture& picture, const QRectF&
     const QFontMetricsF metrics{font};
     const bool trims = !picture.strips.empty() && picture.strips.front().part == Part::Trim;
     const QString blade =
-        trims ? BandWords::tr("blade · trim %1").arg(picture.strips.front().label) : BandWords::tr("blade");
+        trims ? BandWords::tr("blade · trim %1").arg(shownNumber(picture.strips.front().extent))
+              : BandWords::tr("blade");
     const double high = metrics.height();
     const auto right = [&](const QString& text) {
         const double wide = metrics.horizontalAdvance(text);
