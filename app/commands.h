@@ -1,0 +1,15 @@
+#pragma once
+
+#include "app/console.h"
+
+#include <QStringList>
+
+namespace riband::app {
+
+// The verbs of the command line, each in a file of its own. They take what stands behind the verb and throw
+// BadInput, HelpAsked, StoreError or Refusal; main tells these to the person.
+
+Exit read(const QStringList& arguments);
+Exit plan(const QStringList& arguments);
+
+} // namespace riband::app

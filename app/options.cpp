@@ -1,0 +1,47 @@
+#include "app/options.h"
+
+#include "app/console.h"
+#include "ui/words/tr.h"
+
+namespace riband::app {
+
+namespace {
+
+void refuseCount(const Usage& usage, const QStringList& given) {
+    if (given.size() < usage.positionals.size())
+        throw BadInput(ui::Words::tr("%1 is missing. Try: riband %2 --help")
+                           .arg(usage.positionals.at(given.size()).name, usage.verb));
+    if (given.size() > usage.positionals.size())
+        throw BadInput(ui::Words::tr("“%1” is too much. Put a text with spaces in quotes.")
+                           .arg(given.at(usage.positionals.size())));
+}
+
+} // namespace
+
+Options::Options(const Usage& usage, const QStringList& arguments) : verb_{usage.verb} {
+    parser_.setSingleDashWordOptionMode(QCommandLineParser::ParseAsLongOptions);
+    parser_.setApplicationDescription(usage.summary);
+    for (const Usage::Positional& positional : usage.positionals) {
+        const bool first = &positional == &usage.positionals.front();
+        parser_.addPositionalArgument(positional.name, positional.what,
+                                      first ? usage.verb + QLatin1Char(' ') + positional.name : QString());
+    }
+    parser_.addOptions(usage.options);
+    parser_.addOption({QStringLiteral("json"), ui::Words::tr("Print the answer as JSON.")});
+    const QCommandLineOption help{{QStringLiteral("h"), QStringLiteral("help")},
+                                  ui::Words::tr("Print this.")};
+    parser_.addOption(help);
+    if (!parser_.parse(QStringList{QStringLiteral("riband")} + arguments))
+        throw BadInput(parser_.errorText() + QLatin1Char(' ') +
+                       ui::Words::tr("Try: riband %1 --help").arg(verb_));
+    if (parser_.isSet(help)) throw HelpAsked{parser_.helpText()};
+    refuseCount(usage, parser_.positionalArguments());
+}
+
+QString Options::needed(const QString& option) const {
+    if (!has(option))
+        throw BadInput(ui::Words::tr("--%1 is missing. Try: riband %2 --help").arg(option, verb_));
+    return value(option);
+}
+
+} // namespace riband::app

@@ -1,0 +1,52 @@
+#pragma once
+
+#include "core/measure/csv.h"
+#include "core/measure/text.h"
+
+#include <QString>
+#include <QStringList>
+
+#include <optional>
+#include <string>
+
+namespace riband::app {
+
+/// A CSV file that a person gave, with its faults gathered, so that all bad rows are told at once. "-" is
+/// standard input.
+class TableFile {
+public:
+    /// Throws BadInput if it can't be read as a table, or a needed column is missing.
+    TableFile(const QString& path, const std::vector<std::string>& needed);
+    void require(const std::vector<std::string>& needed) const;
+    const std::vector<CsvTable::Row>& rows() const { return table_.rows(); }
+    bool has(std::string_view column) const { return table_.column(column).has_value(); }
+    const std::vector<std::string>& head() const { return table_.head(); }
+    /// The field without spaces round it; "" if there is no such column.
+    std::string field(const CsvTable::Row& row, std::string_view column) const;
+    /// Notes what is wrong with a field.
+    void fault(const CsvTable::Row& row, std::string_view column, const QString& why);
+    /// A quantity of a field, or nothing and its fault is noted.
+    template <class T, class Reader>
+    std::optional<T> quantity(const CsvTable::Row& row, std::string_view column, Reader&& read) {
+        const Read<T> got = read(field(row, column));
+        if (got) return *got;
+        fault(row, column, got.reason());
+        return std::nullopt;
+    }
+    /// A count of things from 1 to `most`, or nothing and its fault is noted.
+    std::optional<std::int64_t> count(const CsvTable::Row& row, std::string_view column, std::int64_t most);
+    bool faulty() const { return !faults_.isEmpty(); }
+    /// Throws BadInput with all faults noted, if there are any: a line each, the first fifty.
+    void refuseFaults() const;
+
+private:
+    void fault(const CsvTable::Row& row, std::string_view column, TextFault why);
+    QString name_;
+    CsvTable table_;
+    QStringList faults_;
+};
+
+/// The bytes of a file or of standard input. Throws BadInput if there are none to be had or too many.
+QByteArray contentOf(const QString& path);
+
+} // namespace riband::app
