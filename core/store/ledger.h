@@ -76,6 +76,7 @@ public:
     /// StoreError::Constraint if a piece would go below zero.
     MovementId record(const Movement& movement);
     std::vector<RecordedMovement> historyOf(PieceId piece) const; ///< oldest first
+    std::vector<RecordedMovement> ofLine(LineId line) const;      ///< that name the order line, oldest first
     std::vector<RecordedMovement> between(Moment from, Moment until) const;
     /// Sums by account over all time; Extent is signed here, so plain counts.
     struct Balance {
