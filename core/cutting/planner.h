@@ -22,7 +22,8 @@ Plan plan(const Problem& problem, const Limits& limits = {});
 Plan bestFit(const Problem& problem);
 
 /// The other ways to serve the lines: for each piece that can take all of them alone, the plan that does;
-/// cheapest first, at most `most`, none equal to `chosen`.
+/// cheapest first, at most `most`, none equal to `chosen`. Of pieces alike in width and kind only the oldest
+/// is shown.
 std::vector<Plan> alternatives(const Problem& problem, const Plan& chosen, std::size_t most);
 
 } // namespace riband::cutting
