@@ -11,5 +11,11 @@ namespace riband::app {
 
 Exit read(const QStringList& arguments);
 Exit plan(const QStringList& arguments);
+Exit suggest(const QStringList& arguments);
+Exit verify(const QStringList& arguments);
+Exit backup(const QStringList& arguments);
+Exit restore(const QStringList& arguments);
+Exit importTable(const QStringList& arguments);
+Exit exportTable(const QStringList& arguments);
 
 } // namespace riband::app

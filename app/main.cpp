@@ -25,6 +25,12 @@ struct Verb {
 constexpr Verb verbs[] = {
     {"read", QT_TRANSLATE_NOOP("Words", "says which belt a text means"), app::read},
     {"plan", QT_TRANSLATE_NOOP("Words", "plans cuts from a stock list and an order list"), app::plan},
+    {"suggest", QT_TRANSLATE_NOOP("Words", "says which piece of a shop to cut"), app::suggest},
+    {"verify", QT_TRANSLATE_NOOP("Words", "recomputes the book of a shop"), app::verify},
+    {"backup", QT_TRANSLATE_NOOP("Words", "copies a shop and verifies the copy"), app::backup},
+    {"restore", QT_TRANSLATE_NOOP("Words", "puts a backup in the place of a shop"), app::restore},
+    {"import", QT_TRANSLATE_NOOP("Words", "takes a table of stock or belts into a shop"), app::importTable},
+    {"export", QT_TRANSLATE_NOOP("Words", "writes the stock or the ledger as a table"), app::exportTable},
 };
 
 const Verb* verbNamed(const QString& name) {

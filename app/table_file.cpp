@@ -7,6 +7,7 @@
 #include <QFile>
 #include <QFileInfo>
 
+#include <algorithm>
 #include <cstdio>
 
 namespace riband::app {
@@ -24,6 +25,13 @@ std::string trimmed(const std::string& text) {
 
 QString shownName(const QString& path) {
     return path == QLatin1String("-") ? ui::Words::tr("standard input") : path;
+}
+
+/// The reverse of csvField's care.
+std::string withoutGuard(const std::string& text) {
+    const bool guarded = text.size() > 1 && text[0] == '\'' &&
+                         std::string_view{"=+-@"}.find(text[1]) != std::string_view::npos;
+    return guarded ? text.substr(1) : text;
 }
 
 CsvTable tableOf(const QString& path) {
@@ -66,9 +74,19 @@ void TableFile::require(const std::vector<std::string>& needed) const {
                            ui::say(CsvFault{CsvFault::Kind::MissingColumn, 1, 0, column}));
 }
 
+void TableFile::refuseOthers(const std::vector<std::string>& known) const {
+    const auto& head = table_.head();
+    for (std::size_t i = 0; i < head.size(); ++i)
+        if (std::find(known.begin(), known.end(), head[i]) == known.end())
+            throw BadInput(ui::Words::tr("%1: line 1, column %2: the column “%3” is not known here.")
+                               .arg(name_)
+                               .arg(i + 1)
+                               .arg(ui::text(head[i])));
+}
+
 std::string TableFile::field(const CsvTable::Row& row, std::string_view column) const {
     const auto index = table_.column(column);
-    return index ? trimmed(row.fields[*index]) : std::string{};
+    return index ? withoutGuard(trimmed(row.fields[*index])) : std::string{};
 }
 
 void TableFile::fault(const CsvTable::Row& row, std::string_view column, const QString& why) {

@@ -17,11 +17,14 @@ class TableFile {
 public:
     /// Throws BadInput if it can't be read as a table, or a needed column is missing.
     TableFile(const QString& path, const std::vector<std::string>& needed);
+    /// Throws BadInput if one of these columns is missing.
     void require(const std::vector<std::string>& needed) const;
+    /// Throws BadInput if there is a column that is none of these: what is not understood is not dropped.
+    void refuseOthers(const std::vector<std::string>& known) const;
     const std::vector<CsvTable::Row>& rows() const { return table_.rows(); }
     bool has(std::string_view column) const { return table_.column(column).has_value(); }
-    const std::vector<std::string>& head() const { return table_.head(); }
-    /// The field without spaces round it; "" if there is no such column.
+    /// The field without spaces round it, and without the apostrophe that an export puts before what a
+    /// spreadsheet would run; "" if there is no such column.
     std::string field(const CsvTable::Row& row, std::string_view column) const;
     /// Notes what is wrong with a field.
     void fault(const CsvTable::Row& row, std::string_view column, const QString& why);

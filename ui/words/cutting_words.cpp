@@ -10,9 +10,20 @@ QString mountings(std::int64_t count) {
                       : Words::tr("%n mountings", nullptr, static_cast<int>(count));
 }
 
+QString belts(std::int64_t count) {
+    return count == 1 ? Words::tr("one belt") : Words::tr("%n belts", nullptr, static_cast<int>(count));
+}
+
 QString finishes(const shop::Reason& reason) {
     if (reason.figure.isNone()) return Words::tr("Finishes the piece: nothing is thrown away.");
-    return Words::tr("Finishes the piece: only %1 is thrown away.").arg(shown(reason.figure));
+    return Words::tr("Finishes the piece: of the last %1 nothing more can be made.")
+        .arg(shown(reason.figure));
+}
+
+QString severalPieces(const shop::Reason& reason) {
+    const QString sentence = Words::tr("No single piece takes it all: %1.").arg(mountings(reason.count));
+    if (reason.figure.isNone()) return sentence;
+    return sentence + QLatin1Char(' ') + Words::tr("%1 is thrown away.").arg(shown(reason.figure));
 }
 
 } // namespace
@@ -23,7 +34,7 @@ QString say(const shop::Reason& reason) {
     const QString figure = shown(reason.figure);
     switch (reason.kind) {
     case Kind::FromShelf:
-        return Words::tr("Ready on the shelf: nothing has to be cut.");
+        return Words::tr("Ready on the shelf, %1: nothing has to be cut.").arg(belts(reason.count));
     case Kind::OnlyPiece:
         return Words::tr("The only piece that is wide enough; it leaves %1.").arg(figure);
     case Kind::Finishes:
@@ -33,15 +44,17 @@ QString say(const shop::Reason& reason) {
     case Kind::SmallestThatFits:
         return Words::tr("The smallest piece that fits; it leaves %1.").arg(figure);
     case Kind::KeepsWider:
-        return Words::tr("Keeps %1 whole; this one leaves %2.").arg(other, figure);
+        return Words::tr("Leaves %1 whole; of this piece %2 stays.").arg(other, figure);
     case Kind::Oldest:
-        return Words::tr("About the same as others, but the oldest; it leaves %1.").arg(figure);
+        return Words::tr("About the same as %1, but older: to be used first; it leaves %2.")
+            .arg(other, figure);
     case Kind::SeveralPieces:
-        return Words::tr("No single piece takes it all: %1.").arg(mountings(reason.count));
+        return severalPieces(reason);
     case Kind::NewSleeve:
         return Words::tr("No remnant is wide enough: a new sleeve, which leaves %1.").arg(figure);
     case Kind::Unserved:
-        return Words::tr("There is not enough of this belt here. Order a sleeve.");
+        return Words::tr("There is not enough of this belt here: %1 can't be given. Order a sleeve.")
+            .arg(belts(reason.count));
     }
     return {};
 }

@@ -1,0 +1,19 @@
+#pragma once
+
+#include "core/shop/shop.h"
+
+#include <QJsonObject>
+#include <QString>
+
+namespace riband::app {
+
+// Each takes in the whole table or, with a bad row, nothing: then it throws BadInput that names every bad row
+// with line, column and reason. The columns are told in docs/commands.md, "import".
+
+/// belt,kind,width_mm,ribs and, if wanted, received,made,place,batch,cost,piece. The answer has the new
+/// codes.
+QJsonObject importStock(const shop::Shop& shop, const QString& csv);
+/// belt and, if wanted, body,cord,price,sleeve_mm,sleeve_ribs,sleeve_cost,delivery_days,listed.
+QJsonObject importBelts(const shop::Shop& shop, const QString& csv);
+
+} // namespace riband::app

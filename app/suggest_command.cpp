@@ -1,0 +1,152 @@
+#include "app/commands.h"
+#include "app/json.h"
+#include "app/open_shop.h"
+#include "app/options.h"
+#include "app/plan_json.h"
+#include "app/plan_words.h"
+#include "app/reading_json.h"
+#include "core/shop/price.h"
+#include "core/shop/suggest.h"
+#include "ui/words/tr.h"
+#include "ui/words/words.h"
+
+#include <QElapsedTimer>
+#include <QJsonArray>
+
+namespace riband::app {
+
+namespace {
+
+using ui::Words;
+constexpr qint64 longestThought = 5000; ///< ms
+
+Usage usage() {
+    return {QStringLiteral("suggest"),
+            Words::tr("Says which piece to cut for what a customer says."),
+            {{QStringLiteral("TEXT"), Words::tr("what is printed on a belt, or what a customer says")}},
+            {{"shop", Words::tr("The shop."), "FILE"}}};
+}
+
+/// What was found for one reading.
+struct Answer {
+    shop::Outlook outlook;
+    shop::Suggestion suggestion;
+    store::PriceRules rules;
+    std::optional<store::LinePrice> price; ///< none if the shop has no price for the belt
+    std::vector<const belt::Profile*> lookAlikes;
+};
+
+Answer answerTo(const belt::Reading& reading, const OpenShop& open) {
+    const shop::Outlook outlook =
+        shop::lookAt(open.shop(), reading.belt, {{*reading.width, reading.quantity}});
+    QElapsedTimer timer;
+    timer.start();
+    const cutting::Limits limits{[&timer] { return timer.elapsed() > longestThought; }, nullptr};
+    const auto rules = store::Settings{open.shop().connection}.read().prices;
+    std::optional<store::LinePrice> price;
+    if (outlook.belt.price > WidthPrice::thousandths(0))
+        price = shop::priceOf(rules, outlook.belt.price, *reading.width, reading.quantity);
+    return {outlook, shop::suggest(outlook, limits), rules, price,
+            open.tables().lookAlikes(reading.belt.profile)};
+}
+
+BeltPlan planOf(const Answer& answer, const shop::Way& way) {
+    return {answer.outlook.belt.designation, answer.outlook.problem, way.plan};
+}
+
+QJsonObject wayJson(const Answer& answer, const shop::Way& way) {
+    QJsonObject json = jsonOf({planOf(answer, way)});
+    json.insert("reason", ui::say(way.reason));
+    json.insert(keyOf("extra", answer.outlook.belt.unit), inUnit(answer.outlook.belt.unit, way.extra));
+    return json;
+}
+
+QJsonValue amount(Money money, const Currency& currency) {
+    return QString::fromStdString(printMoney(money, currency)).toDouble();
+}
+
+QJsonValue priceJson(const Answer& answer) {
+    if (!answer.price) return QJsonValue(QJsonValue::Null);
+    const store::LinePrice& price = *answer.price;
+    const Currency& currency = answer.rules.currency;
+    return QJsonObject{{"currency", textValue(std::string{currency.code()})},
+                       {"width", amount(price.width, currency)},
+                       {"cutting", amount(price.cutting, currency)},
+                       {"discount", amount(price.discount, currency)},
+                       {"minimum", amount(price.minimum, currency)},
+                       {"net", amount(price.net, currency)},
+                       {"tax", amount(price.tax, currency)},
+                       {"total", amount(price.total, currency)}};
+}
+
+void insertAnswer(QJsonObject& json, const Answer& answer) {
+    QJsonArray others, lookAlikes;
+    for (const shop::Way& way : answer.suggestion.others)
+        others << wayJson(answer, way);
+    for (const belt::Profile* profile : answer.lookAlikes)
+        lookAlikes << textValue(profile->name);
+    json.insert("best", wayJson(answer, answer.suggestion.best));
+    json.insert("others", others);
+    json.insert("price", priceJson(answer));
+    json.insert("look_alikes", lookAlikes);
+}
+
+void printWay(const Answer& answer, const shop::Way& way) {
+    for (const QString& line : wordsOf(planOf(answer, way)))
+        print(line);
+    print(QStringLiteral("    ") + ui::say(way.reason));
+}
+
+void printOthers(const Answer& answer) {
+    for (const shop::Way& way : answer.suggestion.others) {
+        print(
+            Words::tr("Or, at %1 of width more:")
+                .arg(ui::shown(Extent::of(answer.outlook.belt.unit, std::max<std::int64_t>(way.extra, 0)))));
+        printWay(answer, way);
+    }
+}
+
+void printAnswer(const Answer& answer) {
+    printWay(answer, answer.suggestion.best);
+    printOthers(answer);
+    if (answer.price)
+        print(Words::tr("Price %1 %2")
+                  .arg(ui::shown(answer.price->total, answer.rules.currency),
+                       ui::text(std::string{answer.rules.currency.code()})));
+    QStringList names;
+    for (const belt::Profile* profile : answer.lookAlikes)
+        names << ui::text(profile->name);
+    if (!names.isEmpty())
+        print(Words::tr("Looks like %1, but does not run with it.").arg(names.join(QStringLiteral(", "))));
+}
+
+/// Why there is no belt to look for yet.
+Exit ask(const belt::Understanding& understanding, const Options& options, const belt::Tables& tables) {
+    if (options.json()) printJson(jsonOf(understanding, tables));
+    if (understanding.fault)
+        complain(QStringLiteral("riband suggest: ") + ui::say(*understanding.fault, tables));
+    if (understanding.readings.empty()) return Exit::BadInput;
+    if (options.json()) return Exit::No;
+    for (const belt::Reading& reading : understanding.readings)
+        print(understanding.question ? ui::tellApart(reading, *understanding.question, tables)
+                                     : writtenForm(reading, tables));
+    if (understanding.question) print(ui::say(*understanding.question));
+    return Exit::No;
+}
+
+} // namespace
+
+Exit suggest(const QStringList& arguments) {
+    const Options options(usage(), arguments);
+    const OpenShop open(options.needed("shop"), store::Connection::Mode::ReadOnly);
+    const auto understanding = belt::understand(options.positional(0).toStdString(), open.tables());
+    if (understanding.readings.size() != 1 || !understanding.readings.front().width)
+        return ask(understanding, options, open.tables());
+    const Answer answer = answerTo(understanding.readings.front(), open);
+    QJsonObject json = jsonOf(understanding, open.tables());
+    insertAnswer(json, answer);
+    options.json() ? printJson(json) : printAnswer(answer);
+    return answer.suggestion.best.plan.unserved.empty() ? Exit::Done : Exit::No;
+}
+
+} // namespace riband::app
