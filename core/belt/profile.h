@@ -56,7 +56,8 @@ struct Profile {
     std::string standardInFull; ///< with years and tables, for the sources page
     ToothShape shape;
     bool doubleSided;
-    Length pitch; ///< of the teeth, or of the ribs
+    std::string base; ///< of a double-sided profile: the single-sided one of the same tooth; else empty
+    Length pitch;     ///< of the teeth, or of the ribs
     ToothForm form;
     std::string body;                     ///< usual body: "rubber", "polyurethane"
     std::optional<double> smallestShaft;  ///< mm: plain shaft of the pitch radius of the smallest pulley

@@ -25,7 +25,10 @@ struct Reading {
         HalfLost,        ///< T2.5-177 is 177.5
     };
     std::vector<Remark> remarks;
-    std::string said; ///< the number that a remark is about, as typed
+    std::string said;      ///< the number that a remark about the length is about, as typed
+    std::string saidWidth; ///< the same for WidthFromLabel
+    /// Made lengths around one that is LengthNotListed.
+    std::vector<Belt> nearestMade;
 };
 
 /// What to ask when there are several readings, or one without width or quantity known.
@@ -59,6 +62,7 @@ struct ReadFault {
         VBelt,     ///< a V-belt, not cut from a sleeve
         OpenEnded, ///< sold by the metre, not cut from a sleeve
         UnknownProfile,
+        SeveralBelts, ///< readBelt only: `nearest` are the belts that may be meant
     };
     Kind kind;
     std::string part;

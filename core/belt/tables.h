@@ -17,6 +17,31 @@ namespace riband::belt {
 /// "shelf_life".
 using TableTexts = std::map<std::string, std::string, std::less<>>;
 
+/// A word that customers say or type.
+struct TradeWord {
+    enum class Kind : std::uint8_t {
+        Tooth, ///< `means` is the letter of a tooth shape
+        Ribbed,
+        Toothed,
+        VBelt,    ///< no belt that is cut from a sleeve
+        VBeltToo, ///< a pitch that narrow V-belts are named by, too
+        OpenEnded,
+        Teeth,          ///< counts teeth, beside a number
+        RibCount,       ///< counts ribs, behind a number
+        Quantity,       ///< counts belts, behind a number
+        QuantityBefore, ///< counts belts, before a number
+        Width,          ///< the number beside it is a width
+        LengthWord,     ///< the number beside it is a length
+        Unit,           ///< `means` is mm, cm, m or in
+        DoubleSided,
+        Filler,
+        Construction, ///< body, cord, cover
+        Number,       ///< `means` is its value
+    };
+    Kind kind;
+    std::string means;
+};
+
 /// Why the tables can't be used: which file, and where in it.
 struct TableFault {
     std::string file;
@@ -32,8 +57,19 @@ public:
 
     const std::vector<Profile>& profiles() const;
     const Profile* profile(std::string_view name) const; ///< exactly as written; nullptr if unknown
-    const std::vector<StandardWidth>& widths(std::string_view profile) const; ///< narrow first
-    const std::vector<MadeLength>& lengths(std::string_view profile) const;   ///< short first
+    /// Narrow first; of a double-sided profile those of its single-sided one; none of an unknown or ribbed
+    /// one.
+    const std::vector<StandardWidth>& widths(std::string_view profile) const;
+    /// Short first, each length once. No list of double-sided lengths was found: those of the single-sided
+    /// profile are given.
+    const std::vector<MadeLength>& lengths(std::string_view profile) const;
+    /// The length in the list that is exactly this, or nullptr.
+    const MadeLength* made(std::string_view profile, Length length) const;
+    /// The lengths that carry this code, first or among the others seen: two makers may mean two belts by one
+    /// code.
+    std::vector<const MadeLength*> coded(std::string_view profile, std::string_view code) const;
+    /// Up to two made lengths around this one: the next shorter or equal and the next longer.
+    std::vector<const MadeLength*> around(std::string_view profile, Length length) const;
     /// By the standard of the profile; nothing for ribbed belts (count ribs) and where no source gives one.
     std::optional<WidthTolerance> widthTolerance(const Belt& belt, Width width) const;
     struct LengthTolerance {
@@ -53,9 +89,11 @@ public:
         int extension;
     };
     ShelfLife shelfLife(std::string_view profile) const;
+    /// What a word of trade_words.csv is good for; nullptr if it is not there. Capitals, without dashes.
+    const TradeWord* tradeWord(std::string_view word) const;
 
+    struct Data; ///< core/belt/tables_data.h
 private:
-    struct Data;
     explicit Tables(std::unique_ptr<Data> data);
     std::unique_ptr<Data> data_;
 };
