@@ -15,7 +15,7 @@ public:
         Create,   ///< a new file; Exists if there is one
         ReadOnly, ///< looks only; refuses an older schema too
     };
-    /// Throws StoreError; a file that is refused is left exactly as it was.
+    /// Throws StoreError; a file that is refused is left exactly as it was. The folder must exist.
     explicit Connection(const std::string& path, Mode mode = Mode::Open);
     /// In memory, for tests.
     static Connection inMemory();
@@ -33,20 +33,23 @@ public:
 
 private:
     Connection();
+    static void makeFile(const std::string& path);
     std::unique_ptr<Inner> inner_;
 };
 
-/// Begins when made (BEGIN IMMEDIATE), rolls back unless committed. Not nested.
+/// Begins when made (BEGIN IMMEDIATE), rolls back unless committed. Not nested: throws std::logic_error.
 class Transaction {
 public:
     explicit Transaction(Connection& connection);
     ~Transaction();
     Transaction(const Transaction&) = delete;
     Transaction& operator=(const Transaction&) = delete;
-    /// Durable when it returns. Throws StoreError and rolls back if it can't be.
+    /// Durable when it returns. Throws StoreError and rolls back if it can't be. Throws std::logic_error if a
+    /// statement of it failed: half an act is never kept.
     void commit();
 
 private:
+    void rollBack() noexcept;
     Connection& connection_;
     bool open_ = true;
 };

@@ -12,6 +12,7 @@ public:
         Missing,    ///< no such file
         NotAShop,   ///< a file of something else
         Newer,      ///< written by a later Riband: `detail` its schema number
+        Older,      ///< only to be looked at, and the schema would have to be brought up: `detail` its number
         Corrupt,    ///< SQLite's own check says so: `detail` what
         ReadOnly,   ///< the file or its folder can't be written
         Held,       ///< another program holds it in a way that can't work (exclusive lock)

@@ -36,13 +36,14 @@ enum class Act : std::uint8_t { Receive, Cut, TakeReady, Miscut, Cancel, Scrap, 
 struct Posting {
     Account account;
     std::optional<PieceId> piece; ///< Rack and Ready always have one; the others name the piece it came from
-    std::optional<LineId> line;   ///< Sold
+    std::optional<LineId> line;   ///< Sold always has one
     std::int64_t amount;
     Money cost = Money::minor(0);
-    std::optional<ScrapReason> reason; ///< Scrap always has one
+    std::optional<ScrapReason> reason; ///< Scrap always has one, and no other
 };
 
-/// One act: postings of one belt that sum to zero in width and in money. Can't be built otherwise: throws
+/// One act: two or more postings of one belt that sum to zero in width and in money, each of which moves
+/// something. `undoes` is set for Act::Undo and for no other. Can't be built otherwise: throws
 /// std::invalid_argument.
 class Movement {
 public:
@@ -68,15 +69,22 @@ struct RecordedMovement {
     Movement movement;
 };
 
+/// What undoes a mistake: the same postings with the signs turned. A movement is undone at most once.
+Movement counterOf(const RecordedMovement& mistake, Moment at, PersonId person, std::string note);
+
 /// The width ledger: append-only. The only code that names the tables `movement` and `posting`.
 class Ledger {
 public:
     explicit Ledger(Connection& connection) : connection_{connection} {}
-    /// Inside the caller's transaction. Keeps the cached extent and cost of each named piece. Throws
-    /// StoreError::Constraint if a piece would go below zero.
+    /// Inside the caller's transaction (else throws std::logic_error). Keeps the cached extent and cost of
+    /// each piece on the rack or the shelf. Throws StoreError::Constraint if a piece would go below zero in
+    /// width or cost, is of another belt, or a movement is undone twice; the transaction can't be committed
+    /// then.
     MovementId record(const Movement& movement);
+    RecordedMovement at(MovementId id) const;                     ///< throws StoreError if there is none
     std::vector<RecordedMovement> historyOf(PieceId piece) const; ///< oldest first
     std::vector<RecordedMovement> ofLine(LineId line) const;      ///< that name the order line, oldest first
+    /// from <= at < until, oldest first
     std::vector<RecordedMovement> between(Moment from, Moment until) const;
     /// Sums by account over all time; Extent is signed here, so plain counts.
     struct Balance {

@@ -42,7 +42,8 @@ struct NewPiece {
     std::string batch;
 };
 
-/// The pieces. The only code that names the tables `piece` and `place`.
+/// The pieces. The only code that names the table `place`, and that writes `piece` but for the figures that
+/// the ledger keeps there.
 class Pieces {
 public:
     explicit Pieces(Connection& connection) : connection_{connection} {}
@@ -51,7 +52,7 @@ public:
     StockPiece at(PieceId id) const;
     std::optional<StockPiece> byCode(const std::string& code) const;
     std::vector<StockPiece> ofBelt(BeltId belt) const; ///< not gone; oldest first
-    std::vector<StockPiece> all() const;               ///< not gone
+    std::vector<StockPiece> all() const;               ///< not gone; in no order
     void move(PieceId piece, const std::string& place);
     /// A sleeve that was cut is a remnant from then on, under its own code.
     void becomeRemnant(PieceId piece);

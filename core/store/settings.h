@@ -52,11 +52,12 @@ struct Person {
     Role role;
 };
 
-/// Settings and people. The only code that names the tables `setting`, `cutter_shaft` and `person`.
+/// Settings and people. The only code that names the tables `setting`, `price_step`, `cutter_shaft` and
+/// `person`.
 class Settings {
 public:
     explicit Settings(Connection& connection) : connection_{connection} {}
-    ShopSettings read() const;
+    ShopSettings read() const; ///< as in ShopSettings where nothing was written
     void write(const ShopSettings& settings);
     std::vector<Person> people() const;
     Person person(PersonId id) const;

@@ -1,0 +1,13 @@
+#pragma once
+
+#include "core/store/connection.h"
+
+#include <string>
+
+namespace riband::store {
+
+/// Refuses, with the StoreError that says why, a file that can't be opened as a shop, and changes nothing of
+/// it: no byte, no time, no file left beside it.
+void refuseUnfit(const std::string& path, Connection::Mode mode);
+
+} // namespace riband::store

@@ -1,0 +1,39 @@
+#pragma once
+
+#include "core/store/connection.h"
+
+#include <QtSql/QSqlDatabase>
+#include <QtSql/QSqlError>
+#include <QtSql/QSqlQuery>
+
+#include <memory>
+#include <string>
+#include <unordered_map>
+#include <vector>
+
+namespace riband::store {
+
+/// Qt's side of a connection: a database under a name of its own, and the statements that were prepared on it
+/// and are not in use.
+struct Connection::Inner {
+    Inner(std::string path, const QString& options);
+    ~Inner();
+    Inner(const Inner&) = delete;
+    Inner& operator=(const Inner&) = delete;
+
+    /// Keyed by the address of the literal.
+    std::unique_ptr<QSqlQuery> take(const char* sql);
+    void giveBack(const char* sql, std::unique_ptr<QSqlQuery> query);
+    /// One statement that is not kept (PRAGMA, BEGIN, steps of the schema); the first value of its first row.
+    std::string once(const std::string& sql);
+    [[noreturn]] void fail(const QSqlError& error) const;
+
+    std::string path;
+    QString name;
+    QSqlDatabase database;
+    std::unordered_map<const char*, std::vector<std::unique_ptr<QSqlQuery>>> idle;
+    bool inTransaction = false;
+    bool spoiled = false; ///< a statement of the present transaction failed
+};
+
+} // namespace riband::store

@@ -1,0 +1,191 @@
+#include "core/store/settings.h"
+
+#include "core/store/statement.h"
+
+#include <map>
+
+namespace riband::store {
+namespace {
+
+/// The table `setting` as a whole. A name that is not there leaves what the program brings.
+class Values {
+public:
+    explicit Values(Connection& connection) {
+        Statement rows{connection, "SELECT name, value FROM setting"};
+        while (rows.next())
+            values_.emplace(rows.get<std::string>(0), rows.get<std::string>(1));
+    }
+    void into(const char* name, std::string& text) const {
+        if (const auto found = values_.find(name); found != values_.end()) text = found->second;
+    }
+    std::int64_t number(const char* name, std::int64_t usual) const {
+        const auto found = values_.find(name);
+        return found == values_.end() ? usual : std::stoll(found->second);
+    }
+    void into(const char* name, bool& flag) const { flag = number(name, flag ? 1 : 0) != 0; }
+    void into(const char* name, Extent& extent) const {
+        extent = Extent::of(extent.unit(), number(name, extent.count()));
+    }
+    void into(const char* name, Money& money) const { money = Money::minor(number(name, money.inMinor())); }
+
+private:
+    std::map<std::string, std::string, std::less<>> values_;
+};
+
+void set(Connection& connection, const char* name, const std::string& value) {
+    change(connection,
+           "INSERT INTO setting (name, value) VALUES (?, ?)"
+           " ON CONFLICT (name) DO UPDATE SET value = excluded.value",
+           std::string{name}, value);
+}
+void set(Connection& connection, const char* name, std::int64_t value) {
+    set(connection, name, std::to_string(value));
+}
+
+struct RuleNames {
+    const char *trim, *kerf, *end, *stub;
+};
+constexpr RuleNames toothedNames{"toothed.trim", "toothed.kerf", "toothed.end", "toothed.stub"};
+constexpr RuleNames ribbedNames{"ribbed.trim", "ribbed.kerf", "ribbed.end", "ribbed.stub"};
+
+void readRules(const Values& values, const RuleNames& names, cutting::Rules& rules) {
+    values.into(names.trim, rules.trim);
+    values.into(names.kerf, rules.kerf);
+    values.into(names.end, rules.end);
+    values.into(names.stub, rules.stub);
+}
+
+void writeRules(Connection& connection, const RuleNames& names, const cutting::Rules& rules) {
+    set(connection, names.trim, rules.trim.count());
+    set(connection, names.kerf, rules.kerf.count());
+    set(connection, names.end, rules.end.count());
+    set(connection, names.stub, rules.stub.count());
+}
+
+void readPrices(const Values& values, PriceRules& prices) {
+    std::string currency{prices.currency.code()};
+    values.into("currency", currency);
+    prices.currency =
+        Currency{currency, static_cast<int>(values.number("currency.decimals", prices.currency.decimals()))};
+    values.into("price.cutting", prices.cuttingCharge);
+    values.into("price.minimum_line", prices.minimumLine);
+    prices.tax = Permille{values.number("price.tax_permille", prices.tax.count())};
+    prices.roundTotalTo = values.number("price.round_to", prices.roundTotalTo);
+    values.into("price.includes_tax", prices.pricesIncludeTax);
+}
+
+void writePrices(Connection& connection, const PriceRules& prices) {
+    set(connection, "currency", std::string{prices.currency.code()});
+    set(connection, "currency.decimals", prices.currency.decimals());
+    set(connection, "price.cutting", prices.cuttingCharge.inMinor());
+    set(connection, "price.minimum_line", prices.minimumLine.inMinor());
+    set(connection, "price.tax_permille", prices.tax.count());
+    set(connection, "price.round_to", prices.roundTotalTo);
+    set(connection, "price.includes_tax", prices.pricesIncludeTax ? 1 : 0);
+    change(connection, "DELETE FROM price_step");
+    for (const QuantityStep& step : prices.steps)
+        change(connection, "INSERT INTO price_step (from_belts, off_permille) VALUES (?, ?)", step.from,
+               step.off.count());
+}
+
+std::vector<QuantityStep> readSteps(Connection& connection) {
+    std::vector<QuantityStep> steps;
+    Statement rows{connection, "SELECT from_belts, off_permille FROM price_step ORDER BY from_belts"};
+    while (rows.next())
+        steps.push_back({rows.get<std::int64_t>(0), Permille{rows.get<std::int64_t>(1)}});
+    return steps;
+}
+
+void readCutter(const Values& values, cutting::Cutter& cutter) {
+    values.into("cutter", cutter.name);
+    values.into("cutter.steel_cord", cutter.cutsSteelCord);
+    values.into("cutter.aramid_cord", cutter.cutsAramidCord);
+    values.into("cutter.polyurethane", cutter.cutsPolyurethane);
+    std::string gap;
+    values.into("cutter.gap_mm", gap);
+    if (!gap.empty()) cutter.gap = QString::fromStdString(gap).toDouble();
+}
+
+void writeCutter(Connection& connection, const cutting::Cutter& cutter) {
+    set(connection, "cutter", cutter.name);
+    set(connection, "cutter.steel_cord", cutter.cutsSteelCord ? 1 : 0);
+    set(connection, "cutter.aramid_cord", cutter.cutsAramidCord ? 1 : 0);
+    set(connection, "cutter.polyurethane", cutter.cutsPolyurethane ? 1 : 0);
+    set(connection, "cutter.gap_mm", QString::number(cutter.gap, 'g', 17).toStdString());
+    change(connection, "DELETE FROM cutter_shaft");
+    std::int64_t position = 0;
+    for (const cutting::Shaft& shaft : cutter.shafts)
+        change(connection,
+               "INSERT INTO cutter_shaft (position, name, diameter_driven, diameter_tension, usable, closest,"
+               " farthest) VALUES (?, ?, ?, ?, ?, ?, ?)",
+               position++, shaft.name, shaft.diameterDriven, shaft.diameterTension, shaft.usable,
+               shaft.closest, shaft.farthest);
+}
+
+std::vector<cutting::Shaft> readShafts(Connection& connection) {
+    std::vector<cutting::Shaft> shafts;
+    Statement rows{connection, "SELECT name, diameter_driven, diameter_tension, usable, closest, farthest"
+                               " FROM cutter_shaft ORDER BY position"};
+    while (rows.next())
+        shafts.push_back({rows.get<std::string>(0), rows.get<double>(1), rows.get<double>(2),
+                          rows.get<double>(3), rows.get<double>(4), rows.get<double>(5)});
+    return shafts;
+}
+
+Person personOf(const Statement& row) {
+    return {row.get<PersonId>(0), row.get<std::string>(1), row.get<std::string>(2), row.get<Role>(3)};
+}
+
+} // namespace
+
+ShopSettings Settings::read() const {
+    const Values values{connection_};
+    ShopSettings settings;
+    values.into("name", settings.name);
+    values.into("address", settings.address);
+    values.into("paper", settings.paper);
+    readPrices(values, settings.prices);
+    settings.prices.steps = readSteps(connection_);
+    readRules(values, toothedNames, settings.toothed);
+    readRules(values, ribbedNames, settings.ribbed);
+    values.into("mounting_cost", settings.mountingCost);
+    settings.mostRemnants = static_cast<int>(values.number("most_remnants", settings.mostRemnants));
+    readCutter(values, settings.cutter);
+    settings.cutter.shafts = readShafts(connection_);
+    return settings;
+}
+
+void Settings::write(const ShopSettings& settings) {
+    set(connection_, "name", settings.name);
+    set(connection_, "address", settings.address);
+    set(connection_, "paper", settings.paper);
+    writePrices(connection_, settings.prices);
+    writeRules(connection_, toothedNames, settings.toothed);
+    writeRules(connection_, ribbedNames, settings.ribbed);
+    set(connection_, "mounting_cost", settings.mountingCost.count());
+    set(connection_, "most_remnants", settings.mostRemnants);
+    writeCutter(connection_, settings.cutter);
+}
+
+std::vector<Person> Settings::people() const {
+    std::vector<Person> people;
+    Statement rows{connection_, "SELECT id, initials, name, role FROM person ORDER BY initials"};
+    while (rows.next())
+        people.push_back(personOf(rows));
+    return people;
+}
+
+Person Settings::person(PersonId id) const {
+    Statement row{connection_, "SELECT id, initials, name, role FROM person WHERE id = ?", id};
+    if (!row.next())
+        throw StoreError{StoreError::Kind::Failed, connection_.path(),
+                         "no person " + std::to_string(id.value())};
+    return personOf(row);
+}
+
+PersonId Settings::addPerson(const std::string& initials, const std::string& name, Role role) {
+    return insert<PersonId>(connection_, "INSERT INTO person (initials, name, role) VALUES (?, ?, ?)",
+                            initials, name, role);
+}
+
+} // namespace riband::store
