@@ -22,7 +22,7 @@ Look light() {
             .ink = rgb(0x22262B),
             .ink2 = rgb(0x565D67),
             .line = rgb(0xD5CEC1),
-            .warm = rgb(0x8F5309),
+            .warm = rgb(0x874D08),
             .warmFill = rgb(0xE2A13B),
             .cool = rgb(0x0E6069),
             .coolFill = rgb(0x257C84),
@@ -30,7 +30,7 @@ Look light() {
             .onCool = rgb(0xFFFFFF),
             .rest = rgb(0xDCD5C7),
             .danger = rgb(0xA3302A),
-            .ok = rgb(0x2C6B3A),
+            .ok = rgb(0x2A6838),
             .edge = rgb(0xFBF9F5)};
 }
 
