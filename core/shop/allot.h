@@ -1,0 +1,34 @@
+#pragma once
+
+#include "core/shop/offers.h"
+
+namespace riband::shop {
+
+/// So many belts of a line that are to be planned.
+struct Wanted {
+    store::LineId line;
+    store::BeltId belt;
+    Extent extent;
+    std::int64_t belts;
+    std::optional<cutting::Plan> way;   ///< chosen by the clerk, for this line alone
+    std::vector<std::string> wayPieces; ///< piece codes in the order of the way's problem
+};
+
+/// Which piece gives what; nothing is written yet.
+struct Allotment {
+    std::vector<store::TicketMounting> mountings; ///< planned, without id
+    std::vector<std::pair<store::PieceId, store::LineId>> taken;
+    std::vector<store::LineId> unserved;
+    bool otherWay = false; ///< a chosen way could not be done any more
+};
+
+/// Plans what is wanted from what is free now: the lines of a belt together, after those with a chosen way
+/// that can still be done. Reads inside the caller's transaction. Planning stops after two seconds by the
+/// shop's clock with the best plan so far.
+Allotment allot(const Shop& shop, const std::vector<Wanted>& wanted);
+
+/// Books the ready belts that were taken and makes the ticket of the rest, inside the caller's transaction.
+/// No ticket if there is no mounting.
+std::optional<store::TicketId> enter(const Shop& shop, store::OrderId order, const Allotment& allotment);
+
+} // namespace riband::shop

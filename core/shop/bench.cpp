@@ -1,0 +1,136 @@
+#include "core/shop/queries.h"
+
+#include <algorithm>
+#include <set>
+
+namespace riband::shop {
+
+namespace {
+
+/// The belts one by one, in the order of cutting, and where the display would stand if it was zeroed only
+/// once, at the trimmed edge: after each belt, with the kerfs before it.
+void addStops(BenchMounting& row) {
+    Extent blade = Extent::none(row.piece.extent.unit());
+    for (const store::TicketCut& cut : row.mounting.cuts)
+        for (std::int64_t i = 0; i < cut.count; ++i) {
+            if (!row.stops.empty()) blade = blade + row.mounting.kerf;
+            blade = blade + cut.extent;
+            row.stops.push_back(cut.extent);
+            row.cumulative.push_back(blade);
+        }
+}
+
+/// Reads what the rows of the Bench need once, not once a row.
+class BenchReader {
+public:
+    explicit BenchReader(const Shop& shop)
+        : shop_{shop}, settings_{store::Settings{shop.connection}.read()} {}
+
+    void read(const store::Ticket& ticket, std::vector<BenchMounting>& rows, bool plannedOnly) {
+        for (const store::TicketMounting& mounting : ticket.mountings)
+            if (!plannedOnly || mounting.state == store::MountingState::Planned)
+                rows.push_back(rowOf(ticket, mounting));
+    }
+
+private:
+    BenchMounting rowOf(const store::Ticket& ticket, const store::TicketMounting& mounting) {
+        const store::StockPiece piece = store::Pieces{shop_.connection}.at(mounting.piece);
+        BenchMounting row{.mounting = mounting,
+                          .ticket = ticket.code,
+                          .order = "",
+                          .customer = "",
+                          .piece = piece,
+                          .belt = beltOf(piece.belt),
+                          .stops = {},
+                          .cumulative = {},
+                          .setUp = {},
+                          .setUpFault = {},
+                          .tolerance = {}};
+        nameOrders(ticket, row);
+        addStops(row);
+        addSetUp(row);
+        addTolerance(row);
+        if (mounting.state == store::MountingState::Planned) expectLeft(row);
+        return row;
+    }
+
+    const store::StockedBelt& beltOf(store::BeltId id) {
+        const auto found = belts_.find(id);
+        if (found != belts_.end()) return found->second;
+        return belts_.emplace(id, store::Catalogue{shop_.connection}.at(id)).first->second;
+    }
+
+    void nameOrders(const store::Ticket& ticket, BenchMounting& row) {
+        store::Orders orders{shop_.connection};
+        std::set<store::OrderId> ids;
+        for (const store::TicketCut& cut : row.mounting.cuts)
+            if (cut.line) ids.insert(orders.orderOf(*cut.line));
+        if (ids.empty()) ids.insert(ticket.order);
+        for (const store::OrderId id : ids) {
+            const store::Order order = orders.at(id);
+            row.order += (row.order.empty() ? "" : " ") + order.code;
+            if (!order.customerName.empty())
+                row.customer += (row.customer.empty() ? "" : ", ") + order.customerName;
+        }
+    }
+
+    void addSetUp(BenchMounting& row) const {
+        const auto found = cutting::setUp(row.belt.belt, row.piece.extent, *shop_.tables, settings_.cutter);
+        if (found)
+            row.setUp = *found;
+        else
+            row.setUpFault = found.reason();
+    }
+
+    void addTolerance(BenchMounting& row) const {
+        if (row.belt.unit == Unit::Rib) return;
+        const Extent widest = *std::max_element(row.stops.begin(), row.stops.end());
+        row.tolerance = shop_.tables->widthTolerance(row.belt.belt, widest.width());
+    }
+
+    /// What is left if this mounting is cut now, whatever was cut of the piece since it was planned.
+    void expectLeft(BenchMounting& row) const {
+        const Extent used = row.mounting.trim + row.cumulative.back() + row.mounting.kerf;
+        row.mounting.left = row.piece.extent > used ? row.piece.extent - used : Extent::none(used.unit());
+    }
+
+    const Shop& shop_;
+    const store::ShopSettings settings_;
+    std::map<store::BeltId, store::StockedBelt> belts_;
+};
+
+/// Where a mounting's shaft stands in the row of shafts; those that fit none come last.
+std::size_t shaftOf(const BenchMounting& row) {
+    return row.setUp ? row.setUp->shaft : static_cast<std::size_t>(-1);
+}
+
+/// Each shaft is put on once: its mountings lie together, the shaft of the longest waiting first.
+void groupByShaft(std::vector<BenchMounting>& rows) {
+    std::map<std::size_t, std::size_t> firstOf;
+    for (std::size_t i = 0; i < rows.size(); ++i)
+        firstOf.try_emplace(shaftOf(rows[i]), i);
+    firstOf[static_cast<std::size_t>(-1)] = rows.size();
+    std::stable_sort(rows.begin(), rows.end(), [&](const BenchMounting& a, const BenchMounting& b) {
+        return firstOf.at(shaftOf(a)) < firstOf.at(shaftOf(b));
+    });
+}
+
+} // namespace
+
+std::vector<BenchMounting> bench(const Shop& shop) {
+    BenchReader reader{shop};
+    std::vector<BenchMounting> rows;
+    for (const store::Ticket& ticket : store::Tickets{shop.connection}.inState(store::TicketState::Open))
+        reader.read(ticket, rows, true);
+    groupByShaft(rows);
+    return rows;
+}
+
+std::vector<BenchMounting> mountingsOf(const Shop& shop, store::TicketId ticket) {
+    BenchReader reader{shop};
+    std::vector<BenchMounting> rows;
+    reader.read(store::Tickets{shop.connection}.at(ticket), rows, false);
+    return rows;
+}
+
+} // namespace riband::shop

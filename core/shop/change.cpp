@@ -1,0 +1,117 @@
+#include "core/shop/demand.h"
+#include "core/shop/order.h"
+#include "core/shop/returned.h"
+#include "core/shop/standing.h"
+
+namespace riband::shop {
+
+namespace {
+
+using store::OrderState;
+
+void demandWish(const store::OrderLine& line, Extent extent, std::int64_t quantity) {
+    demandExtent(line.extent.unit(), extent);
+    if (quantity != 0) demandQuantity(quantity);
+}
+
+/// The line as the customer wants it now; no belts: all of it is cancelled.
+store::OrderLine changed(const Shop& shop, store::OrderLine line, Extent extent, std::int64_t quantity) {
+    const WidthPrice price = store::Catalogue{shop.connection}.at(line.belt).price;
+    line.extent = extent;
+    if (quantity != 0) line.quantity = quantity;
+    line.cancelled = quantity == 0 ? line.quantity : 0;
+    const store::PriceRules rules = store::Settings{shop.connection}.read().prices;
+    line.price = priceOf(rules, price, extent, quantity);
+    return line;
+}
+
+/// Cut belts that the line has no use for any more go to the shelf.
+store::OrderLine withoutSurplus(const Shop& shop, store::OrderLine line, Extent extent,
+                                std::int64_t quantity) {
+    const std::int64_t stay = extent == line.extent ? std::min(quantity, line.cut) : 0;
+    returnToShelf(shop, line, line.cut - stay);
+    line.cut = stay;
+    return line;
+}
+
+/// Plans what was released, and all that the changed line waits for.
+Ordered planAgain(const Shop& shop, store::OrderId order, std::map<store::LineId, std::int64_t> belts,
+                  const store::OrderLine& line) {
+    belts[line.id] = waiting(line);
+    const Allotment allotment = allot(shop, wantedOf(shop, belts));
+    demandServed(shop, allotment);
+    return {order, enter(shop, order, allotment), false};
+}
+
+void settleAll(const Shop& shop, const std::map<store::LineId, std::int64_t>& belts) {
+    for (const auto& [line, count] : belts)
+        settleOrder(shop, store::Orders{shop.connection}.orderOf(line));
+}
+
+Ordered changeOpen(const Shop& shop, const store::Order& order, const store::OrderLine& before, Extent extent,
+                   std::int64_t quantity) {
+    const store::OrderLine after =
+        changed(shop, withoutSurplus(shop, before, extent, quantity), extent, quantity);
+    store::Orders{shop.connection}.changeLine(after);
+    const auto released = release(shop, {order.id});
+    const Ordered ordered = planAgain(shop, order.id, released, after);
+    settleAll(shop, released);
+    settleOrder(shop, order.id);
+    return ordered;
+}
+
+bool isAside(OrderState state) { return state == OrderState::Parked || state == OrderState::Quoted; }
+
+void cancelLines(const Shop& shop, const store::Order& order, std::vector<store::PieceId>& shelf) {
+    for (store::OrderLine line : order.lines) {
+        for (const store::PieceId piece : returnToShelf(shop, line, line.cut))
+            shelf.push_back(piece);
+        line.cut = 0;
+        line.cancelled = line.quantity;
+        store::Orders{shop.connection}.changeLine(line);
+    }
+}
+
+/// Belts of other orders that shared a mounting with a cancelled one are planned again, without its width.
+void planForOthers(const Shop& shop, std::map<store::LineId, std::int64_t> released,
+                   const store::Order& cancelled) {
+    for (const store::OrderLine& line : cancelled.lines)
+        released.erase(line.id);
+    if (released.empty()) return;
+    const store::OrderId first = store::Orders{shop.connection}.orderOf(released.begin()->first);
+    enter(shop, first, allot(shop, wantedOf(shop, released)));
+    settleAll(shop, released);
+}
+
+} // namespace
+
+Ordered change(const Shop& shop, store::LineId id, Extent extent, std::int64_t quantity) {
+    store::Transaction transaction{shop.connection};
+    store::Orders orders{shop.connection};
+    const store::Order order = orders.at(orders.orderOf(id));
+    const store::OrderLine line = lineOf(order, id);
+    demandWish(line, extent, quantity);
+    Ordered ordered{order.id, std::nullopt, false};
+    if (isAside(order.state))
+        orders.changeLine(changed(shop, line, extent, quantity));
+    else
+        ordered = changeOpen(shop, openOrder(shop, order.id), line, extent, quantity);
+    transaction.commit();
+    return ordered;
+}
+
+std::vector<store::PieceId> cancel(const Shop& shop, store::OrderId id) {
+    store::Transaction transaction{shop.connection};
+    store::Orders orders{shop.connection};
+    const store::Order order = orders.at(id);
+    if (!isAside(order.state)) openOrder(shop, id);
+    const auto released = release(shop, {id});
+    std::vector<store::PieceId> shelf;
+    cancelLines(shop, order, shelf);
+    orders.setState(id, OrderState::Cancelled);
+    planForOthers(shop, released, order);
+    transaction.commit();
+    return shelf;
+}
+
+} // namespace riband::shop

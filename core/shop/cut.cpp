@@ -1,0 +1,57 @@
+#include "core/shop/cut.h"
+
+#include "core/shop/cutting_act.h"
+#include "core/shop/demand.h"
+#include "core/shop/standing.h"
+
+namespace riband::shop {
+
+namespace {
+
+using Why = Refusal::Why;
+
+void addShelf(Yield& yield, Extent extent, std::int64_t count) {
+    yield.shelf.insert(yield.shelf.end(), static_cast<std::size_t>(count), extent);
+}
+
+/// What the ticket says, and what was cut beside it.
+Yield yieldOf(const CuttingAct& act, const CutRecord& record) {
+    Yield yield = act.yieldOf(act.planned());
+    for (const CutRecord::ForShelf& extra : record.forShelf) {
+        demandExtent(act.unit(), extra.extent);
+        demandQuantity(extra.count);
+        addShelf(yield, extra.extent, extra.count);
+        yield.kerf = yield.kerf + act.mounting.kerf * extra.count;
+    }
+    return yield;
+}
+
+} // namespace
+
+CutDone recordCut(const Shop& shop, const CutRecord& record) {
+    store::Transaction transaction{shop.connection};
+    CuttingAct act{shop, record.mounting};
+    Yield yield = yieldOf(act, record);
+    act.settleRest(yield, record.left, record.keepRest);
+    const Booked booked = act.book(yield, store::Act::Cut);
+    if (booked.remnant && !record.place.empty())
+        store::Pieces{shop.connection}.move(*booked.remnant, record.place);
+    const std::vector<Voided> voided = act.close(booked.movement, act.planned());
+    const bool ready = store::Orders{shop.connection}.at(act.ticket.order).state == store::OrderState::Ready;
+    transaction.commit();
+    return {booked.movement, booked.remnant, booked.shelf, booked.difference, ready, voided};
+}
+
+Planned planMissing(const Shop& shop, store::OrderId id) {
+    store::Transaction transaction{shop.connection};
+    const Promises promises = Promises::read(shop, store::Settings{shop.connection}.read());
+    const std::map<store::LineId, std::int64_t> belts = missingOf(openOrder(shop, id), promises);
+    if (belts.empty()) refuse(Why::NothingToCut, "");
+    const Allotment allotment = allot(shop, wantedOf(shop, belts));
+    const std::optional<store::TicketId> ticket = enter(shop, id, allotment);
+    settleOrder(shop, id);
+    transaction.commit();
+    return {ticket, allotment.unserved};
+}
+
+} // namespace riband::shop

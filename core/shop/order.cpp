@@ -1,0 +1,138 @@
+#include "core/shop/order.h"
+
+#include "core/shop/demand.h"
+#include "core/shop/kept.h"
+#include "core/shop/standing.h"
+
+namespace riband::shop {
+
+namespace {
+
+using store::OrderState;
+
+store::OrderLine lineOf(const Shop& shop, const store::PriceRules& rules, const DraftLine& draft,
+                        int position) {
+    const store::StockedBelt belt = keptBelt(shop, draft.belt);
+    demandExtent(belt.unit, draft.extent);
+    demandQuantity(draft.quantity);
+    return {.id = store::LineId{0},
+            .position = position,
+            .belt = belt.id,
+            .extent = draft.extent,
+            .quantity = draft.quantity,
+            .said = draft.said,
+            .price = priceOf(rules, belt.price, draft.extent, draft.quantity),
+            .cut = 0,
+            .cancelled = 0};
+}
+
+std::optional<store::CustomerId> customerOf(const Shop& shop, const Draft& draft) {
+    if (draft.customer.empty()) return std::nullopt;
+    return store::Orders{shop.connection}.customerNamed(draft.customer, draft.phone);
+}
+
+store::OrderId add(const Shop& shop, const Draft& draft, OrderState state) {
+    if (draft.lines.empty()) refuse(Refusal::Why::BadQuantity, "0");
+    const store::PriceRules rules = store::Settings{shop.connection}.read().prices;
+    std::vector<store::OrderLine> lines;
+    for (const DraftLine& line : draft.lines)
+        lines.push_back(lineOf(shop, rules, line, static_cast<int>(lines.size()) + 1));
+    return store::Orders{shop.connection}.add({.id = store::OrderId{0},
+                                               .code = "",
+                                               .state = state,
+                                               .customer = customerOf(shop, draft),
+                                               .customerName = draft.customer,
+                                               .person = shop.person,
+                                               .made = shop.now(),
+                                               .due = draft.due,
+                                               .note = draft.note,
+                                               .lines = std::move(lines)});
+}
+
+store::Order setAside(const Shop& shop, store::OrderId id) {
+    store::Order order = store::Orders{shop.connection}.at(id);
+    if (order.state != OrderState::Parked && order.state != OrderState::Quoted)
+        refuse(Refusal::Why::AlreadyDone, order.code);
+    return order;
+}
+
+/// The parked or quoted order that another takes the place of.
+void retire(const Shop& shop, std::optional<store::OrderId> instead) {
+    if (!instead) return;
+    store::Orders orders{shop.connection};
+    for (store::OrderLine line : setAside(shop, *instead).lines) {
+        line.cancelled = line.quantity;
+        orders.changeLine(line);
+    }
+    orders.setState(*instead, OrderState::Cancelled);
+}
+
+store::OrderId addAside(const Shop& shop, const Draft& draft, OrderState state,
+                        std::optional<store::OrderId> instead) {
+    store::Transaction transaction{shop.connection};
+    retire(shop, instead);
+    const store::OrderId id = add(shop, draft, state);
+    transaction.commit();
+    return id;
+}
+
+std::vector<Wanted> wantedOf(const store::Order& order, const Draft& draft) {
+    std::vector<Wanted> wanted;
+    for (std::size_t i = 0; i < order.lines.size(); ++i) {
+        const store::OrderLine& line = order.lines[i];
+        wanted.push_back(
+            {line.id, line.belt, line.extent, line.quantity, draft.lines[i].way, draft.lines[i].wayPieces});
+    }
+    return wanted;
+}
+
+std::string phoneOf(const Shop& shop, const store::Order& order) {
+    if (order.customer)
+        for (const store::Customer& customer :
+             store::Orders{shop.connection}.customersLike(order.customerName, 100))
+            if (customer.id == *order.customer) return customer.phone;
+    return "";
+}
+
+} // namespace
+
+store::OrderId quote(const Shop& shop, const Draft& draft, std::optional<store::OrderId> instead) {
+    return addAside(shop, draft, OrderState::Quoted, instead);
+}
+
+store::OrderId park(const Shop& shop, const Draft& draft, std::optional<store::OrderId> instead) {
+    return addAside(shop, draft, OrderState::Parked, instead);
+}
+
+Draft resume(const Shop& shop, store::OrderId id) {
+    const store::Order order = setAside(shop, id);
+    store::Catalogue catalogue{shop.connection};
+    Draft draft{{}, order.customerName, phoneOf(shop, order), order.due, order.note};
+    for (const store::OrderLine& line : order.lines)
+        draft.lines.push_back(
+            {catalogue.at(line.belt).belt, line.extent, line.quantity, line.said, std::nullopt, {}});
+    return draft;
+}
+
+Ordered order(const Shop& shop, const Draft& draft, std::optional<store::OrderId> instead) {
+    store::Transaction transaction{shop.connection};
+    retire(shop, instead);
+    const store::OrderId id = add(shop, draft, OrderState::Open);
+    const store::Order added = store::Orders{shop.connection}.at(id);
+    const Allotment allotment = allot(shop, wantedOf(added, draft));
+    demandServed(shop, allotment);
+    const std::optional<store::TicketId> ticket = enter(shop, id, allotment);
+    settleOrder(shop, id);
+    transaction.commit();
+    return {id, ticket, allotment.otherWay};
+}
+
+void handOver(const Shop& shop, store::OrderId id) {
+    store::Transaction transaction{shop.connection};
+    const store::Order order = openOrder(shop, id);
+    if (order.state != OrderState::Ready) refuse(Refusal::Why::NotAllCut, order.code);
+    store::Orders{shop.connection}.setState(id, OrderState::HandedOver);
+    transaction.commit();
+}
+
+} // namespace riband::shop

@@ -1,0 +1,32 @@
+#include "core/shop/demand.h"
+#include "core/shop/order.h"
+#include "core/shop/standing.h"
+
+namespace riband::shop {
+
+namespace {
+
+void addWaiting(const store::Order& order, std::map<store::LineId, std::int64_t>& belts) {
+    for (const store::OrderLine& line : order.lines)
+        if (waiting(line) > 0) belts[line.id] = waiting(line);
+}
+
+} // namespace
+
+Ordered together(const Shop& shop, const std::vector<store::OrderId>& ids) {
+    if (ids.empty()) refuse(Refusal::Why::NothingToCut, "");
+    store::Transaction transaction{shop.connection};
+    std::map<store::LineId, std::int64_t> belts = release(shop, {ids.begin(), ids.end()});
+    for (const store::OrderId id : ids)
+        addWaiting(openOrder(shop, id), belts);
+    if (belts.empty()) refuse(Refusal::Why::NothingToCut, "");
+    const Allotment allotment = allot(shop, wantedOf(shop, belts));
+    demandServed(shop, allotment);
+    const std::optional<store::TicketId> ticket = enter(shop, ids.front(), allotment);
+    for (const auto& [line, count] : belts)
+        settleOrder(shop, store::Orders{shop.connection}.orderOf(line));
+    transaction.commit();
+    return {ids.front(), ticket, false};
+}
+
+} // namespace riband::shop
