@@ -46,8 +46,7 @@ QColor toneOf(const Words& words, const Look& look) {
 
 void paintWords(QPainter& painter, const Words& words, const Look& look) {
     // A plate under the words keeps them readable over dots and crosses.
-    if (words.tone == Words::Tone::OnStrip && (words.on == Part::ShelfBelt || words.on == Part::Lost))
-        painter.fillRect(words.box.adjusted(-3, 1, 3, -1), hatchGround(words.on, look));
+    if (words.plate) painter.fillRect(words.box.adjusted(-3, 1, 3, -1), hatchGround(words.on, look));
     painter.setFont(words.font);
     painter.setPen(toneOf(words, look));
     painter.drawText(words.box.adjusted(-1, -1, 1, 1), Qt::AlignCenter, words.text);

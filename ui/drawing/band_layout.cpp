@@ -65,7 +65,8 @@ void placeStrips(BandLayout& layout, const BandPicture& picture) {
 }
 
 /// The label of one strip with its remark under it; in a low band only the label.
-bool labelStrip(BandLayout& layout, const BandPicture::Strip& strip, const QRectF& box) {
+bool labelStrip(BandLayout& layout, const BandPicture::Strip& strip, const QRectF& box, bool plate = false) {
+    plate = plate || strip.part == Part::ShelfBelt || strip.part == Part::Lost;
     const QFont large = Look::font(TextSize::Part, QFont::DemiBold);
     const QFont small = Look::font(TextSize::Remark, QFont::DemiBold);
     const QFont remark = Look::font(TextSize::Small);
@@ -76,11 +77,11 @@ bool labelStrip(BandLayout& layout, const BandPicture::Strip& strip, const QRect
     const QPointF shift{0, both ? 10.0 : 0.0};
     place(layout, box,
           {centred(box.center() - shift, strip.label, font), strip.label, font, Words::Tone::OnStrip,
-           strip.part});
+           strip.part, plate});
     if (both)
         place(layout, box,
               {centred(box.center() + QPointF{0, 12}, strip.remark, remark), strip.remark, remark,
-               Words::Tone::OnStrip, strip.part});
+               Words::Tone::OnStrip, strip.part, plate});
     return true;
 }
 
@@ -94,7 +95,7 @@ void labelRun(BandLayout& layout, const BandPicture& picture, std::size_t first,
     BandPicture::Strip run = picture.strips[first];
     run.remark.clear();
     if (count > 1) run.label = QString{"%1 × %2"}.arg(count).arg(run.label);
-    labelStrip(layout, run, box);
+    labelStrip(layout, run, box, count > 1);
 }
 
 void labelStrips(BandLayout& layout, const BandPicture& picture) {

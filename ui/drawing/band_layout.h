@@ -22,6 +22,7 @@ struct BandLayout {
         QFont font;
         Tone tone;
         BandPicture::Part on = BandPicture::Part::Kept; ///< of OnStrip
+        bool plate = false;                             ///< lines or hatches run behind it
     };
     struct Tick {
         double x, height;

@@ -25,17 +25,17 @@ QFrame[surface="advice"] {
 QFrame[surface="line"] { background: @line; border: none; min-height: 1px; max-height: 1px; }
 
 QLabel { background: transparent; }
-QLabel[text="typed"] { font-size: 30px; }
-QLabel[text="total"] { font-size: 34px; font-weight: 600; }
-QLabel[text="head"] { font-size: 20px; font-weight: 600; }
-QLabel[text="part"] { font-size: 18px; font-weight: 600; }
-QLabel[text="strong"] { font-size: 15px; font-weight: 600; }
-QLabel[text="remark"] { font-size: 13px; color: @ink2; }
-QLabel[text="small"] { font-size: 12px; color: @ink2; }
-QLabel[text="warn"] { font-weight: 500; color: @warm; }
-QLabel[text="gain"] { font-weight: 600; color: @cool; }
-QLabel[text="danger"] { font-weight: 600; color: @danger; }
-QLabel[text="ok"] { font-weight: 600; color: @ok; }
+QLabel[role="typed"] { font-size: 30px; }
+QLabel[role="total"] { font-size: 34px; font-weight: 600; }
+QLabel[role="head"] { font-size: 20px; font-weight: 600; }
+QLabel[role="part"] { font-size: 18px; font-weight: 600; }
+QLabel[role="strong"] { font-size: 15px; font-weight: 600; }
+QLabel[role="remark"] { font-size: 13px; color: @ink2; }
+QLabel[role="small"] { font-size: 12px; color: @ink2; }
+QLabel[role="warn"] { font-weight: 500; color: @warm; }
+QLabel[role="gain"] { font-weight: 600; color: @cool; }
+QLabel[role="danger"] { font-weight: 600; color: @danger; }
+QLabel[role="ok"] { font-weight: 600; color: @ok; }
 
 QLineEdit, QComboBox, QAbstractSpinBox, QPlainTextEdit, QTextEdit {
     background: @card; color: @ink; border: 2px solid @line; border-radius: 6px; padding: 4px 9px;
@@ -51,7 +51,14 @@ QLineEdit[use="main"] { background: @sunk; font-size: 30px; padding: 8px 18px; m
 QAbstractSpinBox QLineEdit, QComboBox QLineEdit {
     border: none; padding: 0; min-height: 0; background: transparent;
 }
-QComboBox::drop-down { border: none; width: 28px; }
+QComboBox::drop-down { border: none; width: 30px; }
+QComboBox::down-arrow { image: url(:/icons/arrow-down.svg); width: 16px; height: 16px; }
+QAbstractSpinBox { padding-right: 30px; }
+QAbstractSpinBox::up-button { border: none; background: transparent; width: 28px; subcontrol-position: top right; }
+QAbstractSpinBox::down-button { border: none; background: transparent; width: 28px; subcontrol-position: bottom right; }
+QAbstractSpinBox::up-arrow { image: url(:/icons/arrow-up.svg); width: 16px; height: 16px; }
+QAbstractSpinBox::down-arrow { image: url(:/icons/arrow-down.svg); width: 16px; height: 16px; }
+QAbstractSpinBox[buttonSymbols="2"] { padding-right: 9px; }
 QComboBox QAbstractItemView {
     background: @card; border: 1px solid @line; outline: none; padding: 4px;
     selection-background-color: @cool; selection-color: @onCool;
@@ -96,7 +103,7 @@ QTableView::item:selected:active, QTreeView::item:selected:active, QListView::it
 QHeaderView { background: @card; border: none; }
 QHeaderView::section {
     background: @card; color: @ink2; border: none; border-bottom: 2px solid @line; padding: 8px 8px;
-    font-size: 13px; font-weight: 600;
+    font-size: 13px; font-weight: 600; text-align: left;
 }
 QHeaderView::section:hover { color: @ink; }
 QTableCornerButton::section { background: @card; border: none; }

@@ -6,7 +6,7 @@ namespace riband::ui {
 
 /// The one style sheet of the program. Pages choose by property, never by sheets of their own:
 ///   QFrame[surface]  "card", "sunk", "ground", "advice" (sunk with the warm edge), "tile" (outlined card)
-///   QLabel[text]     "typed", "total", "head", "part", "strong", "remark", "small", "warn", "gain",
+///   QLabel[role]     "typed", "total", "head", "part", "strong", "remark", "small", "warn", "gain",
 ///   "danger",
 ///                    "ok"
 ///   QLineEdit[use]   "main": the one line of a page that takes everything

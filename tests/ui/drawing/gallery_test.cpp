@@ -62,7 +62,7 @@ BandPicture ribs() {
 
 QWidget* label(const QString& text, const char* role) {
     auto* made = new QLabel{text};
-    made->setProperty("text", role);
+    made->setProperty("role", role);
     return made;
 }
 
