@@ -66,9 +66,9 @@ QString describeRun(const BandPicture::Strip& strip, int count) {
     case Part::Trim:
         return BandWords::tr("trim %1").arg(width);
     case Part::Belt:
-        return BandWords::tr("%n belt(s) of %1", nullptr, count).arg(width);
+        return BandWords::tr("%1 × %2").arg(count).arg(width);
     case Part::ShelfBelt:
-        return BandWords::tr("%n belt(s) of %1 for the shelf", nullptr, count).arg(width);
+        return BandWords::tr("%1 × %2 for the shelf").arg(count).arg(width);
     case Part::Kept:
         return BandWords::tr("%1 stays").arg(width);
     case Part::Lost:

@@ -35,7 +35,11 @@ HalfTooth trapezoid(const ToothForm& form, double pitch) {
     HalfTooth half{startOnLand(pitch), 0};
     half.height = orSuppose(form.height, .25 * pitch, half.approximate);
     const double lean = std::tan(radians(orSuppose(form.flankAngleDegrees, 40, half.approximate) / 2));
-    const double root = orSuppose(form.rootWidth, .53 * pitch, half.approximate) / 2;
+    // Of the 50 degree teeth of AT the tip is half a pitch wide, of the 40 degree ones the root a little
+    // more.
+    const bool wide = form.flankAngleDegrees.value_or(40) > 45;
+    const double usual = wide ? .5 * pitch + 2 * half.height * lean : .53 * pitch;
+    const double root = orSuppose(form.rootWidth, usual, half.approximate) / 2;
     const double tip = std::max(.1 * root, root - half.height * lean);
     roundedTo(half.path, {{{-pitch / 2, 0}},
                           {{-root, 0}, form.rootRadius.value_or(0)},

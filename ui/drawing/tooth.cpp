@@ -14,10 +14,8 @@ namespace {
 
 /// How far the body reaches behind the land. Of a double-sided belt: from one land to the other.
 double bodyThickness(const belt::Profile& profile, double toothHeight) {
-    const double least = .12 * profile.pitch.inMillimetres();
-    if (!profile.form.total) return std::max(least, .2 * profile.pitch.inMillimetres());
-    const double teeth = profile.doubleSided ? 2 * toothHeight : toothHeight;
-    return std::max(least, *profile.form.total - teeth);
+    if (!profile.form.total) return .2 * profile.pitch.inMillimetres();
+    return *profile.form.total - (profile.doubleSided ? 2 : 1) * toothHeight;
 }
 
 /// Teeth side by side, from (0, 0) to (pitches x pitch, 0).
@@ -78,7 +76,7 @@ bool toothIsApproximate(const belt::Profile& profile) {
 int pitchesFor(const belt::Profile& profile, const QSizeF& area) {
     const QRectF one = toothOutline(profile, 1).boundingRect();
     const double atHeight = area.width() / area.height() * one.height() / one.width();
-    return std::clamp(static_cast<int>(std::floor(atHeight)), 2, 9);
+    return std::clamp(static_cast<int>(std::floor(atHeight)), 4, 9);
 }
 
 double paintTeeth(QPainter& painter, const QRectF& area, const belt::Profile& profile, int pitches,

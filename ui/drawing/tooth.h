@@ -22,7 +22,7 @@ bool toothIsApproximate(const belt::Profile& profile);
 /// Paints it as large as `area` allows; returns the scale in pixels a millimetre.
 double paintTeeth(QPainter& painter, const QRectF& area, const belt::Profile& profile, int pitches,
                   const Look& look);
-/// How many pitches fill an area of this shape best: 2 to 9.
+/// How many pitches fill an area of this shape best: 4 to 9.
 int pitchesFor(const belt::Profile& profile, const QSizeF& area);
 
 class ToothWidget final : public QWidget {

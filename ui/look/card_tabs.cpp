@@ -77,7 +77,7 @@ int CardTabBar::waiting(int index) const { return card(index).waiting; }
 void CardTabBar::nameForAll(int index) {
     const Card shown = card(index);
     QString name = tabText(index);
-    if (shown.waiting > 0) name = tr("%1, %n waiting", nullptr, shown.waiting).arg(name);
+    if (shown.waiting > 0) name = tr("%1, %2 waiting").arg(name).arg(shown.waiting);
     setAccessibleTabName(index, name);
     setTabToolTip(index, keyName(shown.key));
 }

@@ -3,13 +3,15 @@
 #include "core/shop/queries.h"
 #include "core/store/settings.h"
 
+#include <QBuffer>
 #include <QByteArray>
 #include <QPageSize>
+#include <QPdfWriter>
 #include <QString>
 
+#include <variant>
 #include <vector>
 
-class QPagedPaintDevice;
 class QPainter;
 
 namespace riband::ui {
@@ -47,6 +49,10 @@ struct RemnantLabel {
 };
 int paintRemnantLabel(QPagedPaintDevice& device, const RemnantLabel& label, const store::ShopSettings& shop);
 
+/// Many labels on one roll, a page each: a device must not be painted on twice.
+using Label = std::variant<BeltLabel, RemnantLabel>;
+int paintLabels(QPagedPaintDevice& device, const std::vector<Label>& labels, const store::ShopSettings& shop);
+
 /// Confirmation or quote for the customer: no cost prices.
 struct OrderPaper {
     store::Order order;
@@ -60,9 +66,22 @@ std::vector<bool> code128(const std::string& text);
 /// Paints it with its quiet zones; modules are whole device dots. Returns the width used.
 double paintCode128(QPainter& painter, const QRectF& area, const std::string& text);
 
-/// A PDF made by one of the papers; `size` is that of the page.
+/// Sets page, margins and resolution: 600 dots an inch, labels 203 as their printers have.
+void prepare(QPdfWriter& writer, const QPageSize& size);
+
+/// A PDF made by one of the papers: `paint` is called with the device. `size` is that of the page.
 template <class Paint>
-QByteArray pdfOf(const QPageSize& size, Paint&& paint);
+QByteArray pdfOf(const QPageSize& size, Paint&& paint) {
+    QByteArray bytes;
+    QBuffer buffer{&bytes};
+    buffer.open(QIODevice::WriteOnly);
+    {
+        QPdfWriter writer{&buffer};
+        prepare(writer, size);
+        paint(static_cast<QPagedPaintDevice&>(writer));
+    }
+    return bytes;
+}
 
 QPageSize ticketSize(const store::ShopSettings& shop); ///< A4 or Letter by the shop's setting
 QPageSize labelSize();                                 ///< 58 x 40 mm

@@ -1,6 +1,8 @@
 #include "tests/catch.h"
 
+#include "resources/table_texts.h"
 #include "ui/drawing/band.h"
+#include "ui/drawing/tooth.h"
 #include "ui/look/card_tabs.h"
 #include "ui/look/key_button.h"
 #include "ui/look/look.h"
@@ -14,6 +16,7 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPainter>
 #include <QProgressBar>
 #include <QRadioButton>
 #include <QSpinBox>
@@ -192,6 +195,25 @@ void paintGallery(Shade shade, const QSize& size, const QString& name) {
 }
 
 } // namespace
+
+TEST_CASE("The gallery of the teeth is painted", "[.gallery]") {
+    const auto tables = belt::Tables::load(tableTexts());
+    REQUIRE(tables.ok());
+    QImage image{1500, 1330, QImage::Format_RGB32};
+    image.fill(Look::current().card);
+    QPainter painter{&image};
+    int i = 0;
+    for (const auto& profile : tables.value()->profiles()) {
+        const QRectF cell(20 + i % 8 * 185, 10 + i / 8 * 160, 165, 130);
+        paintTeeth(painter, cell.adjusted(0, 20, 0, 0), profile, 3, Look::current());
+        painter.setPen(Look::current().ink);
+        painter.drawText(cell, QString::fromStdString(profile.name) +
+                                   (toothIsApproximate(profile) ? " about" : ""));
+        ++i;
+    }
+    painter.end();
+    CHECK(image.save(QString{RIBAND_BINARY_DIR} + "/pictures/teeth.png"));
+}
 
 TEST_CASE("The gallery of the look is painted", "[.gallery]") {
     paintGallery(Shade::Light, {1366, 860}, "look-light.png");
