@@ -1,0 +1,205 @@
+#include "app/demo/story.h"
+
+#include "core/belt/reader.h"
+#include "core/measure/text.h"
+#include "core/shop/cut.h"
+#include "core/shop/receive.h"
+#include "ui/words/words.h"
+
+#include <algorithm>
+#include <map>
+#include <sstream>
+#include <stdexcept>
+
+namespace riband::app {
+
+namespace {
+
+/// Does what events tell, at their time and as their person.
+class Actor {
+public:
+    Actor(store::Connection& connection, std::shared_ptr<const belt::Tables> tables)
+        : connection_{connection}, tables_{std::move(tables)},
+          currency_{store::Settings{connection}.read().prices.currency} {
+        for (const auto& person : store::Settings{connection}.people())
+            people_.emplace(person.initials, person.id);
+    }
+
+    void act(const Event& event) {
+        using Deed = void (Actor::*)(const Event&);
+        static const std::map<std::string, Deed> deeds{
+            {"receive", &Actor::receive}, {"found", &Actor::receive}, {"sale", &Actor::sale},
+            {"order", &Actor::order},     {"cancel", &Actor::cancel}, {"miscut", &Actor::miscut},
+            {"scrap", &Actor::scrap},     {"quote", &Actor::quote},   {"park", &Actor::park}};
+        now_ = event.at;
+        (this->*deeds.at(event.act))(event);
+    }
+
+private:
+    shop::Shop as(const Event& event) const {
+        return {connection_, tables_, people_.at(event.who), [this] { return now_; }};
+    }
+    void wait(std::chrono::minutes minutes) { now_ += minutes; }
+
+    /// The one belt that words mean; the story never leaves a question open.
+    belt::Reading oneReading(const std::string& words) const {
+        const auto understood = belt::understand(words, *tables_);
+        if (understood.readings.size() != 1) throw std::runtime_error("not one belt: " + words);
+        return understood.readings.front();
+    }
+    belt::Belt beltNamed(const std::string& designation) const {
+        const auto belt = belt::readBelt(designation, *tables_);
+        if (!belt) throw std::runtime_error("no belt: " + designation);
+        return *belt;
+    }
+    Extent extentOf(const std::string& amount, const belt::Belt& belt) const {
+        return readExtent(amount, tables_->profile(belt.profile)->unit()).value();
+    }
+    shop::Draft draftOf(const Event& event) const {
+        shop::Draft draft{
+            .lines = {}, .customer = event.customer, .phone = "", .due = std::nullopt, .note = event.note};
+        std::istringstream words(event.text);
+        for (std::string said; std::getline(words, said, ';');) {
+            const belt::Reading reading = oneReading(said);
+            draft.lines.push_back(
+                {reading.belt, reading.width.value(), reading.quantity, said, std::nullopt, {}});
+        }
+        return draft;
+    }
+
+    void receive(const Event& event) {
+        const belt::Belt belt = beltNamed(event.text);
+        shop::receive(as(event), {{.belt = belt,
+                                   .sleeves = static_cast<int>(event.count),
+                                   .extent = extentOf(event.amount, belt),
+                                   .costEach = readMoney(event.cost, currency_).value(),
+                                   .batch = event.note,
+                                   .made = event.made,
+                                   .place = event.place,
+                                   .kind = event.act == "found" ? cutting::PieceKind::Remnant
+                                                                : cutting::PieceKind::Sleeve}});
+    }
+
+    /// What a new sleeve of the draft's belts costs and where it goes, when there is not enough of them.
+    void restock(const Event& event, const shop::Draft& draft) {
+        Event goodsIn = event;
+        goodsIn.who = "ST";
+        for (const auto& line : draft.lines) {
+            const auto belt = store::Catalogue{connection_}.find(line.belt).value();
+            shop::receive(as(goodsIn), {{.belt = belt.belt,
+                                         .sleeves = 1,
+                                         .extent = belt.newSleeve,
+                                         .costEach = belt.sleeveCost,
+                                         .batch = "ordered for " + line.said,
+                                         .made = dayOf(now_) - std::chrono::days{75},
+                                         .place = "E" + std::to_string(1 + belt.id.value() % 6) + "-1",
+                                         .kind = cutting::PieceKind::Sleeve}});
+        }
+        wait(std::chrono::minutes{5});
+    }
+    shop::Ordered placed(const Event& event) {
+        const shop::Draft draft = draftOf(event);
+        try {
+            return shop::order(as(event), draft);
+        } catch (const shop::Refusal& refusal) {
+            if (refusal.why() != shop::Refusal::Why::WidthTaken) throw;
+        }
+        restock(event, draft);
+        return shop::order(as(event), draft);
+    }
+
+    void cutAll(const Event& event, std::optional<store::TicketId> ticket) {
+        if (!ticket) return;
+        for (const auto& mounting : store::Tickets{connection_}.at(*ticket).mountings) {
+            wait(std::chrono::minutes{6});
+            shop::recordCut(
+                as(event),
+                {.mounting = mounting.id, .left = measured(event, mounting), .keepRest = {}, .place = ""});
+        }
+    }
+    std::optional<Extent> measured(const Event& event, const store::TicketMounting& mounting) const {
+        if (event.amount.empty()) return std::nullopt;
+        return readExtent(event.amount, mounting.trim.unit()).value();
+    }
+
+    store::OrderId cutOrder(const Event& event) {
+        const shop::Ordered ordered = placed(event);
+        cutAll(event, ordered.ticket);
+        return ordered.order;
+    }
+    void sale(const Event& event) {
+        const store::OrderId order = cutOrder(event);
+        wait(std::chrono::minutes{4});
+        shop::handOver(as(event), order);
+    }
+    void order(const Event& event) { placed(event); }
+    void quote(const Event& event) { shop::quote(as(event), draftOf(event)); }
+    void park(const Event& event) { shop::park(as(event), draftOf(event)); }
+
+    /// Cut, then not wanted: the belts go on the shelf.
+    void cancel(const Event& event) {
+        const store::OrderId order = cutOrder(event);
+        wait(std::chrono::hours{26});
+        for (const store::PieceId ready : shop::cancel(as(event), order))
+            shop::move(as(event), ready, event.place);
+    }
+
+    /// The first belt is good, the second was spoiled at `amount`; what is missing is cut from what is left.
+    void miscut(const Event& event) {
+        const shop::Ordered ordered = placed(event);
+        const auto mounting = store::Tickets{connection_}.at(ordered.ticket.value()).mountings.front();
+        const store::StockPiece piece = store::Pieces{connection_}.at(mounting.piece);
+        const Extent spoiled = readExtent(event.amount, piece.extent.unit()).value();
+        wait(std::chrono::minutes{9});
+        const auto replanned =
+            shop::recordMiscut(as(event), {.mounting = mounting.id,
+                                           .good = {event.count},
+                                           .spoiled = spoiled,
+                                           .left = piece.extent - mounting.trim -
+                                                   mounting.cuts.front().extent * event.count - spoiled,
+                                           .note = event.note});
+        Event plain = event;
+        plain.amount.clear();
+        cutAll(plain, replanned.ticket);
+        shop::handOver(as(event), ordered.order);
+    }
+
+    void scrap(const Event& event) {
+        const belt::Belt belt = beltNamed(event.text);
+        const Extent extent = extentOf(event.amount, belt);
+        const auto stocked = store::Catalogue{connection_}.find(belt).value();
+        for (const auto& piece : store::Pieces{connection_}.ofBelt(stocked.id))
+            if (piece.extent == extent)
+                return shop::scrap(as(event), piece.id, extent, store::ScrapReason::Aged, event.note);
+        throw std::runtime_error("no such piece");
+    }
+
+    store::Connection& connection_;
+    std::shared_ptr<const belt::Tables> tables_;
+    Currency currency_;
+    std::map<std::string, store::PersonId> people_;
+    Moment now_{};
+};
+
+} // namespace
+
+void live(store::Connection& connection, std::shared_ptr<const belt::Tables> tables,
+          const std::vector<Event>& events) {
+    Actor actor{connection, std::move(tables)};
+    for (const Event& event : events) {
+        const std::string told = printMoment(event.at) + " " + event.act + " " + event.text + ": ";
+        try {
+            actor.act(event);
+        } catch (const shop::Refusal& refusal) {
+            throw std::runtime_error(told + ui::say(refusal).toStdString());
+        } catch (const std::bad_optional_access&) {
+            throw std::runtime_error(told + "something is missing in this event");
+        } catch (const std::bad_variant_access&) {
+            throw std::runtime_error(told + "a quantity can't be read");
+        } catch (const std::runtime_error& error) {
+            throw std::runtime_error(told + error.what());
+        }
+    }
+}
+
+} // namespace riband::app

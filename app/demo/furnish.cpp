@@ -1,0 +1,47 @@
+#include "app/demo/demo_shop.h"
+
+namespace riband::app {
+
+const char* const demoName = "Brookmill Belts (demo)";
+
+namespace {
+
+/// Three pairs of shafts, as a bench cutter might have; our own invention.
+cutting::Cutter cutter() {
+    return {.name = "Bench cutter",
+            .shafts = {{"thin", 20, 20, 500, 60, 700},
+                       {"middle", 40, 40, 520, 90, 1100},
+                       {"thick", 75, 60, 520, 140, 1600}},
+            .cutsSteelCord = true,
+            .cutsAramidCord = false,
+            .cutsPolyurethane = true};
+}
+
+store::PriceRules prices() {
+    store::PriceRules rules;
+    rules.currency = Currency{"EUR", 2};
+    rules.cuttingCharge = Money::minor(250);
+    rules.minimumLine = Money::minor(600);
+    rules.steps = {{5, Permille{50}}, {10, Permille{100}}};
+    rules.tax = Permille{200};
+    return rules;
+}
+
+} // namespace
+
+void furnish(store::Connection& connection) {
+    store::Settings store{connection};
+    store::ShopSettings settings = store.read();
+    settings.name = demoName;
+    settings.address = "4 Weaver's Yard\nBrookmill";
+    settings.prices = prices();
+    settings.cutter = cutter();
+    store::Transaction transaction{connection};
+    store.write(settings);
+    store.addPerson("OW", "Odile Wren", store::Role::Owner);
+    store.addPerson("ST", "Samir Tolland", store::Role::StockManager);
+    store.addPerson("CL", "Clara Lindqvist", store::Role::Clerk);
+    transaction.commit();
+}
+
+} // namespace riband::app

@@ -1,0 +1,89 @@
+#include "app/demo/demo_shop.h"
+#include "app/demo/dice.h"
+#include "app/demo/story.h"
+#include "app/import.h"
+#include "core/belt/reader.h"
+
+#include <algorithm>
+
+namespace riband::app {
+
+namespace {
+
+using namespace std::chrono_literals;
+
+constexpr int daysOfTrade = 118;
+const std::vector<std::string> customers{"",
+                                         "",
+                                         "",
+                                         "Northfold Packaging",
+                                         "Aldermoor Dairy",
+                                         "Tannet Sawmill",
+                                         "Quill Press",
+                                         "Orchard Laundry",
+                                         "Brackwater Pumps"};
+
+/// The ordinary business round the told story: sales of belts that the story leaves alone.
+class Trade {
+public:
+    Trade(store::Connection& connection, const belt::Tables& tables, Date today, std::uint64_t seed,
+          const std::vector<Event>& story)
+        : tables_{tables}, today_{today}, dice_{seed} {
+        for (auto& belt : store::Catalogue{connection}.all())
+            if (!belt.listed.empty() && !toldOf(story, belt.designation)) belts_.push_back(std::move(belt));
+    }
+
+    std::vector<Event> events() {
+        std::vector<Event> events;
+        for (int day = daysOfTrade; day > 0; --day)
+            for (std::size_t sales = dice_.below(3); sales > 0; --sales)
+                events.push_back(sale(today_ - std::chrono::days{day} + 9h));
+        return events;
+    }
+
+private:
+    static bool toldOf(const std::vector<Event>& story, const std::string& designation) {
+        return std::any_of(story.begin(), story.end(),
+                           [&](const Event& event) { return event.text == designation; });
+    }
+
+    Event sale(Moment morning) {
+        const store::StockedBelt& belt = dice_.of(belts_);
+        const Extent width = dice_.of(belt.listed);
+        const std::string printed = belt::printed(belt.belt, width, tables_);
+        return {.at = morning + std::chrono::minutes{dice_.below(420)},
+                .who = "CL",
+                .act = "sale",
+                .text = std::to_string(1 + dice_.below(3)) + " x " + printed,
+                .amount = "",
+                .count = 1,
+                .cost = "",
+                .place = "",
+                .made = std::nullopt,
+                .customer = dice_.of(customers),
+                .note = ""};
+    }
+
+    const belt::Tables& tables_;
+    Date today_;
+    Dice dice_;
+    std::vector<store::StockedBelt> belts_;
+};
+
+} // namespace
+
+void makeSmallShop(store::Connection& connection, const std::shared_ptr<const belt::Tables>& tables,
+                   Moment now, std::uint64_t seed) {
+    furnish(connection);
+    const auto owner = store::Settings{connection}.people().front().id;
+    importBelts({connection, tables, owner, [now] { return now; }}, QStringLiteral(":/demo/belts.csv"));
+    const Date today = dayOf(now - 8h); // the story's last day is over by eight in the morning
+    std::vector<Event> events = toldStory(today);
+    const std::vector<Event> trade = Trade{connection, *tables, today, seed, events}.events();
+    events.insert(events.end(), trade.begin(), trade.end());
+    std::stable_sort(events.begin(), events.end(),
+                     [](const Event& a, const Event& b) { return a.at < b.at; });
+    live(connection, tables, events);
+}
+
+} // namespace riband::app
