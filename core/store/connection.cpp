@@ -4,7 +4,10 @@
 #include "core/store/files.h"
 #include "core/store/fitness.h"
 #include "core/store/inner.h"
+#include "core/store/raw.h"
 #include "core/store/schema.h"
+
+#include <QtSql/QSqlDriver>
 
 #include <atomic>
 #include <stdexcept>
@@ -29,6 +32,20 @@ void setUp(Connection::Inner& inner) {
         inner.once(pragma);
 }
 
+/// Opened as for writing where that is allowed, for only then SQLite clears away behind itself the files that
+/// it makes beside a shop.
+std::unique_ptr<Connection::Inner> toLookAt(const std::string& path) {
+    if (isFrozen(path))
+        return std::make_unique<Connection::Inner>(
+            path, frozenUri(path),
+            usualOptions() + QStringLiteral(";QSQLITE_OPEN_READONLY;QSQLITE_OPEN_URI"));
+    auto inner = std::make_unique<Connection::Inner>(path, path, usualOptions());
+    inner->once("PRAGMA query_only = ON");
+    const QVariant handle = inner->database.driver()->handle();
+    keepLog(*static_cast<sqlite3* const*>(handle.data()), path);
+    return inner;
+}
+
 void useWal(Connection::Inner& inner) {
     const std::string mode = inner.once("PRAGMA journal_mode = WAL");
     if (mode != "wal") throw StoreError{StoreError::Kind::Failed, inner.path, "no write-ahead log: " + mode};
@@ -36,10 +53,10 @@ void useWal(Connection::Inner& inner) {
 
 } // namespace
 
-Connection::Inner::Inner(std::string path_, const QString& options)
+Connection::Inner::Inner(std::string path_, const std::string& file, const QString& options)
     : path{std::move(path_)}, name{nextName()}, database{QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"),
                                                                                    name)} {
-    database.setDatabaseName(QString::fromStdString(path));
+    database.setDatabaseName(QString::fromStdString(file));
     database.setConnectOptions(options);
     if (!database.open()) {
         const QSqlError error = database.lastError();
@@ -92,22 +109,21 @@ Connection& Connection::operator=(Connection&&) noexcept = default;
 Connection::Connection(const std::string& path, Mode mode) {
     if (mode == Mode::Create) makeFile(path);
     refuseUnfit(path, mode);
-    const bool readOnly = mode == Mode::ReadOnly;
-    inner_ = std::make_unique<Inner>(
-        path, usualOptions() + (readOnly ? QStringLiteral(";QSQLITE_OPEN_READONLY") : QString{}));
+    inner_ = mode == Mode::ReadOnly ? toLookAt(path) : std::make_unique<Inner>(path, path, usualOptions());
     setUp(*inner_);
-    if (readOnly) return;
+    if (mode == Mode::ReadOnly) return;
     useWal(*inner_);
     bringUp(*this, migrations());
 }
 
 void Connection::makeFile(const std::string& path) {
+    if (!hasFolder(path)) throw StoreError{StoreError::Kind::Missing, path, "no such folder"};
     if (!canWriteFolderOf(path))
         throw StoreError{StoreError::Kind::ReadOnly, path, "the folder can't be written"};
     const UnfinishedFile unfinished{freeNameBeside(path, ".new")};
     {
         Connection made;
-        made.inner_ = std::make_unique<Inner>(unfinished.path(), usualOptions());
+        made.inner_ = std::make_unique<Inner>(unfinished.path(), unfinished.path(), usualOptions());
         setUp(*made.inner_);
         made.inner_->once("PRAGMA application_id = " + std::to_string(applicationId));
         bringUp(made, migrations());
@@ -118,7 +134,7 @@ void Connection::makeFile(const std::string& path) {
 
 Connection Connection::inMemory() {
     Connection connection;
-    connection.inner_ = std::make_unique<Inner>(":memory:", usualOptions());
+    connection.inner_ = std::make_unique<Inner>(":memory:", ":memory:", usualOptions());
     setUp(*connection.inner_);
     connection.inner_->once("PRAGMA application_id = " + std::to_string(applicationId));
     bringUp(connection, migrations());

@@ -57,6 +57,11 @@ bool isFile(const std::string& path) {
     return fs::is_regular_file(path, ignored);
 }
 
+bool hasFolder(const std::string& path) {
+    std::error_code ignored;
+    return fs::is_directory(folderOf(path), ignored);
+}
+
 bool canWriteFile(const std::string& path) { return canWrite(path); }
 bool canWriteFolderOf(const std::string& path) { return canWrite(folderOf(path)); }
 

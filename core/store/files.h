@@ -5,6 +5,7 @@
 namespace riband::store {
 
 bool isFile(const std::string& path);
+bool hasFolder(const std::string& path);
 /// Asked of the system for the user that acts; no file is opened.
 bool canWriteFile(const std::string& path);
 bool canWriteFolderOf(const std::string& path);

@@ -16,7 +16,7 @@ constexpr std::int64_t checkedWhole = 24 << 20;
 void refuseStranger(const std::string& path) {
     if (!isFile(path)) throw StoreError{Kind::Missing, path, "no such file"};
     // Even the header of a shop that was never closed says whose it is: it was written before the WAL began.
-    RawDatabase file{path, RawDatabase::How::HeaderOnly};
+    RawDatabase file{path, RawDatabase::How::Frozen};
     if (file.number("PRAGMA application_id") != applicationId)
         throw StoreError{Kind::NotAShop, path, "a database of something else"};
     const auto version = file.number("PRAGMA user_version");
@@ -51,7 +51,7 @@ void refuseUnfit(const std::string& path, Connection::Mode mode) {
     refuseStranger(path);
     if (mode == Connection::Mode::Open && !(canWriteFile(path) && canWriteFolderOf(path)))
         throw StoreError{Kind::ReadOnly, path, "the file or its folder can't be written"};
-    RawDatabase file{path, RawDatabase::How::Look};
+    RawDatabase file{path, isFrozen(path) ? RawDatabase::How::Frozen : RawDatabase::How::Look};
     refuseVersion(file, path, mode);
     refuseDamaged(file, path);
 }

@@ -16,7 +16,8 @@ namespace riband::store {
 /// Qt's side of a connection: a database under a name of its own, and the statements that were prepared on it
 /// and are not in use.
 struct Connection::Inner {
-    Inner(std::string path, const QString& options);
+    /// `file` is what SQLite opens: the path, or a URI of it.
+    Inner(std::string path, const std::string& file, const QString& options);
     ~Inner();
     Inner(const Inner&) = delete;
     Inner& operator=(const Inner&) = delete;

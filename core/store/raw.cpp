@@ -1,6 +1,7 @@
 #include "core/store/raw.h"
 
 #include "core/store/fault.h"
+#include "core/store/files.h"
 
 #include <sqlite3.h>
 
@@ -12,7 +13,7 @@ namespace {
 
 /// An absolute path as SQLite reads it in a URI (sqlite.org/uri.html): all but letters, digits and "/-._~" in
 /// hexadecimal.
-std::string uriOf(const std::string& path, const char* query) {
+std::string uriOf(const std::string& path) {
     static constexpr char digits[] = "0123456789ABCDEF";
     std::string uri = "file://";
     for (const char c : std::filesystem::absolute(path).string()) {
@@ -23,7 +24,13 @@ std::string uriOf(const std::string& path, const char* query) {
         else
             uri.append({'%', digits[byte >> 4], digits[byte & 15]});
     }
-    return uri + query;
+    return uri;
+}
+
+bool hasLog(const std::string& path) {
+    std::error_code none;
+    const auto size = std::filesystem::file_size(path + "-wal", none);
+    return !none && size > 0;
 }
 
 struct Finalize {
@@ -33,9 +40,17 @@ using Prepared = std::unique_ptr<sqlite3_stmt, Finalize>;
 
 } // namespace
 
+std::string frozenUri(const std::string& path) { return uriOf(path) + "?immutable=1"; }
+
+bool isFrozen(const std::string& path) { return !canWriteFolderOf(path) && !hasLog(path); }
+
+void keepLog(sqlite3* database, const std::string& path) {
+    if (hasLog(path)) sqlite3_db_config(database, SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);
+}
+
 RawDatabase::RawDatabase(const std::string& path, How how) : path_{path} {
-    const int access = how == How::HeaderOnly ? SQLITE_OPEN_READONLY : SQLITE_OPEN_READWRITE;
-    const std::string uri = uriOf(path, how == How::HeaderOnly ? "?immutable=1" : "");
+    const int access = how == How::Frozen ? SQLITE_OPEN_READONLY : SQLITE_OPEN_READWRITE;
+    const std::string uri = how == How::Frozen ? frozenUri(path) : uriOf(path);
     const int code = sqlite3_open_v2(uri.c_str(), &database_, access | SQLITE_OPEN_URI, nullptr);
     if (code != SQLITE_OK) {
         const StoreError error = faultOf(code, path, database_ ? sqlite3_errmsg(database_) : "no memory");
@@ -43,7 +58,7 @@ RawDatabase::RawDatabase(const std::string& path, How how) : path_{path} {
         throw error;
     }
     sqlite3_busy_timeout(database_, 500);
-    if (how == How::Look) sqlite3_db_config(database_, SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);
+    if (how == How::Look) keepLog(database_, path);
 }
 
 RawDatabase::~RawDatabase() { sqlite3_close(database_); }

@@ -7,6 +7,16 @@ struct sqlite3;
 
 namespace riband::store {
 
+/// The URI that opens a file as one that nobody changes: no lock, no file beside it.
+std::string frozenUri(const std::string& path);
+
+/// True if a shop on a medium that can't be written can be looked at: SQLite has no place there for the files
+/// that readers share, and none is needed while there is no log.
+bool isFrozen(const std::string& path);
+
+/// The last one to close a shop writes its log into the file. Not this one, if there is a log.
+void keepLog(sqlite3* database, const std::string& path);
+
 /// A file under SQLite itself, without Qt and without any setting of ours: to look at a file before it is
 /// known to be a shop, and to hold one while it is replaced. It is SQLite that opens and closes, never a bare
 /// open(): closing a file descriptor would drop the locks that another connection of this process has on it
@@ -14,12 +24,12 @@ namespace riband::store {
 class RawDatabase {
 public:
     enum class How {
-        HeaderOnly, ///< takes no lock, makes no file beside it; sees the file itself, not its WAL
-        Look,       ///< writes nothing, and leaves a WAL as it is
+        Frozen, ///< takes no lock, makes no file beside it; sees the file itself, not its log
+        Look,   ///< writes nothing, and leaves a log as it is
         Write,
     };
     /// Throws StoreError. Waits half a second for a lock.
-    RawDatabase(const std::string& path, How how);
+    explicit RawDatabase(const std::string& path, How how = How::Write);
     ~RawDatabase();
     RawDatabase(const RawDatabase&) = delete;
     RawDatabase& operator=(const RawDatabase&) = delete;

@@ -1,0 +1,74 @@
+#include "tests/catch.h"
+#include "tests/core/store/shop_fixture.h"
+
+using namespace riband;
+using namespace riband::store;
+
+TEST_CASE("A new shop has the usual settings", "[store][settings]") {
+    auto connection = Connection::inMemory();
+    const ShopSettings usual = Settings{connection}.read();
+    CHECK(usual.toothed.trim == Extent{Width::micrometres(2500)});
+    CHECK(usual.ribbed.trim == Extent{Ribs{1}});
+    CHECK(usual.prices == PriceRules{});
+    CHECK(usual.paper == "A4");
+    CHECK(usual.cutter.gap == 10.0);
+    CHECK(Settings{connection}.people().empty());
+}
+
+TEST_CASE("Settings come back exactly as they were written", "[store][settings]") {
+    auto connection = Connection::inMemory();
+    Settings settings{connection};
+    ShopSettings written = settings.read();
+    written.name = "Belt counter Lower Mill";
+    written.address = "1 Mill Lane\nSomewhere";
+    written.prices.currency = Currency{"CHF", 2};
+    written.prices.cuttingCharge = Money::minor(310);
+    written.prices.minimumLine = Money::minor(900);
+    written.prices.steps = {{5, Permille{50}}, {20, Permille{125}}};
+    written.prices.tax = Permille{81};
+    written.prices.roundTotalTo = 5;
+    written.prices.pricesIncludeTax = true;
+    written.toothed.trim = mm(3);
+    written.toothed.kerf = Width::micrometres(400);
+    written.ribbed.stub = Ribs{4};
+    written.mountingCost = mm(6);
+    written.mostRemnants = 7;
+    written.cutter = {
+        "bench cutter", {{"80", 80.0, 79.95, 450.0, 120.0, 1800.5}, {"30", 30.1, 30.0, 300.0, 60.0, 900.0}},
+        true,           false,
+        false,          12.7};
+    written.paper = "A5";
+    settings.write(written);
+    settings.write(written); // once more changes nothing
+
+    const ShopSettings read = settings.read();
+    CHECK(read.name == written.name);
+    CHECK(read.address == written.address);
+    CHECK(read.prices == written.prices);
+    CHECK(read.toothed.trim == mm(3));
+    CHECK(read.toothed.kerf == Extent{Width::micrometres(400)});
+    CHECK(read.ribbed.stub == Extent{Ribs{4}});
+    CHECK(read.mountingCost == mm(6));
+    CHECK(read.mostRemnants == 7);
+    CHECK(read.paper == "A5");
+    CHECK(read.cutter.name == "bench cutter");
+    CHECK(read.cutter.cutsSteelCord);
+    CHECK_FALSE(read.cutter.cutsPolyurethane);
+    CHECK(read.cutter.gap == 12.7);
+    REQUIRE(read.cutter.shafts.size() == 2);
+    CHECK(read.cutter.shafts[0].name == "80");
+    CHECK(read.cutter.shafts[0].diameterTension == 79.95);
+    CHECK(read.cutter.shafts[1].diameterDriven == 30.1);
+    CHECK(read.cutter.shafts[0].farthest == 1800.5);
+}
+
+TEST_CASE("A person is known by initials that nobody else has", "[store][settings]") {
+    auto connection = Connection::inMemory();
+    Settings settings{connection};
+    const PersonId owner = settings.addPerson("CD", "C. Driver", Role::Owner);
+    settings.addPerson("AB", "A. Binder", Role::Clerk);
+    CHECK_THROWS_AS(settings.addPerson("CD", "Another", Role::Clerk), StoreError);
+    CHECK(settings.people().front().initials == "AB");
+    CHECK(settings.person(owner).role == Role::Owner);
+    CHECK_THROWS_AS(settings.person(PersonId{99}), StoreError);
+}
