@@ -1,6 +1,7 @@
 #include "core/cutting/planner.h"
 
 #include "core/cutting/planner/best_fit.h"
+#include "core/cutting/planner/exact.h"
 #include "core/cutting/planner/small.h"
 
 #include <algorithm>
@@ -10,6 +11,9 @@ namespace riband::cutting {
 using namespace planner;
 
 namespace {
+
+/// Without a stop of the caller a search ends after about so many list steps: some twenty seconds.
+constexpr std::int64_t mostWork = 4'000'000'000;
 
 Plan proven(Plan plan) {
     plan.bound = plan.worthSpent;
@@ -35,8 +39,17 @@ Plan plan(const Problem& problem, const Limits& limits) {
     const Model model{problem};
     Loads loads = planner::bestFit(model);
     if (limits.better) limits.better(planOf(model, loads));
-    if (auto exact = small(model)) return proven(planOf(model, *exact));
-    return planOf(model, loads);
+    if (const auto exact = small(model)) return proven(planOf(model, *exact));
+    Loads other = widestFirst(model);
+    if (scoreOf(model, other) < scoreOf(model, loads)) loads = std::move(other);
+    Stopper stopper{limits.stop, mostWork};
+    const Solved solved = solve(model, std::move(loads), stopper, [&](const Loads& better) {
+        if (limits.better) limits.better(planOf(model, better));
+    });
+    Plan best = planOf(model, solved.loads);
+    best.bound = solved.bound;
+    best.proven = solved.proven && best.bound == best.worthSpent;
+    return best;
 }
 
 std::vector<Plan> alternatives(const Problem& problem, const Plan& chosen, std::size_t most) {

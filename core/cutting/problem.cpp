@@ -1,6 +1,7 @@
 #include "core/cutting/problem.h"
 
 #include <algorithm>
+#include <numeric>
 #include <set>
 #include <stdexcept>
 
@@ -53,6 +54,7 @@ class Plain final : public Worth {
 public:
     explicit Plain(std::int64_t stub) : stub_{stub} {}
     std::int64_t of(std::int64_t extent) const override { return extent < stub_ ? 0 : extent; }
+    std::int64_t grain(std::int64_t widths) const override { return widths; }
 
 private:
     std::int64_t stub_;
@@ -73,6 +75,12 @@ public:
         const auto above = std::upper_bound(points_.begin(), points_.end(), extent,
                                             [](std::int64_t e, const Point& p) { return e < p.extent; });
         return above == points_.begin() ? 0 : std::prev(above)->worth;
+    }
+    std::int64_t grain(std::int64_t) const override {
+        std::int64_t common = 0;
+        for (const Point& point : points_)
+            common = std::gcd(common, point.worth);
+        return std::max<std::int64_t>(common, 1);
     }
 
 private:

@@ -45,6 +45,9 @@ class Worth {
 public:
     virtual ~Worth() = default;
     virtual std::int64_t of(std::int64_t extent) const = 0; ///< both in the problem's unit
+    /// The worth of every multiple of `widths` is a multiple of this: bounds can be rounded up to it. 1 is
+    /// always right.
+    virtual std::int64_t grain([[maybe_unused]] std::int64_t widths) const { return 1; }
     /// of(r) = r from the stub on.
     static std::shared_ptr<const Worth> plain(Extent stub);
     /// Steps: of(r) = value of the last point at or below r, 0 before the first. Throws std::invalid_argument
