@@ -12,9 +12,10 @@ struct CutRecord {
         std::int64_t count;
     };
     store::MountingId mounting;
-    std::optional<Extent> left;   ///< measured; nothing: as it must be by the figures
-    std::optional<bool> keepRest; ///< back to the rack, or thrown away; nothing: kept if it can be held again
-    std::string place;            ///< of the rest; "" where it was
+    std::optional<Extent> left{}; ///< measured; nothing: as it must be by the figures
+    std::optional<bool>
+        keepRest{};      ///< back to the rack, or thrown away; nothing: kept if it can be held again
+    std::string place{}; ///< of the rest; "" where it was
     std::vector<ForShelf> forShelf{};
 };
 

@@ -10,17 +10,17 @@ struct DraftLine {
     belt::Belt belt;
     Extent extent;
     std::int64_t quantity;
-    std::string said;                   ///< as typed
-    std::optional<cutting::Plan> way;   ///< chosen by the clerk over the suggested one, made from `wayPieces`
-    std::vector<std::string> wayPieces; ///< piece codes in the order of the way's problem
+    std::string said{};                 ///< as typed
+    std::optional<cutting::Plan> way{}; ///< chosen by the clerk over the suggested one, made from `wayPieces`
+    std::vector<std::string> wayPieces{}; ///< piece codes in the order of the way's problem
 };
 
 struct Draft {
     std::vector<DraftLine> lines;
-    std::string customer; ///< "" for a walk-in
-    std::string phone;
-    std::optional<Moment> due;
-    std::string note;
+    std::string customer{}; ///< "" for a walk-in
+    std::string phone{};
+    std::optional<Moment> due{};
+    std::string note{};
 };
 
 /// What ordering made.

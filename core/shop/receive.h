@@ -10,9 +10,9 @@ struct Delivery {
     int sleeves = 1;
     Extent extent;
     Money costEach = Money::minor(0);
-    std::string batch;
-    std::optional<Date> made;
-    std::string place;
+    std::string batch{};
+    std::optional<Date> made{};
+    std::string place{};
     cutting::PieceKind kind =
         cutting::PieceKind::Sleeve; ///< Remnant and Ready for a stock that is taken over
 };
