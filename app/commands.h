@@ -17,5 +17,7 @@ Exit backup(const QStringList& arguments);
 Exit restore(const QStringList& arguments);
 Exit importTable(const QStringList& arguments);
 Exit exportTable(const QStringList& arguments);
+/// Paints papers and pages: needs a QApplication.
+Exit demo(const QStringList& arguments);
 
 } // namespace riband::app

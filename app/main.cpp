@@ -1,14 +1,16 @@
 #include "app/commands.h"
 #include "app/options.h"
+#include "app/window_command.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
-#include <QCoreApplication>
-#include <QTextStream>
+#include <QApplication>
+#include <QFileInfo>
 
+#include <algorithm>
 #include <clocale>
-#include <cstdio>
 #include <langinfo.h>
+#include <memory>
 #include <string_view>
 
 namespace {
@@ -20,6 +22,7 @@ struct Verb {
     const char* name;
     const char* what;
     Exit (*run)(const QStringList& arguments);
+    bool paints = false;
 };
 
 constexpr Verb verbs[] = {
@@ -31,18 +34,25 @@ constexpr Verb verbs[] = {
     {"restore", QT_TRANSLATE_NOOP("Words", "puts a backup in the place of a shop"), app::restore},
     {"import", QT_TRANSLATE_NOOP("Words", "takes a table of stock or belts into a shop"), app::importTable},
     {"export", QT_TRANSLATE_NOOP("Words", "writes the stock or the ledger as a table"), app::exportTable},
+    {"demo", QT_TRANSLATE_NOOP("Words", "writes the demo shop and serves a walk-in"), app::demo, true},
 };
 
-const Verb* verbNamed(const QString& name) {
-    for (const Verb& verb : verbs)
-        if (name == QLatin1String(verb.name)) return &verb;
-    return nullptr;
+const Verb* verbNamed(std::string_view name) {
+    const auto* verb =
+        std::find_if(std::begin(verbs), std::end(verbs), [name](const Verb& v) { return name == v.name; });
+    return verb == std::end(verbs) ? nullptr : verb;
 }
 
 /// Qt wants a UTF-8 locale and says so on stderr if there is none; scripts often have LC_ALL=C.
 void wantUtf8() {
     std::setlocale(LC_ALL, "");
     if (std::string_view{nl_langinfo(CODESET)} != "UTF-8") qputenv("LC_ALL", "C.UTF-8");
+}
+
+bool hasDisplay() {
+    for (const char* name : {"QT_QPA_PLATFORM", "WAYLAND_DISPLAY", "DISPLAY"})
+        if (qEnvironmentVariableIsSet(name)) return true;
+    return false;
 }
 
 QString help() {
@@ -77,31 +87,56 @@ Exit runVerb(const Verb& verb, const QStringList& arguments) {
     }
 }
 
-Exit unknown(const QString& word) {
-    app::complain(ui::Words::tr("riband: “%1” is no verb and no shop file. Try: riband --help").arg(word));
+Exit answer(const QString& text) {
+    app::print(text);
+    return Exit::Done;
+}
+
+Exit refuse(const QString& text) {
+    app::complain(QStringLiteral("riband: ") + text);
     return Exit::BadInput;
 }
 
-Exit run(const QStringList& arguments) {
-    const QString first = arguments.value(0);
-    if (first == QLatin1String("--help") || first == QLatin1String("-h")) {
-        app::print(help());
-        return Exit::Done;
-    }
-    if (first == QLatin1String("--version")) {
-        app::print(QStringLiteral("Riband " RIBAND_VERSION));
-        return Exit::Done;
-    }
-    if (const Verb* verb = verbNamed(first)) return runVerb(*verb, arguments.mid(1));
-    return unknown(first);
+/// What is neither a verb nor an option is the shop to open.
+Exit runWindow(const QStringList& arguments) {
+    for (const QString& argument : arguments)
+        if (argument.startsWith(QLatin1Char('-')))
+            return refuse(ui::Words::tr("the option %1 is not known. Try: riband --help").arg(argument));
+    if (const QString file = arguments.value(0); !hasDisplay() && !file.isEmpty() && !QFileInfo::exists(file))
+        return refuse(ui::Words::tr("“%1” is no verb and no shop file. Try: riband --help").arg(file));
+    if (!hasDisplay())
+        return refuse(ui::Words::tr("there is no display for the window. Try a verb: riband --help"));
+    return app::openWindow(arguments);
+}
+
+bool asksFor(const QStringList& arguments, std::initializer_list<const char*> options) {
+    return std::any_of(options.begin(), options.end(),
+                       [&](const char* option) { return arguments.value(0) == QLatin1String(option); });
+}
+
+Exit run(const Verb* verb, const QStringList& arguments) {
+    if (verb) return runVerb(*verb, arguments.mid(1));
+    if (asksFor(arguments, {"--help", "-h"})) return answer(help());
+    if (asksFor(arguments, {"--version", "-v"})) return answer(QStringLiteral("Riband " RIBAND_VERSION));
+    return runWindow(arguments);
+}
+
+/// Only what paints needs the window system; the demo paints without showing anything.
+std::unique_ptr<QCoreApplication> applicationFor(const Verb* verb, int& argc, char** argv) {
+    const bool windowed = !verb && hasDisplay() && (argc < 2 || argv[1][0] != '-');
+    if (verb && verb->paints) qputenv("QT_QPA_PLATFORM", "offscreen");
+    if (windowed || (verb && verb->paints)) return std::make_unique<QApplication>(argc, argv);
+    return std::make_unique<QCoreApplication>(argc, argv);
 }
 
 } // namespace
 
 int main(int argc, char** argv) {
     wantUtf8();
-    QCoreApplication application(argc, argv);
+    const Verb* verb = argc > 1 ? verbNamed(argv[1]) : nullptr;
+    const auto application = applicationFor(verb, argc, argv);
+    QCoreApplication::setOrganizationName(QStringLiteral("Riband"));
     QCoreApplication::setApplicationName(QStringLiteral("Riband"));
     QCoreApplication::setApplicationVersion(QStringLiteral(RIBAND_VERSION));
-    return static_cast<int>(run(QCoreApplication::arguments().mid(1)));
+    return static_cast<int>(run(verb, QCoreApplication::arguments().mid(1)));
 }
