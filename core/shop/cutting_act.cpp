@@ -67,7 +67,8 @@ Extent CuttingAct::leftByFigures(const Yield& yield) const {
 
 void CuttingAct::demandNotPromised() const {
     std::string codes;
-    for (const Promise& promise : Promises::read(shop_, settings_).on(piece.id))
+    const Promises promises = Promises::read(shop_, settings_);
+    for (const Promise& promise : promises.on(piece.id))
         if (promise.mounting != mounting.id) codes += (codes.empty() ? "" : " ") + promise.code;
     if (!codes.empty()) refuse(Why::PieceReserved, codes);
 }

@@ -12,6 +12,7 @@ class UsableWorth final : public cutting::Worth {
 public:
     explicit UsableWorth(std::int64_t least) : least_{least} {}
     std::int64_t of(std::int64_t extent) const override { return extent < least_ ? 0 : extent; }
+    std::int64_t grain(std::int64_t widths) const override { return widths; }
 
 private:
     std::int64_t least_;
@@ -25,6 +26,12 @@ bool canGive(const Offer& offer, const std::vector<Extent>& asked) {
     if (offer.piece.kind == PieceKind::Ready)
         return offer.piece.reserved.isNone() && isAsked(offer.free, asked);
     return !offer.free.isNone();
+}
+
+/// The labour of a mounting as width. The setting is in mm; a ribbed piece pays a whole rib of trim each
+/// time, which is enough to keep mountings few.
+Extent mountingCost(const store::ShopSettings& settings, Unit unit) {
+    return settings.mountingCost.unit() == unit ? settings.mountingCost : Extent::none(unit);
 }
 
 } // namespace
@@ -62,7 +69,7 @@ cutting::Problem problemOf(const store::StockedBelt& belt, const store::ShopSett
     for (const Offer& offer : offers)
         pieces.push_back(asProblemPiece(offer));
     return {rules, std::move(pieces), std::move(lines), usableWorth(rules, belt.listed),
-            settings.mountingCost};
+            mountingCost(settings, belt.unit)};
 }
 
 } // namespace riband::shop

@@ -60,7 +60,8 @@ store::Order setAside(const Shop& shop, store::OrderId id) {
 void retire(const Shop& shop, std::optional<store::OrderId> instead) {
     if (!instead) return;
     store::Orders orders{shop.connection};
-    for (store::OrderLine line : setAside(shop, *instead).lines) {
+    const store::Order aside = setAside(shop, *instead);
+    for (store::OrderLine line : aside.lines) {
         line.cancelled = line.quantity;
         orders.changeLine(line);
     }

@@ -1,0 +1,267 @@
+// Hundreds of acts as they could come, sensible and not: after each the book agrees with itself, and all
+// width is somewhere.
+#include "tests/core/shop/shop_fixture.h"
+
+#include "core/store/verify.h"
+
+#include <map>
+#include <random>
+
+namespace riband::shop {
+
+using store::Account;
+using store::OrderState;
+
+namespace {
+
+constexpr OrderState living[] = {OrderState::Parked, OrderState::Quoted, OrderState::Open, OrderState::Ready};
+
+class RandomShop {
+public:
+    explicit RandomShop(unsigned seed) : random_{seed} {}
+
+    /// One act; a refused one changes nothing.
+    void act() {
+        const std::string before = shop_.everything();
+        try {
+            switch (number(0, 13)) {
+            case 0:
+            case 1:
+                return deliver();
+            case 2:
+            case 3:
+            case 4:
+                return newOrder();
+            case 5:
+            case 6:
+            case 7:
+                return cut();
+            case 8:
+                return miscut();
+            case 9:
+                return changeMind();
+            case 10:
+                return giveUp();
+            case 11:
+                return collect();
+            case 12:
+                return throwAway();
+            default:
+                return planAgain();
+            }
+        } catch (const Refusal&) {
+            ++refused_;
+            CHECK(shop_.everything() == before);
+        }
+    }
+
+    void checkBook() {
+        CHECK(shop_.disagreements().empty());
+        checkWidths();
+        checkOrders();
+    }
+
+    int refused() const { return refused_; }
+    std::int64_t cutMountings() const { return cuts_; }
+    std::size_t voided() const { return voided_; }
+
+private:
+    std::int64_t number(std::int64_t from, std::int64_t to) {
+        return std::uniform_int_distribution<std::int64_t>{from, to}(random_);
+    }
+    bool oneIn(std::int64_t many) { return number(1, many) == 1; }
+
+    template <class Thing>
+    const Thing* any(const std::vector<Thing>& things) {
+        if (things.empty()) return nullptr;
+        return &things[static_cast<std::size_t>(number(0, static_cast<std::int64_t>(things.size()) - 1))];
+    }
+
+    const belt::Belt& anyBelt() {
+        const belt::Belt* belts[] = {&shop_.h8m1200, &shop_.t5x500, &shop_.pj1194};
+        return *belts[number(0, 2)];
+    }
+    static Unit unitOf(const belt::Belt& belt) { return belt.teeth ? Unit::Micrometre : Unit::Rib; }
+
+    /// Mostly a usual width, sometimes an odd one, now and then nonsense.
+    Extent anyWidth(Unit unit) {
+        if (oneIn(30)) return Extent::none(unit);
+        if (oneIn(30)) return unit == Unit::Rib ? mm(30) : ribs(4);
+        if (unit == Unit::Rib) return ribs(number(2, 10));
+        return oneIn(4) ? um(number(6'000, 60'000)) : mm(10 * number(1, 5));
+    }
+
+    std::optional<store::Order> anyOrder() {
+        std::vector<store::Order> orders;
+        for (const OrderState state : living)
+            for (const store::Order& order : store::Orders{shop_.connection}.inState(state))
+                orders.push_back(order);
+        const store::Order* order = any(orders);
+        return order ? std::optional{*order} : std::nullopt;
+    }
+
+    void deliver() {
+        const belt::Belt& belt = anyBelt();
+        const bool ribbed = unitOf(belt) == Unit::Rib;
+        const Extent width = ribbed ? ribs(number(20, 60)) : mm(number(80, 400));
+        Delivery delivery{.belt = belt,
+                          .sleeves = static_cast<int>(number(0, 2)),
+                          .extent = oneIn(10) ? anyWidth(unitOf(belt)) : width,
+                          .costEach = Money::minor(number(0, 9'999))};
+        if (oneIn(4)) delivery.kind = cutting::PieceKind::Remnant;
+        if (oneIn(6)) {
+            delivery.kind = cutting::PieceKind::Ready;
+            delivery.extent = ribbed ? ribs(6) : mm(30);
+        }
+        receive(shop_.shop, {delivery});
+        std::int64_t& bought = bought_[unitOf(belt) == Unit::Rib];
+        bought += delivery.extent.count() * delivery.sleeves;
+    }
+
+    void newOrder() {
+        Draft draft;
+        for (std::int64_t lines = number(1, 3); lines > 0; --lines) {
+            const belt::Belt& belt = anyBelt();
+            draft.lines.push_back(TestShop::line(belt, anyWidth(unitOf(belt)), number(oneIn(20) ? 0 : 1, 4)));
+        }
+        if (oneIn(8)) {
+            park(shop_.shop, draft);
+            return;
+        }
+        order(shop_.shop, draft);
+    }
+
+    std::optional<BenchMounting> anyMounting() {
+        const std::vector<BenchMounting> rows = bench(shop_.shop);
+        const BenchMounting* row = any(rows);
+        return row ? std::optional{*row} : std::nullopt;
+    }
+
+    /// A little more or less than the figures say; seldom far less.
+    Extent measured(Extent planned) {
+        const bool ribbed = planned.unit() == Unit::Rib;
+        std::int64_t left = planned.count() + (ribbed ? number(-1, 1) : number(-3'000, 3'000));
+        if (oneIn(10)) left = planned.count() / 2;
+        return Extent::of(planned.unit(), std::max<std::int64_t>(left, 0));
+    }
+
+    void cut() {
+        const std::optional<BenchMounting> row = anyMounting();
+        if (!row) return newOrder();
+        CutRecord record{row->mounting.id};
+        if (!oneIn(3)) record.left = measured(row->mounting.left);
+        if (oneIn(10)) record.keepRest = false;
+        if (oneIn(8)) record.forShelf = {{row->stops.front(), 1}};
+        voided_ += recordCut(shop_.shop, record).voided.size();
+        ++cuts_;
+    }
+
+    void miscut() {
+        const std::optional<BenchMounting> row = anyMounting();
+        if (!row) return deliver();
+        Miscut miscut{row->mounting.id, {}, row->stops.front(), measured(row->mounting.left), "drifted"};
+        for (const store::TicketCut& cut : row->mounting.cuts)
+            miscut.good.push_back(number(0, cut.count));
+        recordMiscut(shop_.shop, miscut);
+    }
+
+    void changeMind() {
+        const std::optional<store::Order> order = anyOrder();
+        if (!order) return;
+        const store::OrderLine& line = *any(order->lines);
+        const Extent width = oneIn(2) ? line.extent : anyWidth(line.extent.unit());
+        change(shop_.shop, line.id, width, number(oneIn(5) ? 0 : 1, 4));
+    }
+
+    void giveUp() {
+        const std::optional<store::Order> order = anyOrder();
+        if (order) cancel(shop_.shop, order->id);
+    }
+
+    void collect() {
+        const std::optional<store::Order> order = anyOrder();
+        if (order) handOver(shop_.shop, order->id);
+    }
+
+    void throwAway() {
+        const std::vector<store::StockPiece> pieces = store::Pieces{shop_.connection}.all();
+        const store::StockPiece* piece = any(pieces);
+        if (!piece) return;
+        const Extent all = piece->extent;
+        const Extent part = oneIn(2) ? all : Extent::of(all.unit(), number(1, all.count()));
+        scrap(shop_.shop, piece->id, part, store::ScrapReason::Damaged, "");
+    }
+
+    void planAgain() {
+        const std::vector<Missing> rows = missing(shop_.shop);
+        if (const Missing* row = any(rows)) {
+            planMissing(shop_.shop, row->order);
+            return;
+        }
+        std::vector<store::OrderId> open;
+        for (const store::Order& order : store::Orders{shop_.connection}.inState(OrderState::Open))
+            if (open.size() < 3) open.push_back(order.id);
+        together(shop_.shop, open);
+    }
+
+    /// What came in is what lies there, what was sold, and what was lost on the way; nothing else.
+    void checkWidths() {
+        std::map<bool, std::map<Account, std::int64_t>> sums;
+        for (const store::Ledger::Balance& balance : store::Ledger{shop_.connection}.balances()) {
+            const Unit unit = store::Catalogue{shop_.connection}.at(balance.belt).unit;
+            sums[unit == Unit::Rib][balance.account] += balance.amount;
+        }
+        std::map<bool, std::int64_t> onRack;
+        for (const store::StockPiece& piece : store::Pieces{shop_.connection}.all())
+            onRack[piece.extent.unit() == Unit::Rib] += piece.extent.count();
+        for (const bool ribbed : {false, true}) {
+            auto& sum = sums[ribbed];
+            CHECK(-sum[Account::Bought] - sum[Account::Found] == bought_[ribbed]);
+            CHECK(sum[Account::Rack] + sum[Account::Ready] == onRack[ribbed]);
+            std::int64_t gone = 0;
+            for (const Account account : {Account::Sold, Account::Trim, Account::Kerf, Account::End,
+                                          Account::Scrap, Account::Difference})
+                gone += sum[account];
+            CHECK(onRack[ribbed] + gone == bought_[ribbed]);
+        }
+    }
+
+    /// Every belt that is wanted of an open order is cut, on a ticket, or said to be missing.
+    void checkOrders() {
+        std::map<store::LineId, std::int64_t> told;
+        for (const Missing& row : missing(shop_.shop))
+            told[row.line.id] += row.belts;
+        for (const BenchMounting& row : bench(shop_.shop))
+            for (const store::TicketCut& cut : row.mounting.cuts)
+                if (cut.line) told[*cut.line] += cut.count;
+        for (const OrderState state : {OrderState::Open, OrderState::Ready})
+            for (const store::Order& order : store::Orders{shop_.connection}.inState(state))
+                for (const store::OrderLine& line : order.lines)
+                    CHECK(line.cut + line.cancelled + told[line.id] == line.quantity);
+    }
+
+    TestShop shop_;
+    std::mt19937 random_;
+    std::map<bool, std::int64_t> bought_; ///< by whether ribbed
+    int refused_ = 0;
+    std::int64_t cuts_ = 0;
+    std::size_t voided_ = 0;
+};
+
+} // namespace
+
+TEST_CASE("Whatever people do, the book agrees and no width is lost", "[random]") {
+    const unsigned seed = GENERATE(1u, 2u, 3u, 4u);
+    INFO("seed " << seed);
+    RandomShop shop{seed};
+    for (int i = 0; i < 200; ++i) {
+        INFO("act " << i);
+        shop.act();
+        shop.checkBook();
+    }
+    // The acts were of both kinds, done and refused.
+    CHECK(shop.refused() > 5);
+    CHECK(shop.cutMountings() > 10);
+}
+
+} // namespace riband::shop
