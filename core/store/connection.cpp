@@ -41,8 +41,7 @@ std::unique_ptr<Connection::Inner> toLookAt(const std::string& path) {
             usualOptions() + QStringLiteral(";QSQLITE_OPEN_READONLY;QSQLITE_OPEN_URI"));
     auto inner = std::make_unique<Connection::Inner>(path, path, usualOptions());
     inner->once("PRAGMA query_only = ON");
-    const QVariant handle = inner->database.driver()->handle();
-    keepLog(*static_cast<sqlite3* const*>(handle.data()), path);
+    keepLog(inner->handle(), path);
     return inner;
 }
 
@@ -96,6 +95,10 @@ std::string Connection::Inner::once(const std::string& sql) {
     return query.next() ? query.value(0).toString().toStdString() : std::string{};
 }
 
+sqlite3* Connection::Inner::handle() const {
+    return *static_cast<sqlite3* const*>(database.driver()->handle().constData());
+}
+
 void Connection::Inner::fail(const QSqlError& error) const {
     throw faultOf(error.nativeErrorCode().toInt(), path,
                   (error.databaseText().isEmpty() ? error.driverText() : error.databaseText()).toStdString());
@@ -108,7 +111,7 @@ Connection& Connection::operator=(Connection&&) noexcept = default;
 
 Connection::Connection(const std::string& path, Mode mode) {
     if (mode == Mode::Create) makeFile(path);
-    refuseUnfit(path, mode);
+    refuseUnfit(path, mode, mode == Mode::ReadOnly ? OldSchema::Refused : OldSchema::Taken);
     inner_ = mode == Mode::ReadOnly ? toLookAt(path) : std::make_unique<Inner>(path, path, usualOptions());
     setUp(*inner_);
     if (mode == Mode::ReadOnly) return;

@@ -23,10 +23,10 @@ void refuseStranger(const std::string& path) {
     if (version > Connection::newestSchema()) throw StoreError{Kind::Newer, path, std::to_string(version)};
 }
 
-void refuseVersion(RawDatabase& file, const std::string& path, Connection::Mode mode) {
+void refuseVersion(RawDatabase& file, const std::string& path, OldSchema old) {
     const auto version = file.number("PRAGMA user_version");
     if (version > Connection::newestSchema()) throw StoreError{Kind::Newer, path, std::to_string(version)};
-    if (version < Connection::newestSchema() && mode == Connection::Mode::ReadOnly)
+    if (version < Connection::newestSchema() && old == OldSchema::Refused)
         throw StoreError{Kind::Older, path, std::to_string(version)};
 }
 
@@ -47,12 +47,12 @@ void refuseDamaged(RawDatabase& file, const std::string& path) {
 
 } // namespace
 
-void refuseUnfit(const std::string& path, Connection::Mode mode) {
+void refuseUnfit(const std::string& path, Connection::Mode mode, OldSchema old) {
     refuseStranger(path);
     if (mode == Connection::Mode::Open && !(canWriteFile(path) && canWriteFolderOf(path)))
         throw StoreError{Kind::ReadOnly, path, "the file or its folder can't be written"};
     RawDatabase file{path, isFrozen(path) ? RawDatabase::How::Frozen : RawDatabase::How::Look};
-    refuseVersion(file, path, mode);
+    refuseVersion(file, path, old);
     refuseDamaged(file, path);
 }
 

@@ -11,6 +11,8 @@
 #include <unordered_map>
 #include <vector>
 
+struct sqlite3;
+
 namespace riband::store {
 
 /// Qt's side of a connection: a database under a name of its own, and the statements that were prepared on it
@@ -28,6 +30,9 @@ struct Connection::Inner {
     /// One statement that is not kept (PRAGMA, BEGIN, steps of the schema); the first value of its first row.
     std::string once(const std::string& sql);
     [[noreturn]] void fail(const QSqlError& error) const;
+
+    /// SQLite's own handle; Debian's Qt and we use one and the same library.
+    sqlite3* handle() const;
 
     std::string path;
     QString name;

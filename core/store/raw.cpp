@@ -87,6 +87,13 @@ void RawDatabase::run(const char* sql) {
         fail(code);
 }
 
-bool RawDatabase::writable() const { return sqlite3_db_readonly(database_, "main") == 0; }
+void RawDatabase::copyTo(const std::string& path) {
+    sqlite3_stmt* made = nullptr;
+    const int prepared = sqlite3_prepare_v2(database_, "VACUUM INTO ?", -1, &made, nullptr);
+    const Prepared statement{made};
+    if (prepared != SQLITE_OK) fail(prepared);
+    sqlite3_bind_text(made, 1, path.c_str(), -1, SQLITE_TRANSIENT);
+    if (const int stepped = sqlite3_step(made); stepped != SQLITE_DONE) fail(stepped);
+}
 
 } // namespace riband::store

@@ -38,8 +38,8 @@ public:
     std::int64_t number(const char* sql);
     std::string text(const char* sql);
     void run(const char* sql);
-    /// False if SQLite had to open a file that can't be written.
-    bool writable() const;
+    /// All of it as one new file, its log included.
+    void copyTo(const std::string& path);
 
 private:
     [[noreturn]] void fail(int code) const;

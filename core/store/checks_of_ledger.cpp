@@ -1,0 +1,99 @@
+#include "core/measure/code.h"
+#include "core/store/checks.h"
+#include "core/store/statement.h"
+
+namespace riband::store {
+namespace {
+
+using Kind = Disagreement::Kind;
+
+std::string movementName(const Statement& row) { return std::to_string(row.get<std::int64_t>(0)); }
+
+} // namespace
+
+void checkDatabase(Connection& connection, Verification& found) {
+    Statement rows{connection, "PRAGMA integrity_check(100)"};
+    while (rows.next()) {
+        const auto said = rows.get<std::string>(0);
+        if (said != "ok") found.disagreements.push_back({Kind::Database, said, 0, 0, ""});
+    }
+}
+
+void checkForeignKeys(Connection& connection, Verification& found) {
+    Statement rows{connection, "PRAGMA foreign_key_check"};
+    while (rows.next())
+        found.disagreements.push_back({Kind::ForeignKey,
+                                       rows.get<std::string>(0) + " " + rows.get<std::string>(1), 0, 0,
+                                       rows.get<std::string>(2)});
+}
+
+void checkMovements(Connection& connection, Verification& found) {
+    found.movements = only<std::int64_t>(connection, "SELECT count(*) FROM movement").value_or(0);
+    found.postings = only<std::int64_t>(connection, "SELECT count(*) FROM posting").value_or(0);
+    Statement sums{connection, "SELECT movement, sum(amount), sum(cost) FROM posting GROUP BY movement"
+                               " HAVING sum(amount) <> 0 OR sum(cost) <> 0"};
+    while (sums.next()) {
+        const auto width = sums.get<std::int64_t>(1), money = sums.get<std::int64_t>(2);
+        if (width != 0)
+            found.disagreements.push_back({Kind::MovementNotZero, movementName(sums), 0, width, "width"});
+        if (money != 0)
+            found.disagreements.push_back({Kind::MovementNotZero, movementName(sums), 0, money, "money"});
+    }
+    Statement empty{connection, "SELECT id FROM movement WHERE id NOT IN (SELECT movement FROM posting)"};
+    while (empty.next())
+        found.disagreements.push_back({Kind::MovementNotZero, movementName(empty), 0, 0, "no postings"});
+}
+
+void checkPieces(Connection& connection, Verification& found) {
+    found.pieces = only<std::int64_t>(connection, "SELECT count(*) FROM piece").value_or(0);
+    Statement rows{connection,
+                   "SELECT p.code, p.extent, coalesce(s.amount, 0), p.cost, coalesce(s.cost, 0)"
+                   " FROM piece p LEFT JOIN (SELECT piece, sum(amount) AS amount, sum(cost) AS cost"
+                   "  FROM posting WHERE account IN (2, 3) GROUP BY piece) s ON s.piece = p.id"
+                   " WHERE p.extent <> coalesce(s.amount, 0) OR p.cost <> coalesce(s.cost, 0)"
+                   " OR coalesce(s.amount, 0) < 0"};
+    while (rows.next()) {
+        const auto code = rows.get<std::string>(0);
+        const auto extent = rows.get<std::int64_t>(1), width = rows.get<std::int64_t>(2);
+        const auto cost = rows.get<std::int64_t>(3), money = rows.get<std::int64_t>(4);
+        if (extent != width) found.disagreements.push_back({Kind::PieceExtent, code, extent, width, ""});
+        if (cost != money) found.disagreements.push_back({Kind::PieceCost, code, cost, money, ""});
+        if (width < 0) found.disagreements.push_back({Kind::PieceNegative, code, 0, width, ""});
+    }
+}
+
+void checkPieceCodes(Connection& connection, Verification& found) {
+    Statement rows{connection, "SELECT code, count(*) FROM piece GROUP BY code"};
+    while (rows.next()) {
+        const auto text = rows.get<std::string>(0);
+        const auto times = rows.get<std::int64_t>(1);
+        const auto code = Code::read(text);
+        if (!code || code->text() != text || code->kind() != CodeKind::Piece)
+            found.disagreements.push_back({Kind::PieceCode, text, 0, 0, "check character"});
+        if (times > 1) found.disagreements.push_back({Kind::PieceCode, text, 1, times, "given twice"});
+    }
+}
+
+void checkUnits(Connection& connection, Verification& found) {
+    Statement pieces{connection, "SELECT m.id, p.code FROM posting g JOIN movement m ON m.id = g.movement"
+                                 " JOIN piece p ON p.id = g.piece WHERE p.belt <> m.belt"};
+    while (pieces.next())
+        found.disagreements.push_back(
+            {Kind::UnitMixed, movementName(pieces), 0, 0, pieces.get<std::string>(1)});
+    Statement lines{connection,
+                    "SELECT m.id, o.code FROM posting g JOIN movement m ON m.id = g.movement"
+                    " JOIN order_line l ON l.id = g.line JOIN sales_order o ON o.id = l.sales_order"
+                    " WHERE l.belt <> m.belt"};
+    while (lines.next())
+        found.disagreements.push_back(
+            {Kind::UnitMixed, movementName(lines), 0, 0, lines.get<std::string>(1)});
+    Statement cuts{connection,
+                   "SELECT t.code, p.code FROM mounting_cut c JOIN mounting m ON m.id = c.mounting"
+                   " JOIN ticket t ON t.id = m.ticket JOIN piece p ON p.id = m.piece"
+                   " JOIN order_line l ON l.id = c.line WHERE m.state <> 2 AND l.belt <> p.belt"};
+    while (cuts.next())
+        found.disagreements.push_back(
+            {Kind::UnitMixed, cuts.get<std::string>(0), 0, 0, cuts.get<std::string>(1)});
+}
+
+} // namespace riband::store
