@@ -22,4 +22,7 @@ struct Belt {
 /// "T5 500 steel cord". The reader reads it back to the same belt.
 std::string designation(const Belt& belt);
 
+/// The number of it alone: "1200", "322", "80.0"; XXL "B80", an old national belt its teeth.
+std::string lengthCode(const Belt& belt);
+
 } // namespace riband::belt

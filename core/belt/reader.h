@@ -12,7 +12,7 @@ namespace riband::belt {
 /// One belt that the words may mean.
 struct Reading {
     Belt belt;
-    std::optional<Extent> width; ///< nothing: not said, ask
+    std::optional<Extent> width{}; ///< nothing: not said, ask
     std::int64_t quantity = 1;
     bool doubleSided = false;
     /// How the code's number became this length, where that is not plain: the screen says which.
@@ -24,11 +24,11 @@ struct Reading {
         LengthNotListed, ///< a whole number of teeth, but in no maker's list
         HalfLost,        ///< T2.5-177 is 177.5
     };
-    std::vector<Remark> remarks;
-    std::string said;      ///< the number that a remark about the length is about, as typed
-    std::string saidWidth; ///< the same for WidthFromLabel
+    std::vector<Remark> remarks{};
+    std::string said{};      ///< the number that a remark about the length is about, as typed
+    std::string saidWidth{}; ///< the same for WidthFromLabel
     /// Made lengths around one that is LengthNotListed.
-    std::vector<Belt> nearestMade;
+    std::vector<Belt> nearestMade{};
 };
 
 /// What to ask when there are several readings, or one without width or quantity known.
@@ -62,6 +62,7 @@ struct ReadFault {
         VBelt,     ///< a V-belt, not cut from a sleeve
         OpenEnded, ///< sold by the metre, not cut from a sleeve
         UnknownProfile,
+        NoLength,     ///< a profile, but neither length nor teeth
         SeveralBelts, ///< readBelt only: `nearest` are the belts that may be meant
     };
     Kind kind;

@@ -1,0 +1,154 @@
+#include "core/belt/reading/choice.h"
+
+#include <algorithm>
+
+namespace riband::belt::reading {
+namespace {
+
+using Fault = ReadFault::Kind;
+
+class Chooser {
+public:
+    Chooser(const Phrase& phrase, const Tables& tables)
+        : phrase_{phrase}, tables_{tables}, ways_{waysOf(phrase, tables)} {}
+
+    Understanding run() {
+        if (ways_.empty()) return faulty({Fault::UnknownProfile, nameWithSides(), {}, {}});
+        for (const Way& way : ways_)
+            attempts_.push_back(way.profile->ribbed()
+                                    ? readRibbed(phrase_, *way.profile, way.style, tables_)
+                                    : readToothed(phrase_, *way.profile, way.style, tables_));
+        dropUnlikelyRibbed();
+        if (isUnknownPitch()) attempts_.front().candidates.clear();
+        for (const Attempt& attempt : attempts_)
+            candidates_.insert(candidates_.end(), attempt.candidates.begin(), attempt.candidates.end());
+        if (candidates_.empty()) return faulty(bestFault());
+        Understanding result;
+        for (const Candidate& candidate : candidates_)
+            result.readings.push_back(candidate.reading);
+        result.question = question();
+        return result;
+    }
+
+private:
+    static Understanding faulty(ReadFault fault) {
+        Understanding result;
+        if (fault.kind == Fault::NoLength) result.question = Question::HowLong;
+        result.fault = std::move(fault);
+        return result;
+    }
+
+    std::string nameWithSides() const {
+        return (phrase_.doubleSided ? "double-sided " : "") + std::string{phrase_.mention.name};
+    }
+
+    /// A letter alone may be ribbed only where such a length is made and no width code says otherwise:
+    /// 300L075 has three quarters of an inch, not 75 ribs.
+    void dropUnlikelyRibbed() {
+        if (ways_.size() != 2 || !ways_[0].profile->ribbed()) return;
+        auto& ribbed = attempts_[0].candidates;
+        const auto& toothed = attempts_[1].candidates;
+        if (toothed.empty() || phrase_.saidRibbed) {
+            // 500L075 is no ribbed belt either: its fault is that of the toothed one.
+            if (ribbed.empty() && attempts_[1].fault) attempts_[0].fault.reset();
+            return;
+        }
+        const bool code = std::any_of(toothed.begin(), toothed.end(),
+                                      [](const Candidate& c) { return c.widthListed && c.widthByCode; });
+        ribbed.erase(std::remove_if(ribbed.begin(), ribbed.end(),
+                                    [&](const Candidate& c) { return code || !isLikely(c); }),
+                     ribbed.end());
+        if (ribbed.empty()) withWidths();
+    }
+
+    bool isLikely(const Candidate& candidate) const {
+        const bool fewRibs = !candidate.reading.width || candidate.reading.width->ribs() <= Ribs{40};
+        return fewRibs && tables_.made(candidate.reading.belt.profile, candidate.reading.belt.length);
+    }
+
+    /// No ribbed belt is meant, so 10 behind H is its width after all.
+    void withWidths() {
+        Style plain = ways_[1].style;
+        plain.ribbedToo = false;
+        attempts_[1] = readToothed(phrase_, *ways_[1].profile, plain, tables_);
+    }
+
+    ReadFault bestFault() const {
+        const Attempt* best = nullptr;
+        for (const Attempt& attempt : attempts_)
+            if (attempt.fault && (!best || attempt.faultScore > best->faultScore)) best = &attempt;
+        if (isUnknownPitch()) return {Fault::UnknownProfile, unknownPitch(), {}, {}};
+        return best ? *best->fault : ReadFault{Fault::NoLength, {}, {}, {}};
+    }
+
+    /// "9M 1200 30": no profile has that pitch, and ribs are not written so before M.
+    bool isUnknownPitch() const {
+        return ways_.front().profile->ribbed() && phrase_.mention.kind == Mention::Kind::Letter &&
+               phrase_.mention.name == "M" && phrase_.gluedBefore &&
+               phrase_.open[phrase_.before - 1].wholePart() <= 40;
+    }
+    std::string unknownPitch() const { return phrase_.open[phrase_.before - 1].said + "M"; }
+
+    // ---- the question
+
+    std::optional<Question> question() const {
+        if (mayBeVBelt()) return Question::ToothedOrVBelt;
+        if (candidates_.size() == 1) return questionOfOne();
+        const Candidate& first = candidates_.front();
+        for (const Candidate& other : candidates_)
+            if (other.reading.belt.profile != first.reading.belt.profile) return questionOfProfiles();
+        for (const Candidate& other : candidates_)
+            if (other.reading.belt.length != first.reading.belt.length)
+                return questionOfLengths(first, other);
+        return questionOfWidths();
+    }
+
+    std::optional<Question> questionOfOne() const {
+        for (const Attempt& attempt : attempts_)
+            if (attempt.askWhichIsLength) return Question::WhichIsLength;
+        if (candidates_.front().reading.width) return std::nullopt;
+        const Profile* profile = tables_.profile(candidates_.front().reading.belt.profile);
+        return profile->ribbed() ? Question::HowManyRibs : Question::HowWide;
+    }
+
+    Question questionOfProfiles() const {
+        return phrase_.mention.kind == Mention::Kind::BarePitch ? Question::WhichToothShape
+                                                                : Question::ToothedOrRibbed;
+    }
+
+    Question questionOfLengths(const Candidate& a, const Candidate& b) const {
+        if (a.roles != b.roles) return Question::WhichIsLength;
+        if (a.reading.belt.profile == "MXL") return Question::WhichMxlCode;
+        return a.basis == b.basis ? Question::HowLong : Question::MillimetreOrInch;
+    }
+
+    Question questionOfWidths() const {
+        const Profile* profile = tables_.profile(candidates_.front().reading.belt.profile);
+        if (profile->ribbed()) return Question::HowManyRibs;
+        for (const Candidate& candidate : candidates_)
+            if (candidate.roles != candidates_.front().roles) return Question::HowWide;
+        return profile->family == Family::CurvilinearS ? Question::WidthTimesTen : Question::MillimetreOrInch;
+    }
+
+    /// 5M 280 without a width may be a narrow V-belt; teeth or a tooth said rule that out.
+    bool mayBeVBelt() const {
+        const bool said = phrase_.tooth || phrase_.teeth || phrase_.saidToothed || phrase_.doubleSided;
+        if (phrase_.mention.kind != Mention::Kind::BarePitch || said) return false;
+        const TradeWord* word = tables_.tradeWord(phrase_.mention.name);
+        const bool narrow = word && word->kind == TradeWord::Kind::VBeltToo;
+        return narrow && std::none_of(candidates_.begin(), candidates_.end(),
+                                      [](const Candidate& c) { return c.reading.width.has_value(); });
+    }
+
+    const Phrase& phrase_;
+    const Tables& tables_;
+    std::vector<Way> ways_;
+    std::vector<Attempt> attempts_;
+    std::vector<Candidate> candidates_;
+};
+
+} // namespace
+
+Understanding choose(const Phrase& phrase, const Tables& tables) { return Chooser{phrase, tables}.run(); }
+
+} // namespace riband::belt::reading

@@ -1,0 +1,304 @@
+#include "core/belt/reading/candidate.h"
+
+#include <algorithm>
+
+namespace riband::belt::reading {
+namespace {
+
+using Fault = ReadFault::Kind;
+using Remark = Reading::Remark;
+
+constexpr std::int64_t fewestTeeth = 10; // fewer is no belt at all
+constexpr std::int64_t usualTeeth = 20;  // fewer is not made
+const Length longest = Length::millimetres(30'000);
+
+class ToothedReader {
+public:
+    ToothedReader(const Phrase& phrase, const Profile& profile, const Style& style, const Tables& tables)
+        : phrase_{phrase}, profile_{profile}, style_{style}, tables_{tables} {}
+
+    Attempt run() {
+        if (phrase_.ribs) {
+            keepFault(attempt_, {Fault::NotUnderstood, phrase_.ribs->said, {}, {}}, 0);
+            return attempt_;
+        }
+        const bool lengthSaid = phrase_.teeth || phrase_.length;
+        for (const Roles& roles : rolesOf(phrase_, lengthSaid, phrase_.width.has_value()))
+            tryRoles(roles);
+        if (attempt_.candidates.empty() && !attempt_.fault)
+            keepFault(attempt_, {Fault::NoLength, {}, {}, {}}, 0);
+        choose();
+        return std::move(attempt_);
+    }
+
+private:
+    const SaidNumber& open(int index) const { return phrase_.open[static_cast<std::size_t>(index)]; }
+
+    std::optional<SaidNumber> widthOf(const Roles& roles) const {
+        if (roles.width >= 0) return open(roles.width);
+        return phrase_.width;
+    }
+
+    /// The number that says the length or the teeth.
+    SaidNumber lengthOf(const Roles& roles) const {
+        if (phrase_.teeth) return *phrase_.teeth;
+        SaidNumber number = phrase_.length ? *phrase_.length : open(roles.length);
+        if (style_.millimetres && number.unit == Measure::None) number.unit = Measure::Millimetre;
+        return number;
+    }
+
+    std::vector<LengthRead> lengthsOf(const SaidNumber& number) const {
+        if (!phrase_.teeth) return toothedLengths(number, profile_, tables_);
+        const bool whole = number.whole() && !number.negative && number.wholePart() > 0;
+        if (!whole || number.wholePart() > 100'000) return {};
+        return {lengthOfTeeth(number.wholePart(), Basis::Count, profile_, tables_)};
+    }
+
+    bool isFirst(const Roles& roles) const {
+        return roles.width >= 0 && static_cast<std::size_t>(roles.width) < phrase_.before &&
+               (roles.length < 0 || roles.width < roles.length);
+    }
+
+    void tryRoles(const Roles& roles) {
+        const SaidNumber number = lengthOf(roles);
+        std::vector<LengthRead> lengths;
+        for (const LengthRead& read : lengthsOf(number))
+            if (read.teeth->count() >= fewestTeeth && read.length <= longest) lengths.push_back(read);
+        const auto width = widthOf(roles);
+        std::vector<WidthRead> widths;
+        if (width) widths = widthsOf(*width, roles);
+        const bool widthFits = !width || fitsSleeve(widths);
+        if (lengths.empty())
+            return keepFault(attempt_, lengthFault(number), faultScore(roles, false, widthFits));
+        if (!widthFits)
+            return keepFault(attempt_, widthFault(*width, widths), faultScore(roles, true, false));
+        const auto quantity = quantityOf(phrase_, roles);
+        if (!quantity) return keepFault(attempt_, quantity.reason(), 5);
+        for (const LengthRead& length : lengths) {
+            if (!width) add(roles, length, std::nullopt, *quantity);
+            for (const WidthRead& read : widths)
+                if (inSleeve(read)) add(roles, length, read, *quantity);
+        }
+    }
+
+    std::vector<WidthRead> widthsOf(const SaidNumber& number, const Roles& roles) const {
+        const bool bareMillimetres = style_.millimetres && number.isBare() && number.millionths > 0;
+        if (bareMillimetres) return {{.width = Width::millimetres(number.wholePart()), .plausible = true}};
+        return saidWidths(number, profile_, isFirst(roles), tables_);
+    }
+
+    bool inSleeve(const WidthRead& read) const {
+        return read.width.inMicrometres() > 0 && Extent{read.width} <= tables_.widestSleeve(profile_.name);
+    }
+    bool fitsSleeve(const std::vector<WidthRead>& widths) const {
+        return std::any_of(widths.begin(), widths.end(),
+                           [&](const WidthRead& read) { return inSleeve(read); });
+    }
+
+    /// The likeliest way to read an impossible text: one part of it right, the longer number the length.
+    int faultScore(const Roles& roles, bool lengthRight, bool widthRight) const {
+        const bool longer = roles.length >= 0 && roles.width >= 0 &&
+                            open(roles.length).millionths > open(roles.width).millionths;
+        return (lengthRight ? 2 : 0) + (widthRight ? 2 : 0) + (longer ? 1 : 0) -
+               (roles.quantity >= 0 ? 1 : 0);
+    }
+
+    ReadFault lengthFault(const SaidNumber& number) const {
+        const auto reads = lengthsOf(number);
+        if (isOnlyAWidth(number)) return {Fault::NoLength, number.said, {}, {}};
+        if (!reads.empty() || number.millionths == 0 || number.negative || phrase_.teeth)
+            return {Fault::LengthImpossible, number.said, {}, {}};
+        return {
+            Fault::LengthNotMultiple, number.said, nearestMade(profile_, meantLength(number), tables_), {}};
+    }
+
+    /// "XL 25" and "T5 10": the one number is a width that is sold, so the length is missing.
+    bool isOnlyAWidth(const SaidNumber& number) const {
+        if (phrase_.open.size() != 1 || phrase_.width || phrase_.length || phrase_.teeth) return false;
+        const auto widths = saidWidths(number, profile_, false, tables_);
+        return std::any_of(widths.begin(), widths.end(), [](const WidthRead& read) { return read.listed; });
+    }
+
+    /// The length that an impossible number stands for, to find what is near it.
+    Length meantLength(const SaidNumber& number) const {
+        const bool code = profile_.family == Family::InchTrapezoidal && number.unit == Measure::None;
+        return code ? Length::nanometres(number.millionths * 254 / 100) : number.millimetres();
+    }
+
+    ReadFault widthFault(const SaidNumber& number, const std::vector<WidthRead>& widths) const {
+        const bool none = widths.empty() || number.millionths == 0 || number.negative;
+        if (none) return {Fault::WidthNotPositive, number.said, {}, {}};
+        return {Fault::WidthOverSleeve, number.said, {}, tables_.widestSleeve(profile_.name)};
+    }
+
+    void add(const Roles& roles, const LengthRead& length, std::optional<WidthRead> width,
+             std::int64_t quantity) {
+        Candidate candidate{{.belt = {profile_.name, length.teeth, length.length, phrase_.construction}}};
+        candidate.roles = roles;
+        candidate.basis = length.basis;
+        Reading& reading = candidate.reading;
+        reading.quantity = quantity;
+        reading.doubleSided = profile_.doubleSided;
+        reading.said = lengthOf(roles).said;
+        remarkOn(reading, length);
+        candidate.score = length.listed ? 4 : length.teeth->count() >= usualTeeth ? 2 : 1;
+        if (width) takeWidth(candidate, *width, widthOf(roles)->said);
+        const bool anyOrder = profile_.family == Family::MetricTrapezoidal;
+        if (!anyOrder && roles.length >= 0 && roles.width > roles.length) ++candidate.score;
+        attempt_.candidates.push_back(std::move(candidate));
+    }
+
+    void remarkOn(Reading& reading, const LengthRead& length) const {
+        if (length.remark) reading.remarks.push_back(*length.remark);
+        if (length.teeth->count() < usualTeeth) reading.remarks.push_back(Remark::ShortForBelt);
+        if (length.listed || tables_.lengths(profile_.name).empty()) return;
+        reading.remarks.push_back(Remark::LengthNotListed);
+        reading.nearestMade = nearestMade(profile_, length.length, tables_);
+    }
+
+    /// "300 H 10" may be ten ribs: then 10 is no width that was meant for the toothed belt.
+    void takeWidth(Candidate& candidate, const WidthRead& width, const std::string& said) const {
+        if (style_.ribbedToo && !width.listed) return;
+        candidate.reading.width = Extent{width.width};
+        candidate.widthListed = width.listed;
+        candidate.widthByCode = width.byCode;
+        candidate.plausible = width.plausible;
+        candidate.score += width.listed ? 3 : width.plausible ? 1 : -2;
+        if (!width.fromLabel) return;
+        candidate.reading.remarks.push_back(Remark::WidthFromLabel);
+        candidate.reading.saidWidth = said;
+    }
+
+    // ---- which of the candidates stay
+
+    template <class Test>
+    void drop(Test test) {
+        auto& all = attempt_.candidates;
+        all.erase(std::remove_if(all.begin(), all.end(), test), all.end());
+    }
+    template <class Test>
+    bool any(Test test) const {
+        return std::any_of(attempt_.candidates.begin(), attempt_.candidates.end(), test);
+    }
+
+    void choose() {
+        dropWrongQuantities();
+        if (any([](const Candidate& c) { return c.plausible && c.reading.width; }))
+            drop([](const Candidate& c) { return !c.plausible; });
+        dropShort();
+        if (isStandardForm()) drop([](const Candidate& c) { return !isInOrder(c); });
+        keepBest();
+        std::stable_sort(attempt_.candidates.begin(), attempt_.candidates.end(),
+                         [](const Candidate& a, const Candidate& b) { return a.score > b.score; });
+        dropDoubles();
+    }
+
+    /// With a cross or a third number one number counts belts; with two only if the width is none otherwise.
+    void dropWrongQuantities() {
+        const bool three = phrase_.open.size() == 3 ||
+                           ((phrase_.teeth || phrase_.length || phrase_.width) && phrase_.open.size() == 2);
+        const int last = static_cast<int>(phrase_.open.size()) - 1;
+        if (three && phrase_.crossFirst && any([](const Candidate& c) { return c.roles.quantity == 0; }))
+            drop([](const Candidate& c) { return c.roles.quantity != 0; });
+        if (three && phrase_.crossLast && any([&](const Candidate& c) { return c.roles.quantity == last; }))
+            drop([&](const Candidate& c) { return c.roles.quantity != last; });
+        if (!three) weighQuantityAgainstWidth();
+    }
+
+    /// "3 H8M 1200" is three belts, "8 T5 500" is 8 mm wide, "10 H8M 1200" may be either.
+    void weighQuantityAgainstWidth() {
+        const auto wide = [](const Candidate& c) { return c.roles.width >= 0 && c.plausible; };
+        const bool listed = any([](const Candidate& c) { return c.reading.width && c.widthListed; });
+        const bool widthFirst = any(wide) && (profile_.family == Family::MetricTrapezoidal ||
+                                              phrase_.slashLast || tables_.widths(profile_.name).empty());
+        const bool crossed = phrase_.crossFirst || phrase_.crossLast;
+        drop([&](const Candidate& c) {
+            if (c.roles.quantity < 0) return false;
+            if (c.roles.quantity > 0 && any(wide)) return true; // "T5 500 10": the width comes last
+            return crossed && c.roles.quantity == 0 && !widthFirst ? false : listed || widthFirst;
+        });
+        // A number in front that is too narrow for a width counts belts; one behind may be either.
+        if (any([](const Candidate& c) { return c.roles.quantity == 0; }))
+            drop([](const Candidate& c) { return c.roles.width == 0 && !c.plausible; });
+    }
+
+    /// So short a belt is only thought of if the other number would be a width that the short sleeves have.
+    void dropShort() {
+        const auto isShort = [](const Candidate& c) { return c.reading.belt.teeth->count() < usualTeeth; };
+        if (!any([&](const Candidate& c) { return !isShort(c); })) {
+            attempt_.askWhichIsLength = phrase_.open.size() == 2 && attempt_.candidates.size() > 1 &&
+                                        phrase_.open[0].millionths == phrase_.open[1].millionths;
+            return;
+        }
+        drop([&](const Candidate& c) { return isShort(c) && !isThinkable(c); });
+    }
+
+    bool isThinkable(const Candidate& candidate) const {
+        if (!candidate.reading.width) return false;
+        const auto& listed = tables_.widths(profile_.name);
+        const Extent width = *candidate.reading.width;
+        const bool farTooWide = !listed.empty() && width > listed.back().extent * 3;
+        return !farTooWide && width <= tables_.usualSleeve(candidate.reading.belt);
+    }
+
+    static bool isInOrder(const Candidate& candidate) {
+        const Roles& roles = candidate.roles;
+        const bool widthFirst = candidate.reading.belt.profile.find('T') != std::string::npos;
+        return roles.length < 0 || roles.width < 0 || (roles.width < roles.length) == widthFirst;
+    }
+
+    /// 960H8M50, 300L075, 322L-27.3mm, 16 T5 / 480 and 3-63-16 leave no doubt which number is which.
+    bool isStandardForm() const {
+        if (phrase_.open.size() != 2) return false;
+        if (phrase_.mention.kind == Mention::Kind::Module) return true;
+        if (phrase_.before != 1) return false;
+        if (profile_.family == Family::MetricTrapezoidal) return phrase_.slashLast;
+        const bool saidMillimetres = phrase_.open[1].unit == Measure::Millimetre;
+        const bool oneOrder = profile_.family != Family::CurvilinearS && phrase_.gluedAfter;
+        return phrase_.gluedBefore && (oneOrder || saidMillimetres);
+    }
+
+    /// Drops the ways to give out the roles that are clearly less likely. T and AT numbers are written in any
+    /// order, so there whatever fits stays a question.
+    void keepBest() {
+        const bool anyOrder = profile_.family == Family::MetricTrapezoidal;
+        const bool twoNumbers = phrase_.open.size() <= 2;
+        const int margin = !twoNumbers                                  ? 1
+                           : anyOrder                                   ? 100
+                           : profile_.family == Family::InchTrapezoidal ? 1
+                                                                        : 2;
+        int best = -100;
+        for (const Candidate& c : attempt_.candidates)
+            best = std::max(best, c.score);
+        std::vector<Roles> kept;
+        for (const Candidate& c : attempt_.candidates)
+            if (c.score >= best - margin) kept.push_back(c.roles);
+        drop([&](const Candidate& c) { return std::find(kept.begin(), kept.end(), c.roles) == kept.end(); });
+    }
+
+    void dropDoubles() {
+        auto& all = attempt_.candidates;
+        const auto same = [](const Candidate& a, const Candidate& b) {
+            return a.reading.belt == b.reading.belt && a.reading.width == b.reading.width &&
+                   a.reading.quantity == b.reading.quantity;
+        };
+        for (std::size_t i = 0; i < all.size(); ++i)
+            all.erase(std::remove_if(all.begin() + static_cast<std::ptrdiff_t>(i) + 1, all.end(),
+                                     [&](const Candidate& c) { return same(all[i], c); }),
+                      all.end());
+    }
+
+    const Phrase& phrase_;
+    const Profile& profile_;
+    const Style& style_;
+    const Tables& tables_;
+    Attempt attempt_;
+};
+
+} // namespace
+
+Attempt readToothed(const Phrase& phrase, const Profile& profile, const Style& style, const Tables& tables) {
+    return ToothedReader{phrase, profile, style, tables}.run();
+}
+
+} // namespace riband::belt::reading
