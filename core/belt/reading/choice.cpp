@@ -19,6 +19,7 @@ public:
                                     ? readRibbed(phrase_, *way.profile, way.style, tables_)
                                     : readToothed(phrase_, *way.profile, way.style, tables_));
         dropUnlikelyRibbed();
+        dropUnlistedMxl();
         if (isUnknownPitch()) attempts_.front().candidates.clear();
         for (const Attempt& attempt : attempts_)
             candidates_.insert(candidates_.end(), attempt.candidates.begin(), attempt.candidates.end());
@@ -59,6 +60,18 @@ private:
                                     [&](const Candidate& c) { return code || !isLikely(c); }),
                      ribbed.end());
         if (ribbed.empty()) withWidths();
+    }
+
+    /// M stands for MXL only with a length in millimetres that is made: 6 M / 182.88.
+    void dropUnlistedMxl() {
+        for (std::size_t i = 0; i < ways_.size(); ++i) {
+            if (!ways_[i].style.millimetres) continue;
+            auto& all = attempts_[i].candidates;
+            const auto unlisted = [&](const Candidate& c) {
+                return !tables_.made(c.reading.belt.profile, c.reading.belt.length);
+            };
+            all.erase(std::remove_if(all.begin(), all.end(), unlisted), all.end());
+        }
     }
 
     bool isLikely(const Candidate& candidate) const {

@@ -182,11 +182,11 @@ private:
     }
 
     void choose() {
+        if (isStandardForm() && any(isInOrder)) drop([](const Candidate& c) { return !isInOrder(c); });
         dropWrongQuantities();
         if (any([](const Candidate& c) { return c.plausible && c.reading.width; }))
             drop([](const Candidate& c) { return !c.plausible; });
         dropShort();
-        if (isStandardForm()) drop([](const Candidate& c) { return !isInOrder(c); });
         keepBest();
         std::stable_sort(attempt_.candidates.begin(), attempt_.candidates.end(),
                          [](const Candidate& a, const Candidate& b) { return a.score > b.score; });
@@ -198,11 +198,16 @@ private:
         const bool three = phrase_.open.size() == 3 ||
                            ((phrase_.teeth || phrase_.length || phrase_.width) && phrase_.open.size() == 2);
         const int last = static_cast<int>(phrase_.open.size()) - 1;
-        if (three && phrase_.crossFirst && any([](const Candidate& c) { return c.roles.quantity == 0; }))
-            drop([](const Candidate& c) { return c.roles.quantity != 0; });
-        if (three && phrase_.crossLast && any([&](const Candidate& c) { return c.roles.quantity == last; }))
-            drop([&](const Candidate& c) { return c.roles.quantity != last; });
+        if (three && phrase_.crossFirst) onlyQuantityAt(0);
+        if (three && phrase_.crossLast) onlyQuantityAt(last);
         if (!three) weighQuantityAgainstWidth();
+    }
+
+    /// "3 T5 x 500 x 10" is not ten belts 3 mm wide, though a cross stands before the 10.
+    void onlyQuantityAt(int index) {
+        const auto there = [&](const Candidate& c) { return c.roles.quantity == index; };
+        if (any([&](const Candidate& c) { return there(c) && c.plausible; }))
+            drop([&](const Candidate& c) { return !there(c); });
     }
 
     /// "3 H8M 1200" is three belts, "8 T5 500" is 8 mm wide, "10 H8M 1200" may be either.
@@ -244,11 +249,13 @@ private:
     static bool isInOrder(const Candidate& candidate) {
         const Roles& roles = candidate.roles;
         const bool widthFirst = candidate.reading.belt.profile.find('T') != std::string::npos;
-        return roles.length < 0 || roles.width < 0 || (roles.width < roles.length) == widthFirst;
+        if (roles.width < 0) return false;
+        return roles.length < 0 || (roles.width < roles.length) == widthFirst;
     }
 
-    /// 960H8M50, 300L075, 322L-27.3mm, 16 T5 / 480 and 3-63-16 leave no doubt which number is which.
+    /// 960H8M50, 300L075, 322L-27.3mm, 16 T5 / 480, B80XXL6.4 and 3-63-16 leave no doubt which number is which.
     bool isStandardForm() const {
+        if (phrase_.open.size() == 1) return phrase_.teeth && phrase_.gluedAfter;
         if (phrase_.open.size() != 2) return false;
         if (phrase_.mention.kind == Mention::Kind::Module) return true;
         if (phrase_.before != 1) return false;

@@ -112,8 +112,9 @@ std::vector<LengthRead> mxlLengths(const SaidNumber& number, const Profile& prof
     else if (number.unit != Measure::None)
         addMillimetres(reads, number, profile);
     else if (!number.whole()) {
+        // One decimal is the code of one maker and of this program: 80.0.
         reads.add(exactly(tenths(number)), Basis::Tenths, tenths(number));
-        addMillimetres(reads, number, profile);
+        if (number.decimals > 1 || reads.all().empty()) addMillimetres(reads, number, profile);
     } else {
         // One belt has four codes: 80 is 100 teeth in tenths, 80 teeth, or 10 teeth in hundredths of an inch.
         const Length said = tenths(number), hundredth = Length::nanometres(said.inNanometres() / 10);
