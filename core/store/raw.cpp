@@ -57,7 +57,7 @@ RawDatabase::RawDatabase(const std::string& path, How how) : path_{path} {
         sqlite3_close(database_);
         throw error;
     }
-    sqlite3_busy_timeout(database_, 500);
+    sqlite3_busy_timeout(database_, 2000);
     if (how == How::Look) keepLog(database_, path);
 }
 

@@ -28,7 +28,7 @@ public:
         Look,   ///< writes nothing, and leaves a log as it is
         Write,
     };
-    /// Throws StoreError. Waits half a second for a lock.
+    /// Throws StoreError. Waits two seconds for a lock: as long as another counter takes to close.
     explicit RawDatabase(const std::string& path, How how = How::Write);
     ~RawDatabase();
     RawDatabase(const RawDatabase&) = delete;
