@@ -13,9 +13,8 @@ namespace {
     "sleeve_cost, delivery_days"
 
 StockedBelt beltOf(const Statement& row) {
-    belt::Belt belt{row.get<std::string>(1), std::nullopt, Length::nanometres(row.get<std::int64_t>(3)),
+    belt::Belt belt{row.get<std::string>(1), row.get<std::optional<Teeth>>(2), row.get<Length>(3),
                     row.get<std::string>(4)};
-    if (const auto teeth = row.get<std::optional<std::int64_t>>(2)) belt.teeth = Teeth{*teeth};
     const auto unit = row.get<Unit>(5);
     std::string designation = belt::designation(belt);
     return {.id = row.get<BeltId>(0),
@@ -50,10 +49,6 @@ std::vector<StockedBelt> byDesignation(std::vector<StockedBelt> belts) {
     return belts;
 }
 
-std::optional<std::int64_t> teethOf(const belt::Belt& belt) {
-    return belt.teeth ? std::optional{belt.teeth->count()} : std::nullopt;
-}
-
 void requireUnit(const StockedBelt& belt) {
     const auto other = [&](Extent extent) { return extent.unit() != belt.unit; };
     if (other(belt.newSleeve) || std::ranges::any_of(belt.listed, other))
@@ -72,7 +67,7 @@ std::optional<StockedBelt> Catalogue::find(const belt::Belt& belt) const {
     Statement row{connection_,
                   "SELECT " BELT_COLUMNS
                   " FROM belt WHERE profile = ? AND length_nm = ? AND construction = ?",
-                  belt.profile, belt.length.inNanometres(), belt.construction};
+                  belt.profile, belt.length, belt.construction};
     if (!row.next()) return std::nullopt;
     return whole(connection_, row);
 }
@@ -114,8 +109,8 @@ BeltId Catalogue::add(const StockedBelt& belt) {
         connection_,
         "INSERT INTO belt (profile, teeth, length_nm, construction, unit, body, cord, price_thousandths,"
         " new_sleeve, sleeve_cost, delivery_days) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
-        belt.belt.profile, teethOf(belt.belt), belt.belt.length.inNanometres(), belt.belt.construction,
-        belt.unit, belt.body, belt.cord, belt.price, belt.newSleeve, belt.sleeveCost, belt.deliveryDays);
+        belt.belt.profile, belt.belt.teeth, belt.belt.length, belt.belt.construction, belt.unit, belt.body,
+        belt.cord, belt.price, belt.newSleeve, belt.sleeveCost, belt.deliveryDays);
     list(connection_, id, belt.listed);
     return id;
 }

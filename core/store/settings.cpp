@@ -132,6 +132,23 @@ std::vector<cutting::Shaft> readShafts(Connection& connection) {
     return shafts;
 }
 
+ShopSettings readAll(Connection& connection) {
+    const Values values{connection};
+    ShopSettings settings;
+    values.into("name", settings.name);
+    values.into("address", settings.address);
+    values.into("paper", settings.paper);
+    readPrices(values, settings.prices);
+    settings.prices.steps = readSteps(connection);
+    readRules(values, toothedNames, settings.toothed);
+    readRules(values, ribbedNames, settings.ribbed);
+    values.into("mounting_cost", settings.mountingCost);
+    settings.mostRemnants = static_cast<int>(values.number("most_remnants", settings.mostRemnants));
+    readCutter(values, settings.cutter);
+    settings.cutter.shafts = readShafts(connection);
+    return settings;
+}
+
 Person personOf(const Statement& row) {
     return {row.get<PersonId>(0), row.get<std::string>(1), row.get<std::string>(2), row.get<Role>(3)};
 }
@@ -139,20 +156,11 @@ Person personOf(const Statement& row) {
 } // namespace
 
 ShopSettings Settings::read() const {
-    const Values values{connection_};
-    ShopSettings settings;
-    values.into("name", settings.name);
-    values.into("address", settings.address);
-    values.into("paper", settings.paper);
-    readPrices(values, settings.prices);
-    settings.prices.steps = readSteps(connection_);
-    readRules(values, toothedNames, settings.toothed);
-    readRules(values, ribbedNames, settings.ribbed);
-    values.into("mounting_cost", settings.mountingCost);
-    settings.mostRemnants = static_cast<int>(values.number("most_remnants", settings.mostRemnants));
-    readCutter(values, settings.cutter);
-    settings.cutter.shafts = readShafts(connection_);
-    return settings;
+    try {
+        return readAll(connection_);
+    } catch (const std::logic_error& broken) { // no number, no currency: put there behind our back
+        throw StoreError{StoreError::Kind::Corrupt, connection_.path(), broken.what()};
+    }
 }
 
 void Settings::write(const ShopSettings& settings) {

@@ -27,10 +27,16 @@ bool Statement::next() {
     return false;
 }
 
-Extent Statement::extent(int column, Unit unit) const { return Extent::of(unit, get<std::int64_t>(column)); }
+Extent Statement::extent(int column, Unit unit) const {
+    return kept([&] { return Extent::of(unit, get<std::int64_t>(column)); });
+}
 std::int64_t Statement::rowsChanged() const { return query_->numRowsAffected(); }
 std::int64_t Statement::newId() const { return query_->lastInsertId().toLongLong(); }
 QVariant Statement::value(int column) const { return query_->value(column); }
+
+void Statement::failCorrupt(const char* rule) const {
+    throw StoreError{StoreError::Kind::Corrupt, connection_.path(), rule};
+}
 
 void Statement::fail() const {
     connection_.inner().spoiled = true;

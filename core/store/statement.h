@@ -2,6 +2,7 @@
 
 #include "core/measure/date.h"
 #include "core/measure/extent.h"
+#include "core/measure/length.h"
 #include "core/measure/money.h"
 #include "core/store/connection.h"
 #include "core/store/id.h"
@@ -12,6 +13,7 @@
 #include <concepts>
 #include <memory>
 #include <optional>
+#include <stdexcept>
 #include <string>
 #include <type_traits>
 
@@ -71,6 +73,16 @@ struct Column<WidthPrice> {
     static WidthPrice read(const QVariant& value) { return WidthPrice::thousandths(value.toLongLong()); }
 };
 template <>
+struct Column<Length> {
+    static QVariant bound(Length length) { return static_cast<qlonglong>(length.inNanometres()); }
+    static Length read(const QVariant& value) { return Length::nanometres(value.toLongLong()); }
+};
+template <>
+struct Column<Teeth> {
+    static QVariant bound(Teeth teeth) { return static_cast<qlonglong>(teeth.count()); }
+    static Teeth read(const QVariant& value) { return Teeth{value.toLongLong()}; }
+};
+template <>
 struct Column<Extent> {
     static QVariant bound(Extent extent) { return static_cast<qlonglong>(extent.count()); }
 };
@@ -119,7 +131,7 @@ public:
     /// Of the present row. Columns count from 0.
     template <class T>
     T get(int column) const {
-        return Column<T>::read(value(column));
+        return kept([&] { return Column<T>::read(value(column)); });
     }
     /// An extent needs the unit of its belt.
     Extent extent(int column, Unit unit) const;
@@ -127,6 +139,16 @@ public:
     std::int64_t newId() const;
 
 private:
+    /// A value that breaks the rule of its type was put there behind our back.
+    template <class Read>
+    auto kept(Read read) const {
+        try {
+            return read();
+        } catch (const std::invalid_argument& broken) {
+            failCorrupt(broken.what());
+        }
+    }
+    [[noreturn]] void failCorrupt(const char* rule) const;
     struct Unrun {};
     Statement(Unrun, Connection& connection, Sql sql);
     void bind(int position, const QVariant& value);
