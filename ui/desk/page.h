@@ -15,8 +15,8 @@ public:
     virtual QString help() const = 0;
     /// The page came to the front, or what it shows was changed elsewhere.
     virtual void refresh() = 0;
-    /// Something typed while no text field had the focus.
-    virtual void typed(const QString& text) = 0;
+    /// Something typed while no text field had the focus; a page without a field for it ignores it.
+    virtual void typed(const QString&) {}
     /// What waits on this page, shown on its tab; 0 shows nothing.
     virtual int waiting() const { return 0; }
 

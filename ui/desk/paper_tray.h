@@ -8,27 +8,31 @@ class QWidget;
 
 namespace riband::ui {
 
-/// Makes the papers of the shop: each is kept as a PDF in the papers folder, and printed where a printer is
-/// set up and the shop wants it.
+/// Makes the papers of the shop: each is kept as a PDF in the papers folder; a person prints by the usual
+/// dialog. Throws StoreError (ReadOnly) if a file can't be written.
 class PaperTray {
 public:
     explicit PaperTray(Session& session) : session_{session} {}
 
-    /// The file that was written. Throws StoreError (ReadOnly, Full) if it could not be.
+    /// The file that was written, as one would name it to a person.
     QString ticket(store::TicketId ticket) const;
     QString order(store::OrderId order) const;
-    /// Labels of pieces and ready belts; one file for all, one page each. "" if there are none.
+    /// Labels of pieces: remnants, and ready belts with their own code; one page each. "" if there are none.
     QString labels(const std::vector<store::PieceId>& pieces) const;
-    /// Labels for the belts of a mounting that was cut.
+    /// Labels for the customer's belts of a mounting, one page a belt.
     QString beltLabels(const shop::BenchMounting& mounting) const;
-    /// Asks for a printer by the usual dialog; false if the person left it.
+
+    /// False if the person left the dialog.
     bool printTicket(store::TicketId ticket, QWidget* at) const;
+    bool printOrder(store::OrderId order, QWidget* at) const;
 
 private:
+    using Paint = std::function<void(QPagedPaintDevice&)>;
     TicketPaper ticketPaper(store::TicketId ticket) const;
-    QString keep(const QString& name, const QPageSize& size,
-                 const std::function<void(QPagedPaintDevice&)>& paint) const;
+    OrderPaper orderPaper(store::OrderId order) const;
     void paintLabel(QPagedPaintDevice& device, const store::StockPiece& piece) const;
+    QString keep(const QString& name, const QPageSize& size, const Paint& paint) const;
+    static bool print(const QPageSize& size, const Paint& paint, QWidget* at);
     Session& session_;
 };
 

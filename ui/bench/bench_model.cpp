@@ -1,0 +1,82 @@
+#include "ui/bench/bench_model.h"
+
+#include "ui/words/tr.h"
+#include "ui/words/words.h"
+
+#include <QStringList>
+
+namespace riband::ui {
+
+namespace {
+const QString Dot = QStringLiteral(" · ");
+} // namespace
+
+QString shownCuts(const shop::BenchMounting& mounting) {
+    QStringList cuts;
+    for (const auto& cut : mounting.mounting.cuts) {
+        const QString belts =
+            BenchModel::tr("%1 × %2", "how many, width").arg(cut.count).arg(shown(cut.extent));
+        cuts << (cut.line ? belts : BenchModel::tr("%1 to the shelf").arg(belts));
+    }
+    return cuts.join(QStringLiteral(", "));
+}
+
+void BenchModel::setMountings(std::vector<shop::BenchMounting> mountings, std::vector<std::string> shafts) {
+    beginResetModel();
+    rows_ = std::move(mountings);
+    shafts_ = std::move(shafts);
+    endResetModel();
+}
+
+int BenchModel::rowOf(store::MountingId mounting) const {
+    for (std::size_t i = 0; i < rows_.size(); ++i)
+        if (rows_[i].mounting.id == mounting) return static_cast<int>(i);
+    return -1;
+}
+
+int BenchModel::rowOfTicket(const std::string& code) const {
+    for (std::size_t i = 0; i < rows_.size(); ++i)
+        if (rows_[i].ticket == code) return static_cast<int>(i);
+    return -1;
+}
+
+int BenchModel::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : static_cast<int>(rows_.size());
+}
+
+QString BenchModel::shaftOf(std::size_t row) const {
+    const auto& setUp = rows_[row].setUp;
+    if (!setUp) return row > 0 && !rows_[row - 1].setUp ? QString{} : tr("no shaft fits");
+    if (row > 0 && rows_[row - 1].setUp && rows_[row - 1].setUp->shaft == setUp->shaft) return {};
+    return setUp->shaft < shafts_.size() ? tr("shaft %1").arg(text(shafts_[setUp->shaft])) : QString{};
+}
+
+QVariant BenchModel::data(const QModelIndex& index, int role) const {
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
+    const auto row = static_cast<std::size_t>(index.row());
+    const shop::BenchMounting& shown = rows_[row];
+    switch (role) {
+    case BeltRole:
+        return text(shown.belt.designation);
+    case CutsRole:
+        return shownCuts(shown);
+    case PieceRole:
+        return shown.piece.place.empty() ? text(shown.piece.code)
+                                         : text(shown.piece.code) + Dot + text(shown.piece.place);
+    case OrderRole: {
+        const QString codes = text(shown.ticket) + Dot + text(shown.order);
+        return shown.customer.empty() ? codes : codes + Dot + text(shown.customer);
+    }
+    case ShaftRole:
+        return shaftOf(row);
+    case Qt::DisplayRole:
+    case Qt::AccessibleTextRole:
+        return tr("%1: %2 from %3, %4", "belt, cuts, piece, ticket")
+            .arg(text(shown.belt.designation), shownCuts(shown), index.data(PieceRole).toString(),
+                 index.data(OrderRole).toString());
+    default:
+        return {};
+    }
+}
+
+} // namespace riband::ui

@@ -1,0 +1,43 @@
+#pragma once
+
+#include "core/shop/queries.h"
+#include "ui/drawing/band.h"
+
+#include <QAbstractListModel>
+
+#include <vector>
+
+namespace riband::ui {
+
+/// The mountings that wait at the cutter, in the order that changes shafts least. Keeps the rows it was
+/// given.
+class BenchModel final : public QAbstractListModel {
+    Q_OBJECT
+public:
+    enum Role {
+        BeltRole = Qt::UserRole, ///< "H8M 1200"
+        CutsRole,                ///< "3 × 30 mm"
+        PieceRole,               ///< "7K2-M · B3-2"
+        OrderRole,               ///< "T4K-9 · N7P-2 · Mill Lane Bakery"
+        ShaftRole,               ///< the shaft's name where it changes from the row before, else ""
+    };
+    explicit BenchModel(QObject* parent = nullptr) : QAbstractListModel{parent} {}
+    /// `shafts`: names of the cutter's shafts.
+    void setMountings(std::vector<shop::BenchMounting> mountings, std::vector<std::string> shafts);
+    const shop::BenchMounting& mounting(int row) const { return rows_[static_cast<std::size_t>(row)]; }
+    int rowOf(store::MountingId mounting) const;    ///< -1 if it waits no more
+    int rowOfTicket(const std::string& code) const; ///< its first mounting; -1
+
+    int rowCount(const QModelIndex& parent = {}) const override;
+    QVariant data(const QModelIndex& index, int role) const override;
+
+private:
+    QString shaftOf(std::size_t row) const;
+    std::vector<shop::BenchMounting> rows_;
+    std::vector<std::string> shafts_;
+};
+
+/// "3 × 30 mm, 1 × 25 mm to the shelf"
+QString shownCuts(const shop::BenchMounting& mounting);
+
+} // namespace riband::ui

@@ -1,0 +1,223 @@
+#include "ui/bench/bench_page.h"
+
+#include "ui/bench/bench_delegate.h"
+#include "ui/bench/bench_model.h"
+#include "ui/bench/miscut_dialog.h"
+#include "ui/bench/mounting_view.h"
+#include "ui/bench/order_dialog.h"
+#include "ui/bench/orders_dialog.h"
+#include "ui/bench/record_dialog.h"
+#include "ui/desk/labels.h"
+#include "ui/desk/paper_tray.h"
+#include "ui/look/key_button.h"
+#include "ui/look/look.h"
+#include "ui/words/tr.h"
+#include "ui/words/words.h"
+
+#include <QAction>
+#include <QHBoxLayout>
+#include <QListView>
+#include <QVBoxLayout>
+
+namespace riband::ui {
+
+namespace {
+
+constexpr int ListWidth = 340;
+
+std::vector<std::string> shaftNames(const cutting::Cutter& cutter) {
+    std::vector<std::string> names;
+    for (const auto& shaft : cutter.shafts)
+        names.push_back(shaft.name);
+    return names;
+}
+
+} // namespace
+
+BenchPage::BenchPage(Session& session, QWidget* parent)
+    : Page{parent}, session_{session}, model_{new BenchModel{this}}, list_{new QListView},
+      view_{new MountingView} {
+    setObjectName(QStringLiteral("bench"));
+    buildActions();
+    buildView();
+    connect(list_->selectionModel(), &QItemSelectionModel::currentChanged, this, &BenchPage::showCurrent);
+    count();
+}
+
+QAction* BenchPage::act(const QString& name, const QKeySequence& key, void (BenchPage::*does)()) {
+    auto* action = new QAction{name, this};
+    action->setShortcut(key);
+    action->setShortcutContext(Qt::WidgetWithChildrenShortcut);
+    connect(action, &QAction::triggered, this, does);
+    addAction(action);
+    return action;
+}
+
+void BenchPage::buildActions() {
+    record_ = act(tr("The cut is done"), Qt::Key_F9, &BenchPage::recordCut);
+    miscut_ = act(tr("Miscut"), Qt::Key_F6, &BenchPage::recordMiscut);
+    order_ = act(tr("Its order"), Qt::Key_F4, &BenchPage::openOrder);
+    orders_ = act(tr("Orders at work"), Qt::Key_F5, &BenchPage::openOrders);
+    print_ = act(tr("Print the ticket"), QKeySequence::Print, &BenchPage::printTicket);
+}
+
+void BenchPage::buildView() {
+    list_->setModel(model_);
+    list_->setItemDelegate(new BenchDelegate{list_});
+    list_->setAccessibleName(tr("Waiting at the cutter"));
+    list_->setFrameShape(QFrame::NoFrame);
+    list_->setSpacing(1);
+    connect(list_, &QListView::activated, this, &BenchPage::recordCut);
+    auto* left = new QVBoxLayout;
+    left->setSpacing(2 * step);
+    left->addWidget(label(tr("Waiting, in the order that changes shafts least"), "remark"));
+    left->addWidget(list_, 1);
+    left->addWidget(new KeyButton{orders_});
+    auto* right = new QVBoxLayout;
+    right->setSpacing(3 * step);
+    right->addWidget(view_, 1);
+    auto* buttons = new QHBoxLayout;
+    buttons->setSpacing(2 * step);
+    buttons->addWidget(new KeyButton{record_, KeyButton::Rank::Likely}, 1);
+    for (auto* button :
+         {new KeyButton{miscut_, KeyButton::Rank::Danger}, new KeyButton{order_}, new KeyButton{print_}})
+        buttons->addWidget(button);
+    right->addLayout(buttons);
+    auto* side = new QWidget;
+    side->setFixedWidth(ListWidth);
+    side->setLayout(left);
+    left->setContentsMargins(0, 0, 0, 0);
+    auto* row = new QHBoxLayout{this};
+    row->setContentsMargins(5 * step, 5 * step, 5 * step, 5 * step);
+    row->setSpacing(6 * step);
+    row->addWidget(side);
+    row->addLayout(right, 1);
+}
+
+QString BenchPage::help() const {
+    return tr(
+        "What waits at the cutter, in the order that changes shafts least. Set up by the steps, cut at the "
+        "stops, then press Enter or F9 and type the rest as you measured it: trim, belts and rest are "
+        "booked at once, and labels are made. F6 books a belt that was spoiled and plans again.");
+}
+
+void BenchPage::count() {
+    session_.attempt([&] { waiting_ = static_cast<int>(shop::bench(session_.shop()).size()); });
+    emit waitingChanged();
+}
+
+void BenchPage::refresh() {
+    const store::MountingId* at = currentMounting();
+    const auto before = at ? std::optional{*at} : std::nullopt;
+    session_.attempt(
+        [&] { model_->setMountings(shop::bench(session_.shop()), shaftNames(session_.settings().cutter)); });
+    waiting_ = model_->rowCount();
+    const int again = before ? model_->rowOf(*before) : -1;
+    if (waiting_ > 0) list_->setCurrentIndex(model_->index(std::max(again, 0), 0));
+    showCurrent();
+    list_->setFocus();
+    emit waitingChanged();
+}
+
+const store::MountingId* BenchPage::currentMounting() const {
+    const int row = list_->currentIndex().row();
+    return row < 0 ? nullptr : &model_->mounting(row).mounting.id;
+}
+
+void BenchPage::showCurrent() {
+    const bool any = currentMounting() != nullptr;
+    for (QAction* action : {record_, miscut_, order_, print_})
+        action->setEnabled(any);
+    if (any)
+        view_->show(model_->mounting(list_->currentIndex().row()), session_.settings());
+    else
+        view_->clear();
+}
+
+void BenchPage::showTicket(store::TicketId ticket) {
+    session_.attempt([&] {
+        const store::Ticket shown = store::Tickets{session_.shop().connection}.at(ticket);
+        const int row = model_->rowOfTicket(shown.code);
+        if (row >= 0)
+            list_->setCurrentIndex(model_->index(row, 0));
+        else
+            session_.tell(tr("Nothing of ticket %1 waits to be cut.").arg(text(shown.code)));
+    });
+}
+
+void BenchPage::recordCut() {
+    if (!currentMounting()) return;
+    const shop::BenchMounting mounting = model_->mounting(list_->currentIndex().row());
+    std::vector<std::string> places;
+    session_.attempt([&] { places = store::Pieces{session_.shop().connection}.places(); });
+    RecordDialog dialog{mounting, places, this};
+    std::optional<shop::CutDone> done;
+    // A refusal leaves the dialog as it was typed.
+    while (!done) {
+        if (dialog.exec() != QDialog::Accepted) return;
+        session_.attempt([&] { done = shop::recordCut(session_.shop(), dialog.record()); });
+    }
+    std::vector<store::PieceId> labelled = done->shelf;
+    if (done->remnant) labelled.push_back(*done->remnant);
+    session_.attempt([&] {
+        PaperTray{session_}.labels(labelled);
+        PaperTray{session_}.beltLabels(mounting);
+    });
+    session_.touch();
+    session_.tell(wordsFor(mounting, *done));
+}
+
+QString BenchPage::wordsFor(const shop::BenchMounting& mounting, const shop::CutDone& done) const {
+    QStringList words{tr("Booked: %1 from %2.").arg(shownCuts(mounting), text(mounting.piece.code))};
+    if (done.orderReady) words << tr("Order %1 is ready to be handed over.").arg(text(mounting.order));
+    if (!done.voided.empty())
+        words << tr("The rest is too narrow for %n tickets that wait; plan what is missing in Orders.",
+                    nullptr, static_cast<int>(done.voided.size()));
+    words << tr("Labels are in %1.").arg(session_.papersFolder());
+    return words.join(QLatin1Char(' '));
+}
+
+void BenchPage::recordMiscut() {
+    if (!currentMounting()) return;
+    const shop::BenchMounting mounting = model_->mounting(list_->currentIndex().row());
+    MiscutDialog dialog{mounting, this};
+    std::optional<shop::Replanned> done;
+    while (!done) {
+        if (dialog.exec() != QDialog::Accepted) return;
+        session_.attempt([&] { done = shop::recordMiscut(session_.shop(), dialog.miscut()); });
+    }
+    QString words = tr("The miscut is booked.");
+    session_.attempt([&] {
+        if (done->remnant) PaperTray{session_}.labels({*done->remnant});
+        if (done->ticket)
+            words += QLatin1Char(' ') +
+                     tr("The new ticket is in %1.").arg(PaperTray{session_}.ticket(*done->ticket));
+    });
+    if (!done->unserved.empty())
+        words += QLatin1Char(' ') + tr("Not all can be cut from what is here; the order waits.");
+    session_.touch();
+    session_.tell(words);
+}
+
+void BenchPage::openOrder() {
+    if (!currentMounting()) return;
+    const shop::BenchMounting& mounting = model_->mounting(list_->currentIndex().row());
+    std::optional<store::Order> order;
+    session_.attempt([&] {
+        const auto ticket = store::Tickets{session_.shop().connection}.ofMounting(mounting.mounting.id);
+        order = store::Orders{session_.shop().connection}.at(ticket.order);
+    });
+    if (order) OrderDialog{session_, order->id, this}.exec();
+}
+
+void BenchPage::openOrders() { OrdersDialog{session_, this}.exec(); }
+
+void BenchPage::printTicket() {
+    if (!currentMounting()) return;
+    session_.attempt([&] {
+        const auto ticket = store::Tickets{session_.shop().connection}.ofMounting(*currentMounting());
+        PaperTray{session_}.printTicket(ticket.id, this);
+    });
+}
+
+} // namespace riband::ui

@@ -1,0 +1,51 @@
+#pragma once
+
+#include "core/shop/cut.h"
+#include "ui/desk/page.h"
+#include "ui/desk/session.h"
+
+class QAction;
+class QListView;
+
+namespace riband::ui {
+
+class BenchModel;
+class MountingView;
+
+/// The person at the cutter: what waits, how to set up, where to stop, what was really cut.
+class BenchPage final : public Page {
+    Q_OBJECT
+public:
+    explicit BenchPage(Session& session, QWidget* parent = nullptr);
+
+    QString title() const override { return tr("Bench"); }
+    QString help() const override;
+    void refresh() override;
+    int waiting() const override { return waiting_; }
+    /// Reads how many mountings wait, also while the page is behind.
+    void count();
+    void showTicket(store::TicketId ticket);
+
+private:
+    void buildActions();
+    QAction* act(const QString& name, const QKeySequence& key, void (BenchPage::*does)());
+    void buildView();
+    void showCurrent();
+    const store::MountingId* currentMounting() const;
+
+    void recordCut();
+    void recordMiscut();
+    void openOrder();
+    void openOrders();
+    void printTicket();
+    QString wordsFor(const shop::BenchMounting& mounting, const shop::CutDone& done) const;
+
+    Session& session_;
+    BenchModel* model_;
+    QListView* list_;
+    MountingView* view_;
+    QAction *record_ = nullptr, *miscut_ = nullptr, *order_ = nullptr, *orders_ = nullptr, *print_ = nullptr;
+    int waiting_ = 0;
+};
+
+} // namespace riband::ui

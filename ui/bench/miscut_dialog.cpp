@@ -1,0 +1,99 @@
+#include "ui/bench/miscut_dialog.h"
+
+#include "core/measure/text.h"
+#include "ui/desk/labels.h"
+#include "ui/words/tr.h"
+#include "ui/words/words.h"
+
+#include <QDialogButtonBox>
+#include <QFormLayout>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSpinBox>
+#include <QVBoxLayout>
+
+namespace riband::ui {
+
+MiscutDialog::MiscutDialog(const shop::BenchMounting& mounting, QWidget* parent)
+    : QDialog{parent}, mounting_{mounting}, spoiled_{new QLineEdit}, left_{new QLineEdit},
+      note_{new QLineEdit} {
+    setWindowTitle(tr("Miscut: %1").arg(text(mounting.piece.code)));
+    setMinimumWidth(520);
+    buildView();
+    check();
+}
+
+void MiscutDialog::buildView() {
+    auto* form = new QFormLayout;
+    const auto row = [&](const QString& name, QWidget* field, const QString& object) {
+        field->setAccessibleName(QString{name}.remove('&'));
+        field->setObjectName(object);
+        form->addRow(name, field);
+    };
+    for (const auto& cut : mounting_.mounting.cuts) {
+        auto* count = new QSpinBox;
+        count->setRange(0, static_cast<int>(cut.count));
+        good_.push_back(count);
+        connect(count, &QSpinBox::valueChanged, this, &MiscutDialog::expectLeft);
+        row(tr("Good belts of %1 (of %2)").arg(shown(cut.extent)).arg(cut.count), count,
+            QStringLiteral("good%1").arg(good_.size()));
+    }
+    row(tr("&Spoiled belt, its width"), spoiled_, QStringLiteral("spoiled"));
+    row(tr("&Left of the piece, measured"), left_, QStringLiteral("left"));
+    row(tr("&What happened"), note_, QStringLiteral("note"));
+    connect(spoiled_, &QLineEdit::textChanged, this, &MiscutDialog::expectLeft);
+    connect(left_, &QLineEdit::textChanged, this, &MiscutDialog::check);
+    auto* buttons = new QDialogButtonBox{QDialogButtonBox::Ok | QDialogButtonBox::Cancel};
+    record_ = buttons->button(QDialogButtonBox::Ok);
+    record_->setText(tr("R&ecord and plan again"));
+    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    auto* words =
+        label(tr("Good belts count for the order. The spoiled one is scrapped as a miscut, and what is "
+                 "missing is planned again from what is left or from another piece."),
+              "remark");
+    words->setWordWrap(true);
+    auto* column = new QVBoxLayout{this};
+    column->addWidget(words);
+    column->addLayout(form);
+    column->addWidget(buttons);
+}
+
+std::optional<Extent> MiscutDialog::typed(const QLineEdit& field) const {
+    const auto read = readExtent(field.text().toStdString(), mounting_.piece.extent.unit());
+    if (!read) return std::nullopt;
+    return *read;
+}
+
+/// By the figures, until somebody types what was measured.
+void MiscutDialog::expectLeft() {
+    const auto spoiled = typed(*spoiled_);
+    if (spoiled && !left_->isModified()) {
+        const store::TicketMounting& mounting = mounting_.mounting;
+        Extent gone = mounting.trim + *spoiled + mounting.kerf;
+        for (std::size_t i = 0; i < good_.size(); ++i)
+            gone = gone + (mounting.cuts[i].extent + mounting.kerf) * good_[i]->value();
+        const Extent piece = mounting_.piece.extent;
+        left_->setText(shownNumber(gone < piece ? piece - gone : Extent::none(piece.unit())));
+    }
+    check();
+}
+
+void MiscutDialog::check() {
+    const auto spoiled = typed(*spoiled_);
+    record_->setEnabled(spoiled && !spoiled->isNone() && typed(*left_));
+}
+
+shop::Miscut MiscutDialog::miscut() const {
+    const Extent none = Extent::none(mounting_.piece.extent.unit());
+    shop::Miscut made{mounting_.mounting.id,
+                      {},
+                      typed(*spoiled_).value_or(none),
+                      typed(*left_).value_or(none),
+                      note_->text().trimmed().toStdString()};
+    for (const QSpinBox* good : good_)
+        made.good.push_back(good->value());
+    return made;
+}
+
+} // namespace riband::ui

@@ -1,0 +1,151 @@
+#include "ui/bench/mounting_view.h"
+
+#include "ui/bench/bench_model.h"
+#include "ui/bench/steps.h"
+#include "ui/bench/stops_model.h"
+#include "ui/desk/labels.h"
+#include "ui/drawing/pictures.h"
+#include "ui/look/look.h"
+#include "ui/words/tr.h"
+#include "ui/words/words.h"
+
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QTableView>
+#include <QVBoxLayout>
+
+namespace riband::ui {
+
+namespace {
+
+void empty(QLayout* layout) {
+    while (QLayoutItem* item = layout->takeAt(0)) {
+        delete item->widget();
+        delete item;
+    }
+}
+
+QLabel* wrapped(const QString& words, const char* role) {
+    auto* made = label(words, role);
+    made->setWordWrap(true);
+    return made;
+}
+
+} // namespace
+
+MountingView::MountingView(QWidget* parent)
+    : QWidget{parent}, whole_{new QWidget}, headline_{label({}, "head")}, piece_{label({}, "remark")},
+      whose_{label({}, "remark")}, tolerance_{wrapped({}, "remark")},
+      nothing_{wrapped(tr("Nothing waits at the cutter. A ticket made at the Counter comes here by itself."),
+                       "remark")},
+      band_{new BandWidget{BandSize::Large}}, warnings_{new QVBoxLayout}, steps_{new QVBoxLayout},
+      stops_{new StopsModel{this}}, stopsView_{new QTableView} {
+    buildView();
+    clear();
+}
+
+void MountingView::buildView() {
+    auto* outer = new QVBoxLayout{this};
+    outer->setContentsMargins(0, 0, 0, 0);
+    outer->setSpacing(3 * step);
+    outer->addWidget(nothing_);
+    auto* column = new QVBoxLayout{whole_};
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(3 * step);
+    auto* head = new QHBoxLayout;
+    head->setSpacing(4 * step);
+    head->addWidget(headline_);
+    head->addWidget(piece_, 1);
+    head->addWidget(whose_);
+    column->addLayout(head);
+    band_->setMinimumHeight(124);
+    column->addWidget(band_);
+    column->addLayout(warnings_);
+    auto* halves = new QHBoxLayout;
+    halves->setSpacing(6 * step);
+    halves->addWidget(buildSteps(), 1);
+    halves->addWidget(buildStops(), 1);
+    column->addLayout(halves, 1);
+    outer->addWidget(whole_, 1);
+    outer->addStretch();
+    outer->addWidget(buildCautions());
+}
+
+QWidget* MountingView::buildSteps() {
+    auto* box = new QWidget;
+    auto* column = new QVBoxLayout{box};
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(2 * step);
+    column->addWidget(label(tr("Set-up"), "part"));
+    steps_->setSpacing(2 * step);
+    column->addLayout(steps_);
+    column->addStretch();
+    return box;
+}
+
+QWidget* MountingView::buildStops() {
+    stopsView_->setModel(stops_);
+    stopsView_->setAccessibleName(tr("Stops of the display"));
+    stopsView_->verticalHeader()->hide();
+    stopsView_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    stopsView_->horizontalHeader()->setStretchLastSection(true);
+    stopsView_->setShowGrid(false);
+    stopsView_->setSelectionMode(QAbstractItemView::NoSelection);
+    stopsView_->setFont(Look::font(TextSize::Text, QFont::Medium));
+    auto* box = new QWidget;
+    auto* column = new QVBoxLayout{box};
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(2 * step);
+    column->addWidget(label(tr("Stops of the display"), "part"));
+    column->addWidget(stopsView_, 1);
+    column->addWidget(tolerance_);
+    return box;
+}
+
+QWidget* MountingView::buildCautions() {
+    auto* box = surface("advice");
+    box->setAccessibleName(tr("Cautions"));
+    auto* column = new QVBoxLayout{box};
+    column->setContentsMargins(4 * step, 2 * step, 4 * step, 2 * step);
+    column->setSpacing(2);
+    for (const QString& words : cautions())
+        column->addWidget(wrapped(words, "remark"));
+    return box;
+}
+
+void MountingView::show(const shop::BenchMounting& mounting, const store::ShopSettings& settings) {
+    headline_->setText(tr("Mount %1").arg(text(mounting.piece.code)));
+    piece_->setText(tr("%1 %2 · %3 · cut %4", "kind, belt, width, cuts")
+                        .arg(say(mounting.piece.kind), text(mounting.belt.designation),
+                             shown(mounting.piece.extent), shownCuts(mounting)));
+    whose_->setText(mounting.customer.empty()
+                        ? tr("ticket %1 · order %2").arg(text(mounting.ticket), text(mounting.order))
+                        : tr("ticket %1 · order %2 · %3")
+                              .arg(text(mounting.ticket), text(mounting.order), text(mounting.customer)));
+    band_->show(pictureOf(mounting));
+    showWarnings(mounting);
+    empty(steps_);
+    int number = 0;
+    for (const QString& words : setUpSteps(mounting, settings))
+        steps_->addWidget(wrapped(tr("%1.  %2", "number of a step, step").arg(++number).arg(words), ""));
+    stops_->setMounting(mounting);
+    const QString tolerance = toleranceOf(mounting);
+    tolerance_->setText(tolerance.isEmpty() ? QString{} : tr("Allowed: %1").arg(tolerance));
+    nothing_->setVisible(false);
+    whole_->setVisible(true);
+}
+
+void MountingView::showWarnings(const shop::BenchMounting& mounting) {
+    empty(warnings_);
+    for (const Warning& warning : warningsOf(mounting))
+        warnings_->addWidget(wrapped(warning.words, warning.stop ? "danger" : "warn"));
+}
+
+void MountingView::clear() {
+    band_->clear();
+    stops_->clear();
+    whole_->setVisible(false);
+    nothing_->setVisible(true);
+}
+
+} // namespace riband::ui

@@ -1,0 +1,38 @@
+#pragma once
+
+#include "ui/desk/session.h"
+
+#include <QDialog>
+
+class QAction;
+class QTableView;
+
+namespace riband::ui {
+
+class OrdersModel;
+
+/// The orders at work: ready ones to hand over, waiting ones to look after; several to cut together.
+class OrdersDialog final : public QDialog {
+    Q_OBJECT
+public:
+    explicit OrdersDialog(Session& session, QWidget* parent = nullptr);
+
+private:
+    void buildActions();
+    QAction* act(const QString& name, const QKeySequence& key, void (OrdersDialog::*does)());
+    void buildView();
+    void refresh();
+    void enableActions();
+    std::vector<store::OrderId> chosen(store::OrderState state) const;
+
+    void openOrder();
+    void handOver();
+    void cutTogether();
+
+    Session& session_;
+    OrdersModel* model_;
+    QTableView* table_;
+    QAction *open_ = nullptr, *handOver_ = nullptr, *together_ = nullptr;
+};
+
+} // namespace riband::ui

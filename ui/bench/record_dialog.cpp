@@ -1,0 +1,138 @@
+#include "ui/bench/record_dialog.h"
+
+#include "core/measure/text.h"
+#include "ui/desk/labels.h"
+#include "ui/look/sheet.h"
+#include "ui/words/tr.h"
+#include "ui/words/words.h"
+
+#include <QCheckBox>
+#include <QCompleter>
+#include <QDialogButtonBox>
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSpinBox>
+#include <QVBoxLayout>
+
+namespace riband::ui {
+
+namespace {
+
+constexpr int MostForShelf = 50;
+
+QStringList shownPlaces(const std::vector<std::string>& places) {
+    QStringList list;
+    for (const auto& place : places)
+        list << text(place);
+    return list;
+}
+
+} // namespace
+
+RecordDialog::RecordDialog(const shop::BenchMounting& mounting, const std::vector<std::string>& places,
+                           QWidget* parent)
+    : QDialog{parent}, mounting_{mounting}, rest_{new QLineEdit}, place_{new QLineEdit},
+      shelfWidth_{new QLineEdit}, shelfCount_{new QSpinBox}, keep_{new QCheckBox{tr("&Keep the rest")}},
+      difference_{label({}, "warn")} {
+    setWindowTitle(tr("The cut is done: %1").arg(text(mounting.piece.code)));
+    setMinimumWidth(520);
+    buildView(places);
+    connectAll();
+    expect();
+    rest_->setFocus();
+    rest_->selectAll();
+}
+
+void RecordDialog::buildView(const std::vector<std::string>& places) {
+    auto* form = new QFormLayout;
+    const auto row = [&](const QString& name, QWidget* field, const char* object) {
+        field->setAccessibleName(QString{name}.remove('&'));
+        field->setObjectName(QString::fromLatin1(object));
+        form->addRow(name, field);
+    };
+    row(tr("&Rest as measured"), rest_, "rest");
+    keep_->setChecked(mounting_.mounting.restKept);
+    row(QString{}, keep_, "keep");
+    keep_->setAccessibleName(tr("Keep the rest"));
+    place_->setText(text(mounting_.piece.place));
+    place_->setCompleter(new QCompleter{shownPlaces(places), place_});
+    row(tr("&Place of the rest"), place_, "place");
+    shelfCount_->setRange(0, MostForShelf);
+    row(tr("&Cut for the shelf as well"), shelfCount_, "shelfCount");
+    row(tr("each as &wide as"), shelfWidth_, "shelfWidth");
+    difference_->setWordWrap(true);
+    auto* buttons = new QDialogButtonBox{QDialogButtonBox::Ok | QDialogButtonBox::Cancel};
+    record_ = buttons->button(QDialogButtonBox::Ok);
+    record_->setText(tr("R&ecord"));
+    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    auto* words =
+        label(tr("Measure what is left on the shaft. If it differs from the plan, the difference is booked."),
+              "remark");
+    words->setWordWrap(true);
+    auto* column = new QVBoxLayout{this};
+    column->addWidget(words);
+    column->addLayout(form);
+    column->addWidget(difference_);
+    column->addWidget(buttons);
+}
+
+void RecordDialog::connectAll() {
+    connect(rest_, &QLineEdit::textChanged, this, &RecordDialog::check);
+    connect(shelfCount_, &QSpinBox::valueChanged, this, &RecordDialog::expect);
+    connect(shelfWidth_, &QLineEdit::textChanged, this, &RecordDialog::expect);
+    connect(keep_, &QCheckBox::toggled, place_, &QWidget::setEnabled);
+}
+
+std::optional<Extent> RecordDialog::typedRest() const {
+    const auto read = readExtent(rest_->text().toStdString(), mounting_.piece.extent.unit());
+    if (!read) return std::nullopt;
+    return *read;
+}
+
+std::vector<shop::CutRecord::ForShelf> RecordDialog::forShelf() const {
+    const auto read = readExtent(shelfWidth_->text().toStdString(), mounting_.piece.extent.unit());
+    if (shelfCount_->value() == 0 || !read || read->isNone()) return {};
+    return {{*read, shelfCount_->value()}};
+}
+
+/// What must be left by the figures.
+Extent RecordDialog::expected() const {
+    Extent left = mounting_.mounting.left;
+    for (const auto& belts : forShelf()) {
+        const Extent taken = (belts.extent + mounting_.mounting.kerf) * belts.count;
+        left = left < taken ? Extent::none(left.unit()) : left - taken;
+    }
+    return left;
+}
+
+void RecordDialog::expect() {
+    if (!rest_->isModified()) rest_->setText(shownNumber(expected()));
+    check();
+}
+
+void RecordDialog::check() {
+    const auto rest = typedRest();
+    const bool shelfOpen = shelfCount_->value() > 0 && forShelf().empty();
+    setSheetProperty(*rest_, "wrong", rest ? QStringLiteral("false") : QStringLiteral("true"));
+    setSheetProperty(*shelfWidth_, "wrong", shelfOpen ? QStringLiteral("true") : QStringLiteral("false"));
+    record_->setEnabled(rest && !shelfOpen);
+    difference_->clear();
+    if (!rest)
+        difference_->setText(tr("Type the width that is left, for example %1.").arg(shown(expected())));
+    else if (*rest < expected())
+        difference_->setText(tr("%1 less than by the figures: this is booked as a difference.")
+                                 .arg(shown(expected() - *rest)));
+    else if (*rest > expected())
+        difference_->setText(tr("%1 more than by the figures: this is booked as a difference.")
+                                 .arg(shown(*rest - expected())));
+}
+
+shop::CutRecord RecordDialog::record() const {
+    return {mounting_.mounting.id, typedRest(), keep_->isChecked(), place_->text().trimmed().toStdString(),
+            forShelf()};
+}
+
+} // namespace riband::ui

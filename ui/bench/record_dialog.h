@@ -1,0 +1,41 @@
+#pragma once
+
+#include "core/shop/cut.h"
+#include "core/shop/queries.h"
+
+#include <QDialog>
+
+class QCheckBox;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+class QSpinBox;
+
+namespace riband::ui {
+
+/// What was really cut: the rest as measured, whether it is kept, and where.
+class RecordDialog final : public QDialog {
+    Q_OBJECT
+public:
+    RecordDialog(const shop::BenchMounting& mounting, const std::vector<std::string>& places,
+                 QWidget* parent = nullptr);
+    shop::CutRecord record() const;
+
+private:
+    void buildView(const std::vector<std::string>& places);
+    void connectAll();
+    void expect();
+    void check();
+    std::optional<Extent> typedRest() const;
+    std::vector<shop::CutRecord::ForShelf> forShelf() const;
+    Extent expected() const;
+
+    const shop::BenchMounting mounting_;
+    QLineEdit *rest_, *place_, *shelfWidth_;
+    QSpinBox* shelfCount_;
+    QCheckBox* keep_;
+    QLabel* difference_;
+    QPushButton* record_ = nullptr;
+};
+
+} // namespace riband::ui

@@ -1,0 +1,28 @@
+#pragma once
+
+#include "core/shop/queries.h"
+#include "core/store/settings.h"
+
+#include <QString>
+
+#include <vector>
+
+namespace riband::ui {
+
+/// How to set the cutter up for a mounting, one step each, with its figures.
+std::vector<QString> setUpSteps(const shop::BenchMounting& mounting, const store::ShopSettings& settings);
+
+/// What the set-up or the belt warns of: "" for none; `stop`: it must not be cut here.
+struct Warning {
+    QString words;
+    bool stop;
+};
+std::vector<Warning> warningsOf(const shop::BenchMounting& mounting);
+
+/// What holds for every cut.
+std::vector<QString> cautions();
+
+/// "30 mm +0.8 -0.8 (ISO 13050)" of the widest belt; "" for ribs.
+QString toleranceOf(const shop::BenchMounting& mounting);
+
+} // namespace riband::ui

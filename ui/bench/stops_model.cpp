@@ -1,0 +1,61 @@
+#include "ui/bench/stops_model.h"
+
+#include "ui/words/words.h"
+
+namespace riband::ui {
+
+void StopsModel::setMounting(const shop::BenchMounting& mounting) {
+    beginResetModel();
+    rows_.clear();
+    for (const auto& cut : mounting.mounting.cuts)
+        for (std::int64_t i = 0; i < cut.count && rows_.size() < mounting.stops.size(); ++i)
+            rows_.push_back({mounting.stops[rows_.size()], mounting.cumulative[rows_.size()], !cut.line});
+    endResetModel();
+}
+
+void StopsModel::clear() {
+    beginResetModel();
+    rows_.clear();
+    endResetModel();
+}
+
+int StopsModel::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : static_cast<int>(rows_.size());
+}
+
+int StopsModel::columnCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : ColumnCount; }
+
+QVariant StopsModel::data(const QModelIndex& index, int role) const {
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
+    if (role == Qt::TextAlignmentRole)
+        return QVariant::fromValue(
+            Qt::Alignment{index.column() == ForColumn ? Qt::AlignLeft : Qt::AlignRight} | Qt::AlignVCenter);
+    if (role != Qt::DisplayRole) return {};
+    const Row& row = rows_[static_cast<std::size_t>(index.row())];
+    switch (index.column()) {
+    case NumberColumn:
+        return index.row() + 1;
+    case EachColumn:
+        return shownNumber(row.each);
+    case CumulativeColumn:
+        return shownNumber(row.cumulative);
+    default:
+        return row.shelf ? tr("the shelf") : tr("the order");
+    }
+}
+
+QVariant StopsModel::headerData(int section, Qt::Orientation orientation, int role) const {
+    if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
+    switch (section) {
+    case NumberColumn:
+        return tr("Belt");
+    case EachColumn:
+        return tr("Zeroed each time");
+    case CumulativeColumn:
+        return tr("Zeroed once");
+    default:
+        return tr("For");
+    }
+}
+
+} // namespace riband::ui

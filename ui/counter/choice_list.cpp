@@ -1,0 +1,82 @@
+#include "ui/counter/choice_list.h"
+
+#include "ui/desk/labels.h"
+#include "ui/look/key_button.h"
+#include "ui/look/sheet.h"
+
+#include <QGridLayout>
+#include <QKeyEvent>
+#include <QLabel>
+
+namespace riband::ui {
+
+namespace {
+constexpr int Columns = 3;
+} // namespace
+
+ChoiceList::ChoiceList(QWidget* parent)
+    : QWidget{parent}, heading_{label({}, "strong")}, buttons_{new QGridLayout} {
+    setAccessibleName(tr("Choices"));
+    setFocusPolicy(Qt::StrongFocus);
+    heading_->setWordWrap(true);
+    auto* column = new QVBoxLayout{this};
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(2 * step);
+    column->addWidget(heading_);
+    column->addLayout(buttons_);
+    buttons_->setSpacing(2 * step);
+    hide();
+}
+
+void ChoiceList::show(const Choices& choices) {
+    choices_ = choices;
+    while (QLayoutItem* item = buttons_->takeAt(0)) {
+        if (item->widget()) item->widget()->deleteLater();
+        delete item;
+    }
+    heading_->setText(choices.heading);
+    setSheetProperty(*heading_, "role", choices.wrong ? "warn" : "strong");
+    for (std::size_t i = 0; i < choices.choices.size(); ++i)
+        addButton(i);
+    setVisible(!choices.heading.isEmpty());
+}
+
+void ChoiceList::addButton(std::size_t number) {
+    const Choice& choice = choices_.choices[number];
+    const QString words = choice.remark.isEmpty()
+                              ? choice.text
+                              : tr("%1 · %2", "a choice and its remark").arg(choice.text, choice.remark);
+    auto* button = new KeyButton{words, QKeySequence{}};
+    button->setShownKey(QKeySequence{static_cast<int>(Qt::Key_1) + static_cast<int>(number)});
+    button->setMinimumWidth(button->sizeHint().width());
+    button->setFocusPolicy(Qt::NoFocus); // the list has it: digits pick
+    connect(button, &QAbstractButton::clicked, this, [this, number] { pick(number); });
+    const int index = static_cast<int>(number);
+    buttons_->addWidget(button, index / Columns, index % Columns);
+}
+
+bool ChoiceList::pick(std::size_t number) {
+    if (number >= choices_.choices.size()) return false;
+    const Choice choice = choices_.choices[number]; // the list may change while it is told
+    emit picked(choice);
+    return true;
+}
+
+void ChoiceList::keyPressEvent(QKeyEvent* event) {
+    const int key = event->key();
+    if (key >= Qt::Key_1 && key <= Qt::Key_9)
+        pick(static_cast<std::size_t>(key - Qt::Key_1));
+    else if ((key == Qt::Key_Return || key == Qt::Key_Enter) && choices_.choices.size() == 1)
+        pick(0);
+    else if (key == Qt::Key_Escape)
+        emit left();
+    else
+        QWidget::keyPressEvent(event);
+}
+
+void ChoiceList::focusInEvent(QFocusEvent* event) {
+    setAccessibleDescription(heading_->text());
+    QWidget::focusInEvent(event);
+}
+
+} // namespace riband::ui

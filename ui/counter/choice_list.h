@@ -1,0 +1,36 @@
+#pragma once
+
+#include "ui/counter/choices.h"
+
+#include <QWidget>
+
+class QGridLayout;
+class QLabel;
+
+namespace riband::ui {
+
+/// Shows what to pick from. With the focus a digit picks; Alt and the digit pick from anywhere on the page.
+class ChoiceList final : public QWidget {
+    Q_OBJECT
+public:
+    explicit ChoiceList(QWidget* parent = nullptr);
+    void show(const Choices& choices);
+    bool isEmpty() const { return choices_.choices.empty(); }
+    bool pick(std::size_t number); ///< from 0; false if there is no such choice
+
+signals:
+    void picked(const riband::ui::Choice& choice);
+    void left(); ///< Escape: back to the line
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
+
+private:
+    void addButton(std::size_t number);
+    Choices choices_;
+    QLabel* heading_;
+    QGridLayout* buttons_;
+};
+
+} // namespace riband::ui

@@ -1,0 +1,35 @@
+#pragma once
+
+#include "ui/counter/inquiry.h"
+#include "ui/desk/session.h"
+
+#include <vector>
+
+namespace riband::ui {
+
+/// One thing to pick by a single key, when what was typed leaves something open.
+struct Choice {
+    enum class Does {
+        Say,      ///< `value` takes the place of what is typed
+        Settle,   ///< the reading number `reading` is meant
+        Open,     ///< the piece, ticket or order with the code `value`
+        Customer, ///< the order is for the customer named `value`
+    };
+    Does does;
+    QString text;
+    QString remark;
+    QString value;
+    std::size_t reading = 0;
+};
+
+/// What to pick from, and the question or complaint above it; at most nine, one for each digit.
+struct Choices {
+    QString heading;
+    bool wrong = false; ///< the heading says what is wrong, not what to ask
+    std::vector<Choice> choices;
+};
+
+/// For what stands on the line; empty if nothing is open. Reads the store for widths, codes and customers.
+Choices choicesFor(const Inquiry& inquiry, const Session& session);
+
+} // namespace riband::ui

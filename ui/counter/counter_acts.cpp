@@ -1,0 +1,265 @@
+#include "ui/counter/counter_page.h"
+
+#include "ui/counter/advice.h"
+#include "ui/counter/choice_list.h"
+#include "ui/counter/customer_dialog.h"
+#include "ui/counter/parked_dialog.h"
+#include "ui/counter/pick_form.h"
+#include "ui/desk/paper_tray.h"
+#include "ui/words/tr.h"
+#include "ui/words/words.h"
+
+#include <QAction>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListView>
+#include <QShortcut>
+#include <QStackedWidget>
+
+// What the Counter does when a key is pressed; how it shows things is in counter_page.cpp.
+
+namespace riband::ui {
+
+QAction* CounterPage::act(const QString& name, const QKeySequence& key, void (CounterPage::*does)()) {
+    auto* action = new QAction{name, this};
+    action->setShortcut(key);
+    action->setShortcutContext(Qt::WidgetWithChildrenShortcut);
+    connect(action, &QAction::triggered, this, does);
+    addAction(action);
+    return action;
+}
+
+void CounterPage::buildActions() {
+    actions_.order = act(tr("Order and ticket"), Qt::Key_F9, &CounterPage::orderAndTicket);
+    actions_.quote = act(tr("Quote"), Qt::Key_F8, &CounterPage::quote);
+    actions_.park = act(tr("Park"), Qt::Key_F7, &CounterPage::park);
+    takeUp_ = act(tr("Parked and quoted orders"), Qt::SHIFT | Qt::Key_F7, &CounterPage::takeUp);
+    actions_.customer = act(tr("Customer"), Qt::Key_F10, &CounterPage::editCustomer);
+    pick_ = act(tr("Pick instead of typing"), Qt::Key_F4, &CounterPage::pickOrType);
+    actions_.edit = act(tr("Change the line"), Qt::Key_F2, &CounterPage::editLine);
+    actions_.remove = act(tr("Remove the line"), Qt::CTRL | Qt::Key_Delete, &CounterPage::removeLine);
+    print_ = act(tr("Print the last ticket"), QKeySequence::Print, &CounterPage::printTicket);
+    print_->setEnabled(false);
+    for (int digit = 0; digit < 9; ++digit)
+        new QShortcut{Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + digit), this,
+                      [this, digit] { choices_->pick(static_cast<std::size_t>(digit)); }};
+}
+
+void CounterPage::start() {
+    hand_.clear();
+    line_->clear();
+    hint_->setText(
+        tr("Say it as the customer does: “3 x H8M 1200 30”, “322L075”, “six PJ 47 inch”. Scan a piece, a "
+           "ticket or an order to see it. F4 picks from drawings, F7 takes up a parked order."));
+    inquiry_.say({});
+    showUnderstood();
+    showAdvice();
+}
+
+void CounterPage::enter() {
+    if (inquiry_.state() == Inquiry::State::Empty) return;
+    // A scanner ends what it types with Enter: a code that is known, and nothing else, opens at once.
+    if (inquiry_.state() == Inquiry::State::Fault && openScanned(session_, inquiry_.said())) {
+        line_->clear();
+        return;
+    }
+    if (inquiry_.state() == Inquiry::State::Complete)
+        addLine();
+    else if (!choices_->isEmpty())
+        choices_->setFocus();
+}
+
+void CounterPage::escape() {
+    if (!line_->text().isEmpty())
+        line_->clear();
+    else if (hand_.editing()) {
+        hand_.stopEditing();
+        showSlip();
+    }
+}
+
+void CounterPage::take(const Choice& choice) {
+    switch (choice.does) {
+    case Choice::Does::Say:
+        line_->setText(choice.value);
+        break;
+    case Choice::Does::Settle:
+        inquiry_.choose(choice.reading);
+        showUnderstood();
+        break;
+    case Choice::Does::Open:
+        line_->clear();
+        openScanned(session_, choice.value);
+        return;
+    case Choice::Does::Customer:
+        hand_.customer = choice.value.toStdString();
+        hand_.phone = choice.remark.toStdString();
+        line_->clear();
+        showSlip();
+        break;
+    }
+    line_->setFocus();
+}
+
+bool CounterPage::addLine() {
+    auto line = pending();
+    if (!line) return false;
+    hand_.put(std::move(*line));
+    line_->clear();
+    showSlip();
+    return true;
+}
+
+/// Everything that is typed goes along; what is not understood holds the order back, and nothing is lost.
+void CounterPage::orderAndTicket() {
+    if (inquiry_.state() != Inquiry::State::Empty && !addLine()) {
+        session_.warn(tr("The line is not clear yet. Finish or clear it first; nothing was ordered."));
+        choices_->setFocus();
+        return;
+    }
+    if (hand_.isEmpty()) return;
+    std::optional<shop::Ordered> done;
+    if (!session_.attempt([&] { done = shop::order(session_.shop(), hand_.draft(), hand_.instead); })) {
+        showUnderstood();
+        return;
+    }
+    if (done->ticket) lastTicket_ = done->ticket;
+    print_->setEnabled(lastTicket_.has_value());
+    start();
+    session_.touch();
+    keepPapers(*done);
+}
+
+void CounterPage::keepPapers(const shop::Ordered& done) {
+    session_.attempt([&] {
+        const store::Order order = store::Orders{session_.shop().connection}.at(done.order);
+        const QString other = done.otherWay
+                                  ? QLatin1Char(' ') + tr("The chosen way was gone; another was planned.")
+                                  : QString{};
+        if (!done.ticket) {
+            PaperTray{session_}.order(done.order);
+            session_.tell(tr("Order %1: all from the shelf, nothing to cut.").arg(text(order.code)) + other);
+            return;
+        }
+        const store::Ticket ticket = store::Tickets{session_.shop().connection}.at(*done.ticket);
+        const QString file = PaperTray{session_}.ticket(*done.ticket);
+        session_.tell(tr("Ticket %1 for order %2 is in %3. Ctrl+P prints it.")
+                          .arg(text(ticket.code), text(order.code), file) +
+                      other);
+    });
+}
+
+std::optional<store::OrderId> CounterPage::keepAside(KeepAside keep) {
+    if (inquiry_.state() != Inquiry::State::Empty && !addLine()) {
+        session_.warn(tr("The line is not clear yet. Finish or clear it first; nothing was kept."));
+        return std::nullopt;
+    }
+    std::optional<store::OrderId> kept;
+    session_.attempt([&] { kept = keep(session_.shop(), hand_.draft(), hand_.instead); });
+    if (kept) {
+        start();
+        session_.touch();
+    }
+    return kept;
+}
+
+void CounterPage::quote() {
+    const auto order = keepAside(&shop::quote);
+    if (!order) return;
+    session_.attempt([&] {
+        const std::string code = store::Orders{session_.shop().connection}.at(*order).code;
+        const QString file = PaperTray{session_}.order(*order);
+        session_.tell(tr("Quote %1 is in %2. Shift+F7 takes it up again.").arg(text(code), file));
+    });
+}
+
+void CounterPage::park() {
+    if (hand_.isEmpty() && inquiry_.state() == Inquiry::State::Empty) return takeUp();
+    const auto order = keepAside(&shop::park);
+    if (!order) return;
+    session_.attempt([&] {
+        const std::string code = store::Orders{session_.shop().connection}.at(*order).code;
+        session_.tell(tr("Parked as %1. F7 takes it up again.").arg(text(code)));
+    });
+}
+
+void CounterPage::takeUp() {
+    if (!hand_.isEmpty()) {
+        session_.warn(tr("Another order is in hand. Park it first with F7."));
+        return;
+    }
+    ParkedDialog dialog{session_, this};
+    if (dialog.exec() != QDialog::Accepted || !dialog.chosen()) return;
+    takeUp(*dialog.chosen());
+}
+
+void CounterPage::takeUp(const store::Order& order) {
+    session_.attempt([&] {
+        const shop::Draft draft = shop::resume(session_.shop(), order.id);
+        start();
+        for (const auto& line : draft.lines) {
+            const store::StockedBelt belt =
+                shop::lookAt(session_.shop(), line.belt, {{line.extent, line.quantity}}).belt;
+            hand_.put({line,
+                       belt,
+                       shop::priceOf(session_.settings().prices, belt.price, line.extent, line.quantity),
+                       {}});
+        }
+        hand_.customer = draft.customer;
+        hand_.phone = draft.phone;
+        hand_.note = draft.note;
+        hand_.due = draft.due;
+        hand_.instead = order.id;
+        hand_.insteadCode = order.code;
+    });
+    showSlip();
+    line_->setFocus();
+}
+
+void CounterPage::editCustomer() {
+    CustomerDialog dialog{session_, hand_, this};
+    if (dialog.exec() == QDialog::Accepted) dialog.writeTo(hand_);
+    showSlip();
+    line_->setFocus();
+}
+
+void CounterPage::editLine() {
+    const auto index = slip_->chosenLine();
+    if (!index) return;
+    if (inquiry_.state() != Inquiry::State::Empty && !hand_.editing()) {
+        session_.warn(tr("Finish or clear what is typed first."));
+        return;
+    }
+    hand_.edit(*index);
+    line_->setText(text(hand_.lines()[*index].line.said));
+    line_->setFocus();
+    line_->selectAll();
+    showSlip();
+}
+
+void CounterPage::removeLine() {
+    const auto index = slip_->chosenLine();
+    if (!index) return;
+    hand_.remove(*index);
+    showUnderstood();
+    showSlip();
+}
+
+void CounterPage::pickOrType() {
+    const bool open = below_->currentWidget() == pickForm_;
+    below_->setCurrentIndex(open ? 0 : 1);
+    pick_->setText(open ? tr("Pick instead of typing") : tr("Type instead of picking"));
+    if (open)
+        line_->setFocus();
+    else {
+        pickForm_->refresh();
+        pickForm_->show(inquiry_);
+        pickForm_->setFocus();
+    }
+}
+
+void CounterPage::printTicket() {
+    if (lastTicket_) session_.attempt([&] { PaperTray{session_}.printTicket(*lastTicket_, this); });
+}
+
+} // namespace riband::ui

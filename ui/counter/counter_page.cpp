@@ -1,0 +1,263 @@
+#include "ui/counter/counter_page.h"
+
+#include "ui/counter/advice.h"
+#include "ui/counter/choice_list.h"
+#include "ui/counter/neighbours.h"
+#include "ui/counter/pick_form.h"
+#include "ui/counter/suggestion_card.h"
+#include "ui/counter/understood_strip.h"
+#include "ui/counter/ways_delegate.h"
+#include "ui/counter/ways_model.h"
+#include "ui/desk/labels.h"
+#include "ui/look/look.h"
+#include "ui/words/tr.h"
+#include "ui/words/words.h"
+
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListView>
+#include <QShortcut>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+// How the Counter shows what is said; what it does is in counter_acts.cpp.
+
+namespace riband::ui {
+
+namespace {
+constexpr int SlipWidth = 392;
+constexpr std::size_t MostNeighbours = 3;
+} // namespace
+
+CounterPage::CounterPage(Session& session, QWidget* parent)
+    : Page{parent}, session_{session}, inquiry_{session.tables()}, advice_{new Advice{session, this}},
+      line_{new QLineEdit}, understood_{new UnderstoodStrip{session.tables()}}, choices_{new ChoiceList},
+      below_{new QStackedWidget}, card_{new SuggestionCard}, hint_{label({}, "remark")},
+      waysModel_{new WaysModel{this}}, ways_{new QListView}, pickForm_{new PickForm{session}} {
+    buildActions();
+    buildView();
+    connectAll();
+    start();
+}
+
+void CounterPage::buildView() {
+    auto* row = new QHBoxLayout{this};
+    row->setContentsMargins(5 * step, 5 * step, 5 * step, 5 * step);
+    row->setSpacing(6 * step);
+    row->addWidget(buildLeft(), 1);
+    slip_ = new OrderSlip{session_, actions_};
+    slip_->setFixedWidth(SlipWidth);
+    row->addWidget(slip_);
+}
+
+QWidget* CounterPage::buildLeft() {
+    line_->setProperty("use", "main");
+    line_->setPlaceholderText(tr("type or scan anything"));
+    line_->setAccessibleName(tr("What the customer wants: a belt, a code, a customer"));
+    line_->installEventFilter(this);
+    below_->addWidget(buildAdvice());
+    below_->addWidget(pickForm_);
+    auto* box = new QWidget;
+    auto* column = new QVBoxLayout{box};
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(4 * step);
+    column->addWidget(line_);
+    column->addWidget(understood_);
+    column->addWidget(choices_);
+    column->addWidget(below_, 1);
+    return box;
+}
+
+QWidget* CounterPage::buildAdvice() {
+    hint_->setWordWrap(true);
+    auto* box = new QWidget;
+    auto* column = new QVBoxLayout{box};
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(3 * step);
+    column->addWidget(hint_);
+    column->addWidget(card_);
+    column->addWidget(buildWays(), 1);
+    column->addStretch();
+    return box;
+}
+
+QWidget* CounterPage::buildWays() {
+    ways_->setModel(waysModel_);
+    ways_->setItemDelegate(new WaysDelegate{ways_});
+    ways_->setAccessibleName(tr("Other ways"));
+    ways_->setUniformItemSizes(true);
+    ways_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    waysBox_ = new QWidget;
+    auto* column = new QVBoxLayout{waysBox_};
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(step);
+    auto* head = new QHBoxLayout;
+    head->addWidget(label(tr("Other ways"), "strong"), 1);
+    head->addWidget(label(tr("↓ to choose"), "remark"));
+    column->addLayout(head);
+    column->addWidget(ways_, 1);
+    return waysBox_;
+}
+
+void CounterPage::connectAll() {
+    connect(line_, &QLineEdit::textChanged, this, &CounterPage::lineChanged);
+    connect(line_, &QLineEdit::returnPressed, this, &CounterPage::enter);
+    connect(choices_, &ChoiceList::picked, this, &CounterPage::take);
+    connect(choices_, &ChoiceList::left, line_, qOverload<>(&QWidget::setFocus));
+    connect(advice_, &Advice::changed, this, &CounterPage::showAdvice);
+    connect(pickForm_, &PickForm::picked, line_, &QLineEdit::setText);
+    connect(pickForm_, &PickForm::done, this, &CounterPage::pickOrType);
+    connect(ways_->selectionModel(), &QItemSelectionModel::currentChanged, this,
+            [this](const QModelIndex& current) {
+                if (current.isValid()) advice_->choose(static_cast<std::size_t>(current.row()));
+            });
+    new QShortcut{Qt::Key_Delete, &slip_->list(), this, &CounterPage::removeLine, Qt::WidgetShortcut};
+    connect(&session_, &Session::settingsChanged, this, &CounterPage::showSlip);
+}
+
+QString CounterPage::help() const {
+    return tr(
+        "Type what is printed on the belt or what the customer says, or scan a label: profile, length, "
+        "width and how many, in any order. The line below says what was understood; the card says which "
+        "piece to cut, and why. Enter puts the line on the order, F9 makes the order and its ticket. When "
+        "something is open, Enter goes to the choices and a digit picks one.");
+}
+
+bool CounterPage::settled() const { return !advice_->searching(); }
+
+void CounterPage::refresh() {
+    if (below_->currentWidget() == pickForm_) pickForm_->refresh();
+    lineChanged(line_->text()); // the pieces may be others by now
+    if (!line_->hasFocus()) line_->setFocus();
+}
+
+void CounterPage::typed(const QString& words) {
+    line_->setFocus();
+    line_->insert(words);
+}
+
+void CounterPage::say(const QString& words) { line_->setText(words); }
+
+void CounterPage::lineChanged(const QString& words) {
+    inquiry_.say(words);
+    showUnderstood();
+}
+
+void CounterPage::showUnderstood() {
+    session_.attempt([&] { choices_->show(choicesFor(inquiry_, session_)); });
+    if (const auto wanted = inquiry_.wanted())
+        advice_->ask(*wanted, hand_.wishesFor(wanted->belt));
+    else
+        advice_->drop();
+    if (inquiry_.reading()) {
+        const auto* outlook = advice_->outlook();
+        QStringList made;
+        if (outlook && !outlook->belt.body.empty()) made << text(outlook->belt.body);
+        if (outlook && !outlook->belt.cord.empty()) made << tr("%1 cord").arg(text(outlook->belt.cord));
+        understood_->show(*inquiry_.reading(), made.join(QStringLiteral(", ")));
+    } else
+        understood_->clear();
+    if (below_->currentWidget() == pickForm_) pickForm_->show(inquiry_);
+}
+
+void CounterPage::showAdvice() {
+    const shop::Outlook* outlook = advice_->outlook();
+    const shop::Way* way = advice_->way();
+    hint_->setVisible(inquiry_.state() == Inquiry::State::Empty);
+    if (!outlook || !way) {
+        card_->setVisible(false);
+        waysBox_->setVisible(false);
+    } else if (way->plan.mountings.empty() && way->plan.taken.empty()) {
+        showNothingHere();
+    } else {
+        card_->show(shownWay(*outlook, *way), savingOf(*outlook, *advice_->suggestion()),
+                    advice_->choseOther());
+        card_->setThinking(advice_->searching());
+        if (!advice_->choseOther()) waysModel_->setWays(*outlook, advice_->suggestion()->others);
+        waysBox_->setVisible(waysModel_->rowCount() > 0);
+    }
+    showSlip();
+}
+
+void CounterPage::showNothingHere() {
+    const shop::Outlook& outlook = *advice_->outlook();
+    QStringList sentences;
+    if (outlook.pieces.empty())
+        sentences << tr("There is no piece of this belt on the rack.");
+    else
+        sentences << shownWay(outlook, *advice_->way()).missing;
+    sentences << tr("F8 quotes it from a new sleeve of %1; delivery takes %n days.", nullptr,
+                    outlook.belt.deliveryDays)
+                     .arg(shown(outlook.belt.newSleeve));
+    QStringList near;
+    session_.attempt([&] {
+        for (const auto& belt : neighboursInStock(session_.shop(), outlook.belt.belt, MostNeighbours))
+            near << tr("%1 (%2)", "belt, width here").arg(text(belt.belt.designation), shown(belt.here));
+    });
+    if (!near.isEmpty()) sentences << tr("Nearest lengths here: %1.").arg(near.join(QStringLiteral(", ")));
+    card_->showNone(tr("%1 is not here").arg(text(outlook.belt.designation)),
+                    sentences.join(QLatin1Char(' ')));
+    waysBox_->setVisible(false);
+}
+
+std::optional<SlipLine> CounterPage::pending() const {
+    const auto wanted = inquiry_.wanted();
+    const shop::Outlook* outlook = advice_->outlook();
+    if (!wanted || !outlook) return std::nullopt;
+    SlipLine line{
+        {wanted->belt, wanted->extent, wanted->quantity, inquiry_.said().toStdString(), {}, {}},
+        outlook->belt,
+        shop::priceOf(session_.settings().prices, outlook->belt.price, wanted->extent, wanted->quantity),
+        {}};
+    const shop::Way* way = advice_->way();
+    if (way) line.source = shownWay(*outlook, *way).source.toStdString();
+    // A way of one's own holds for one line; several of one belt are planned together again.
+    if (way && advice_->choseOther() && outlook->problem.lines.size() == 1) {
+        line.line.way = way->plan;
+        for (const auto& piece : outlook->problem.pieces)
+            line.line.wayPieces.push_back(piece.code);
+    }
+    return line;
+}
+
+void CounterPage::showSlip() {
+    const auto open = pending();
+    slip_->show(hand_, open);
+    const bool any = open || !hand_.isEmpty();
+    actions_.order->setEnabled(any);
+    actions_.quote->setEnabled(any);
+    actions_.edit->setEnabled(!hand_.isEmpty());
+    actions_.remove->setEnabled(!hand_.isEmpty());
+    actions_.park->setText(any ? tr("Park") : tr("Parked"));
+}
+
+bool CounterPage::chooseWay(int by) {
+    if (!waysBox_->isVisible()) return false;
+    const int row = ways_->currentIndex().isValid() ? ways_->currentIndex().row() + by : by - 1;
+    if (row < 0) {
+        ways_->setCurrentIndex({});
+        ways_->clearSelection();
+        advice_->choose(std::nullopt);
+    } else if (row < waysModel_->rowCount())
+        ways_->setCurrentIndex(waysModel_->index(row, 0));
+    return true;
+}
+
+bool CounterPage::eventFilter(QObject* watched, QEvent* event) {
+    if (watched != line_ || event->type() != QEvent::KeyPress) return Page::eventFilter(watched, event);
+    switch (static_cast<QKeyEvent*>(event)->key()) {
+    case Qt::Key_Down:
+        return chooseWay(1);
+    case Qt::Key_Up:
+        return ways_->currentIndex().isValid() && chooseWay(-1);
+    case Qt::Key_Escape:
+        escape();
+        return true;
+    default:
+        return false;
+    }
+}
+
+} // namespace riband::ui

@@ -1,0 +1,106 @@
+#pragma once
+
+#include "ui/counter/inquiry.h"
+#include "ui/counter/order_in_hand.h"
+#include "ui/counter/order_slip.h"
+#include "ui/desk/page.h"
+#include "ui/desk/session.h"
+
+class QAction;
+class QLabel;
+class QLineEdit;
+class QListView;
+class QStackedWidget;
+
+namespace riband::ui {
+
+class Advice;
+class ChoiceList;
+struct Choice;
+class PickForm;
+class SuggestionCard;
+class UnderstoodStrip;
+class WaysModel;
+
+/// Where a customer is served: one line to type or scan anything, what it means, which piece to cut and why,
+/// the order beside it.
+class CounterPage final : public Page {
+    Q_OBJECT
+public:
+    explicit CounterPage(Session& session, QWidget* parent = nullptr);
+
+    QString title() const override { return tr("Counter"); }
+    QString help() const override;
+    void refresh() override;
+    void typed(const QString& text) override;
+
+    /// Puts words on the line as if they were typed.
+    void say(const QString& words);
+    QLineEdit& line() { return *line_; }
+    const Inquiry& inquiry() const { return inquiry_; }
+    const OrderInHand& order() const { return hand_; }
+    /// No answer is on its way.
+    bool settled() const;
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+    void buildActions();
+    QAction* act(const QString& name, const QKeySequence& key, void (CounterPage::*does)());
+    void buildView();
+    QWidget* buildLeft();
+    QWidget* buildAdvice();
+    QWidget* buildWays();
+    void connectAll();
+
+    void lineChanged(const QString& words);
+    void showUnderstood();
+    void showAdvice();
+    void showNothingHere();
+    void showSlip();
+    bool chooseWay(int step);
+    std::optional<SlipLine> pending() const;
+
+    void enter();
+    void escape();
+    void take(const Choice& choice);
+    bool addLine();
+    void orderAndTicket();
+    void quote();
+    void park();
+    void takeUp();
+    void editCustomer();
+    void editLine();
+    void removeLine();
+    void pickOrType();
+    void printTicket();
+    void start();
+    using KeepAside = store::OrderId (*)(const shop::Shop&, const shop::Draft&,
+                                         std::optional<store::OrderId>);
+    std::optional<store::OrderId> keepAside(KeepAside keep);
+    void keepPapers(const shop::Ordered& done);
+    void takeUp(const store::Order& order);
+
+    Session& session_;
+    Inquiry inquiry_;
+    OrderInHand hand_;
+    Advice* advice_;
+    std::optional<store::TicketId> lastTicket_;
+
+    SlipActions actions_{};
+    QAction *takeUp_ = nullptr, *pick_ = nullptr, *print_ = nullptr;
+    QLineEdit* line_;
+    UnderstoodStrip* understood_;
+    ChoiceList* choices_;
+    QStackedWidget* below_;
+    SuggestionCard* card_;
+    QLabel* hint_;
+    QWidget* waysBox_ = nullptr;
+    WaysModel* waysModel_;
+    QListView* ways_;
+    PickForm* pickForm_;
+    OrderSlip* slip_ = nullptr;
+};
+
+} // namespace riband::ui

@@ -1,0 +1,44 @@
+#include "ui/counter/order_in_hand.h"
+
+namespace riband::ui {
+
+void OrderInHand::put(SlipLine line) {
+    if (editing_)
+        lines_[*editing_] = std::move(line);
+    else
+        lines_.push_back(std::move(line));
+    editing_.reset();
+}
+
+void OrderInHand::remove(std::size_t index) {
+    if (index >= lines_.size()) return;
+    lines_.erase(lines_.begin() + static_cast<std::ptrdiff_t>(index));
+    editing_.reset();
+}
+
+void OrderInHand::edit(std::size_t index) {
+    if (index < lines_.size()) editing_ = index;
+}
+
+void OrderInHand::clear() { *this = OrderInHand{}; }
+
+shop::Draft OrderInHand::draft() const {
+    shop::Draft made;
+    for (const SlipLine& line : lines_)
+        made.lines.push_back(line.line);
+    made.customer = customer;
+    made.phone = phone;
+    made.due = due;
+    made.note = note;
+    return made;
+}
+
+std::vector<shop::Wish> OrderInHand::wishesFor(const belt::Belt& belt) const {
+    std::vector<shop::Wish> wishes;
+    for (std::size_t i = 0; i < lines_.size(); ++i)
+        if (lines_[i].line.belt == belt && editing_ != i)
+            wishes.push_back({lines_[i].line.extent, lines_[i].line.quantity});
+    return wishes;
+}
+
+} // namespace riband::ui

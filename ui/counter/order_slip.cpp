@@ -1,0 +1,140 @@
+#include "ui/counter/order_slip.h"
+
+#include "core/measure/text.h"
+#include "ui/counter/price_lines.h"
+#include "ui/counter/slip_delegate.h"
+#include "ui/counter/slip_model.h"
+#include "ui/desk/labels.h"
+#include "ui/look/key_button.h"
+#include "ui/look/look.h"
+#include "ui/look/slip.h"
+#include "ui/words/tr.h"
+#include "ui/words/words.h"
+
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QListView>
+#include <QVBoxLayout>
+
+namespace riband::ui {
+
+OrderSlip::OrderSlip(Session& session, const SlipActions& actions, QWidget* parent)
+    : QWidget{parent}, session_{session}, model_{new SlipModel{this}}, list_{new QListView},
+      title_{label({}, "part")}, customer_{label({}, "remark")}, total_{label({}, "total")}, net_{label({})},
+      tax_{label({})}, taxName_{label({}, "remark")}, breakdownBox_{new QWidget}, breakdown_{new QGridLayout{
+                                                                                      breakdownBox_}} {
+    setAccessibleName(tr("Order"));
+    buildView(actions);
+    connect(list_->selectionModel(), &QItemSelectionModel::currentChanged, this, [this] { showPrice(); });
+}
+
+void OrderSlip::buildView(const SlipActions& actions) {
+    auto* outer = new QVBoxLayout{this};
+    outer->setContentsMargins(0, 0, 0, 0);
+    auto* paper = new Slip;
+    outer->addWidget(paper);
+    auto* column = new QVBoxLayout{paper};
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(2 * step);
+    auto* head = new QHBoxLayout;
+    head->addWidget(title_, 1);
+    head->addWidget(customer_);
+    column->addLayout(head);
+    list_->setModel(model_);
+    list_->setItemDelegate(new SlipDelegate{list_});
+    list_->setAccessibleName(tr("Lines of the order"));
+    list_->setFrameShape(QFrame::NoFrame);
+    list_->setStyleSheet(QStringLiteral("background: transparent; border: none;"));
+    list_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    column->addWidget(list_, 1);
+    breakdown_->setContentsMargins(0, 0, 0, 0);
+    breakdown_->setVerticalSpacing(step);
+    breakdown_->setColumnStretch(0, 1);
+    column->addWidget(surface("line"));
+    column->addWidget(breakdownBox_);
+    column->addWidget(surface("line"));
+    auto* sums = new QGridLayout;
+    sums->setVerticalSpacing(step);
+    sums->setColumnStretch(0, 1);
+    sums->addWidget(label(tr("Net"), "remark"), 0, 0);
+    sums->addWidget(net_, 0, 1, Qt::AlignRight);
+    sums->addWidget(taxName_, 1, 0);
+    sums->addWidget(tax_, 1, 1, Qt::AlignRight);
+    sums->addWidget(label(tr("Total"), "part"), 2, 0, Qt::AlignBottom);
+    sums->addWidget(total_, 2, 1, Qt::AlignRight);
+    column->addLayout(sums);
+    column->addSpacing(2 * step);
+    column->addWidget(buildButtons(actions));
+}
+
+QWidget* OrderSlip::buildButtons(const SlipActions& actions) {
+    auto* box = new QWidget;
+    auto* grid = new QGridLayout{box};
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setSpacing(2 * step);
+    grid->addWidget(new KeyButton{actions.order, KeyButton::Rank::Likely}, 0, 0, 1, 6);
+    grid->addWidget(new KeyButton{actions.quote}, 1, 0, 1, 2);
+    grid->addWidget(new KeyButton{actions.park}, 1, 2, 1, 2);
+    grid->addWidget(new KeyButton{actions.customer}, 1, 4, 1, 2);
+    return box;
+}
+
+void OrderSlip::show(const OrderInHand& hand, const std::optional<SlipLine>& pending) {
+    const int keep = list_->currentIndex().row();
+    model_->setLines(hand, pending, session_.currency());
+    added_ = hand.lines().size();
+    showHead(hand);
+    const int last = model_->rowCount() - 1;
+    if (last >= 0) {
+        const bool open = pending.has_value();
+        const int row = hand.editing() ? static_cast<int>(*hand.editing()) : (open || keep < 0) ? last : keep;
+        list_->setCurrentIndex(model_->index(std::min(row, last), 0));
+    }
+    showPrice();
+}
+
+void OrderSlip::showHead(const OrderInHand& hand) {
+    title_->setText(hand.insteadCode.empty() ? tr("New order") : tr("Order %1").arg(text(hand.insteadCode)));
+    customer_->setText(hand.customer.empty() ? tr("walk-in") : text(hand.customer));
+}
+
+std::optional<std::size_t> OrderSlip::chosenLine() const {
+    if (added_ == 0) return std::nullopt;
+    const int row = list_->currentIndex().row();
+    if (row < 0 || row >= static_cast<int>(added_)) return added_ - 1;
+    return static_cast<std::size_t>(row);
+}
+
+void OrderSlip::addAmount(int row, const QString& what, const QString& amount, const char* role) {
+    breakdown_->addWidget(label(what, role), row, 0);
+    breakdown_->addWidget(label(amount, role), row, 1, Qt::AlignRight);
+}
+
+void OrderSlip::showPrice() {
+    while (QLayoutItem* item = breakdown_->takeAt(0)) {
+        delete item->widget();
+        delete item;
+    }
+    const store::PriceRules& rules = session_.settings().prices;
+    std::vector<store::LinePrice> prices;
+    for (int row = 0; row < model_->rowCount(); ++row)
+        prices.push_back(model_->line(row).price);
+    const int current = list_->currentIndex().row();
+    if (current >= 0 && current < model_->rowCount()) {
+        const SlipLine& line = model_->line(current);
+        int row = 0;
+        for (const PriceLine& part :
+             priceLines(line.price, line.belt.price, line.line.extent, line.line.quantity, rules))
+            addAmount(row++, part.what, part.amount, "remark");
+    }
+    breakdownBox_->setVisible(current >= 0);
+    const store::LinePrice sum = shop::sumOf(prices);
+    net_->setText(shown(sum.net, rules.currency));
+    taxName_->setText(tr("Tax %1 %").arg(text(printPercent(rules.tax))));
+    tax_->setText(shown(sum.tax, rules.currency));
+    total_->setText(shown(sum.total, rules.currency));
+}
+
+} // namespace riband::ui

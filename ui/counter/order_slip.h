@@ -1,0 +1,49 @@
+#pragma once
+
+#include "ui/counter/order_in_hand.h"
+#include "ui/desk/session.h"
+
+#include <QWidget>
+
+class QAction;
+class QGridLayout;
+class QLabel;
+class QListView;
+class QVBoxLayout;
+
+namespace riband::ui {
+
+class SlipModel;
+
+/// The actions that are written on the slip; the page owns them.
+struct SlipActions {
+    QAction *order, *quote, *park, *customer, *edit, *remove;
+};
+
+/// The order as a slip of paper: lines, how the present one is priced, the total, and what to do with it.
+class OrderSlip final : public QWidget {
+    Q_OBJECT
+public:
+    OrderSlip(Session& session, const SlipActions& actions, QWidget* parent = nullptr);
+    void show(const OrderInHand& hand, const std::optional<SlipLine>& pending);
+    /// The line that Change and Remove act on; none if there is none.
+    std::optional<std::size_t> chosenLine() const;
+    QListView& list() { return *list_; }
+
+private:
+    void buildView(const SlipActions& actions);
+    QWidget* buildButtons(const SlipActions& actions);
+    void showHead(const OrderInHand& hand);
+    void showPrice();
+    void addAmount(int row, const QString& what, const QString& amount, const char* role);
+
+    Session& session_;
+    SlipModel* model_;
+    QListView* list_;
+    QLabel *title_, *customer_, *total_, *net_, *tax_, *taxName_;
+    QWidget* breakdownBox_;
+    QGridLayout* breakdown_;
+    std::size_t added_ = 0;
+};
+
+} // namespace riband::ui

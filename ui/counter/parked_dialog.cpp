@@ -1,0 +1,69 @@
+#include "ui/counter/parked_dialog.h"
+
+#include "ui/desk/labels.h"
+#include "ui/words/tr.h"
+#include "ui/words/words.h"
+
+#include <QDialogButtonBox>
+#include <QListWidget>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace riband::ui {
+
+namespace {
+
+QString rowOf(const store::Order& order, const shop::Shop& shop) {
+    const QString who = order.customerName.empty() ? ParkedDialog::tr("walk-in") : text(order.customerName);
+    QStringList lines;
+    store::Catalogue catalogue{shop.connection};
+    for (const auto& line : order.lines)
+        lines << ParkedDialog::tr("%1 × %2, %3", "quantity, belt, width")
+                     .arg(line.quantity)
+                     .arg(text(catalogue.at(line.belt).designation), shown(line.extent));
+    return ParkedDialog::tr("%1 · %2 · %3 · %4\n%5", "code, state, customer, day, lines")
+        .arg(text(order.code), say(order.state), who, shown(dayOf(order.made)),
+             lines.join(QStringLiteral("; ")));
+}
+
+} // namespace
+
+ParkedDialog::ParkedDialog(Session& session, QWidget* parent)
+    : QDialog{parent}, session_{session}, list_{new QListWidget} {
+    setWindowTitle(tr("Parked and quoted orders"));
+    resize(640, 420);
+    buildView();
+    session_.attempt([&] { fill(); });
+}
+
+void ParkedDialog::buildView() {
+    list_->setAccessibleName(windowTitle());
+    auto* column = new QVBoxLayout{this};
+    column->addWidget(label(tr("Enter takes one up again."), "remark"));
+    column->addWidget(list_, 1);
+    auto* buttons = new QDialogButtonBox{QDialogButtonBox::Ok | QDialogButtonBox::Cancel};
+    buttons->button(QDialogButtonBox::Ok)->setText(tr("&Take up"));
+    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    connect(list_, &QListWidget::itemDoubleClicked, this, &QDialog::accept);
+    column->addWidget(buttons);
+}
+
+void ParkedDialog::fill() {
+    store::Orders orders{session_.shop().connection};
+    for (const auto state : {store::OrderState::Parked, store::OrderState::Quoted})
+        for (auto& order : orders.inState(state))
+            orders_.push_back(std::move(order));
+    for (const auto& order : orders_)
+        list_->addItem(rowOf(order, session_.shop()));
+    if (list_->count() > 0) list_->setCurrentRow(list_->count() - 1);
+    list_->setFocus();
+}
+
+std::optional<store::Order> ParkedDialog::chosen() const {
+    const int row = list_->currentRow();
+    if (row < 0) return std::nullopt;
+    return orders_[static_cast<std::size_t>(row)];
+}
+
+} // namespace riband::ui

@@ -1,0 +1,31 @@
+#pragma once
+
+#include "ui/counter/way_words.h"
+
+#include <QFrame>
+
+class QLabel;
+class QVBoxLayout;
+
+namespace riband::ui {
+
+/// What to do, why, and what it saves: the piece to scale.
+class SuggestionCard final : public QFrame {
+    Q_OBJECT
+public:
+    explicit SuggestionCard(QWidget* parent = nullptr);
+    /// `saving` may be ""; `chosen`: the clerk's own way, not the suggested one.
+    void show(const ShownWay& way, const QString& saving, bool chosen);
+    /// While the final answer is on its way.
+    void setThinking(bool thinking);
+    /// Nothing can be cut: why, and what could be done instead.
+    void showNone(const QString& headline, const QString& words);
+
+private:
+    void buildView();
+    void setBands(const ShownWay& way);
+    QLabel *headline_, *piece_, *cost_, *reason_, *saving_, *missing_, *thinking_;
+    QVBoxLayout* bands_;
+};
+
+} // namespace riband::ui

@@ -1,0 +1,124 @@
+#include "ui/counter/understood_strip.h"
+
+#include "ui/desk/labels.h"
+#include "ui/drawing/tooth.h"
+#include "ui/words/tr.h"
+#include "ui/words/words.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QStringList>
+
+namespace riband::ui {
+
+QString lookAlikeWarning(const std::string& profile, const belt::Tables& tables) {
+    QStringList names;
+    for (const belt::Profile* other : tables.lookAlikes(profile))
+        names << text(other->name);
+    if (names.isEmpty()) return {};
+    if (names.size() == 1) return UnderstoodStrip::tr("not for %1 pulleys").arg(names.front());
+    const QString last = names.takeLast();
+    return UnderstoodStrip::tr("not for %1 or %2 pulleys").arg(names.join(QStringLiteral(", ")), last);
+}
+
+UnderstoodStrip::UnderstoodStrip(const belt::Tables& tables, QWidget* parent)
+    : QWidget{parent}, tables_{tables}, tooth_{new ToothWidget}, scale_{label({}, "small")},
+      beware_{label({}, "warn")}, remarks_{label({}, "remark")} {
+    auto* row = new QHBoxLayout{this};
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(3 * step);
+    auto* drawn = new QVBoxLayout;
+    drawn->setSpacing(step);
+    tooth_->setFixedSize(160, 36);
+    drawn->addWidget(tooth_);
+    drawn->addWidget(scale_);
+    row->addLayout(drawn);
+    profile_ = addPart(row, false);
+    length_ = addPart(row, true);
+    width_ = addPart(row, true);
+    quantity_ = addPart(row, true);
+    auto* warnings = new QVBoxLayout;
+    warnings->setSpacing(2);
+    for (QLabel* words : {beware_, remarks_}) {
+        words->setWordWrap(true);
+        words->setAlignment(Qt::AlignRight | Qt::AlignTop);
+        warnings->addWidget(words);
+    }
+    warnings->addStretch();
+    row->addLayout(warnings, 1);
+    clear();
+}
+
+UnderstoodStrip::Part UnderstoodStrip::addPart(QHBoxLayout* row, bool divided) {
+    if (divided) {
+        QFrame* divider = surface("line");
+        divider->setFixedWidth(1);
+        divider->setFixedHeight(44);
+        divider->setStyleSheet(QStringLiteral("max-height: 44px; min-height: 44px;"));
+        row->addWidget(divider, 0, Qt::AlignTop);
+    }
+    Part part{new QWidget, label({}, "head"), label({}, "remark")};
+    auto* column = new QVBoxLayout{part.box};
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(2);
+    column->addWidget(part.main);
+    column->addWidget(part.remark);
+    column->addStretch();
+    row->addWidget(part.box);
+    return part;
+}
+
+void UnderstoodStrip::show(const belt::Reading& reading, const QString& made) {
+    const belt::Profile* profile = tables_.profile(reading.belt.profile);
+    if (!profile) return clear();
+    tooth_->show(profile);
+    scale_->setText(profile->ribbed() ? tr("%1 rib pitch").arg(shown(profile->pitch))
+                                      : tr("%1 pitch").arg(shown(profile->pitch)));
+    profile_.main->setText(text(profile->name));
+    profile_.remark->setText(text(profile->standard));
+    showSizes(reading, *profile);
+    quantity_.main->setText(tr("%n belts", nullptr, static_cast<int>(reading.quantity)));
+    quantity_.remark->setText(tr("one order line"));
+    showRemarks(reading, made);
+    setVisible(true);
+}
+
+void UnderstoodStrip::showSizes(const belt::Reading& reading, const belt::Profile& profile) {
+    const belt::Belt& belt = reading.belt;
+    length_.main->setText(belt.teeth ? tr("%n teeth", nullptr, static_cast<int>(belt.teeth->count()))
+                                     : shown(belt.length));
+    length_.remark->setText(belt.teeth ? shown(belt.length) : tr("effective length"));
+    if (!reading.width) {
+        width_.main->setText(profile.ribbed() ? tr("how many ribs?") : tr("how wide?"));
+        width_.remark->clear();
+        return;
+    }
+    width_.main->setText(profile.ribbed() ? shown(*reading.width) : tr("%1 wide").arg(shown(*reading.width)));
+    if (profile.ribbed()) {
+        const Width wide = reading.width->shownWidth(Width::micrometres(profile.pitch.inNanometres() / 1000));
+        width_.remark->setText(tr("%1, cut in the groove").arg(shown(Extent{wide})));
+        return;
+    }
+    const auto tolerance = tables_.widthTolerance(belt, reading.width->width());
+    width_.remark->setText(tolerance ? tr("%1 allowed").arg(shown(*tolerance)) : tr("no tolerance known"));
+    width_.remark->setToolTip(tolerance ? text(tolerance->standard) : QString{});
+}
+
+void UnderstoodStrip::showRemarks(const belt::Reading& reading, const QString& made) {
+    beware_->setText(lookAlikeWarning(reading.belt.profile, tables_));
+    QStringList remarks;
+    for (const auto remark : reading.remarks)
+        remarks << say(remark, reading);
+    if (!made.isEmpty()) remarks << made;
+    remarks_->setText(remarks.join(QLatin1Char('\n')));
+}
+
+void UnderstoodStrip::clear() {
+    tooth_->show(nullptr);
+    for (QLabel* words : {scale_, profile_.main, profile_.remark, length_.main, length_.remark, width_.main,
+                          width_.remark, quantity_.main, quantity_.remark, beware_, remarks_})
+        words->clear();
+    setVisible(false);
+}
+
+} // namespace riband::ui

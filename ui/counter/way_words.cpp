@@ -1,0 +1,148 @@
+#include "ui/counter/way_words.h"
+
+#include "ui/drawing/pictures.h"
+#include "ui/words/tr.h"
+#include "ui/words/words.h"
+
+#include <QStringList>
+
+namespace riband::ui {
+
+namespace {
+
+struct WayWords {
+    Q_DECLARE_TR_FUNCTIONS(WayWords)
+};
+
+const QString Dot = QStringLiteral(" · ");
+
+QString headlineOf(const shop::Outlook& outlook, const cutting::Plan& plan) {
+    if (plan.mountings.empty() && !plan.taken.empty())
+        return plan.taken.size() == 1
+                   ? WayWords::tr("Take the ready belt %1")
+                         .arg(text(outlook.problem.pieces[plan.taken.front().piece].code))
+                   : WayWords::tr("Take %n ready belts", nullptr, static_cast<int>(plan.taken.size()));
+    if (plan.mountings.empty()) return WayWords::tr("Not enough here");
+    if (plan.mountings.size() > 1)
+        return WayWords::tr("Cut from %n pieces", nullptr, static_cast<int>(plan.mountings.size()));
+    const cutting::Piece& piece = outlook.problem.pieces[plan.mountings.front().piece];
+    return piece.kind == cutting::PieceKind::Sleeve
+               ? WayWords::tr("Cut the sleeve %1").arg(text(piece.code))
+               : WayWords::tr("Cut the remnant %1").arg(text(piece.code));
+}
+
+QString placeOf(const store::StockPiece& piece) {
+    return piece.place.empty() ? WayWords::tr("no place yet")
+                               : WayWords::tr("place %1").arg(text(piece.place));
+}
+
+QString daysHere(const store::StockPiece& piece, Date today) {
+    const auto days = static_cast<int>((today - piece.received).count());
+    return days < 1 ? WayWords::tr("on the rack since today")
+                    : WayWords::tr("on the rack %n days", nullptr, days);
+}
+
+QString pieceLine(const shop::Outlook& outlook, std::size_t piece) {
+    const store::StockPiece& stock = outlook.pieces[piece];
+    return shown(outlook.problem.pieces[piece].extent) + Dot + placeOf(stock) + Dot +
+           daysHere(stock, outlook.today);
+}
+
+QString takenLine(const shop::Outlook& outlook, const cutting::Plan& plan) {
+    QStringList codes;
+    for (const auto& taken : plan.taken) {
+        const store::StockPiece& piece = outlook.pieces[taken.piece];
+        codes << text(piece.code) +
+                     (piece.place.empty() ? QString{} : QStringLiteral(" (%1)").arg(text(piece.place)));
+    }
+    return WayWords::tr("from the shelf: %1").arg(codes.join(QStringLiteral(", ")));
+}
+
+QString pieceLines(const shop::Outlook& outlook, const cutting::Plan& plan) {
+    QStringList lines;
+    if (plan.mountings.size() == 1) lines << pieceLine(outlook, plan.mountings.front().piece);
+    if (!plan.taken.empty()) lines << takenLine(outlook, plan);
+    return lines.join(Dot);
+}
+
+QString leaves(const cutting::Mounting& mounting) {
+    if (mounting.left.isNone()) return WayWords::tr("uses it up");
+    return mounting.rest == cutting::Rest::Remnant
+               ? WayWords::tr("leaves %1").arg(shown(mounting.left))
+               : WayWords::tr("leaves a dead %1").arg(shown(mounting.left));
+}
+
+QString shortOf(const cutting::Plan& plan) {
+    if (plan.mountings.empty()) return {};
+    QStringList parts;
+    for (const auto& mounting : plan.mountings)
+        parts << leaves(mounting);
+    return parts.join(QStringLiteral(", "));
+}
+
+QString missingOf(const shop::Outlook& outlook, const cutting::Plan& plan) {
+    QStringList parts;
+    for (const auto& unserved : plan.unserved)
+        parts << WayWords::tr("%1 of %2 can't be cut: %3.")
+                     .arg(unserved.count)
+                     .arg(shown(outlook.problem.lines[unserved.line].extent), say(unserved.why));
+    return parts.join(QLatin1Char(' '));
+}
+
+QString sourceOf(const shop::Outlook& outlook, const cutting::Plan& plan) {
+    QStringList parts;
+    if (!plan.taken.empty()) parts << WayWords::tr("from ready belts");
+    for (const auto& mounting : plan.mountings) {
+        const cutting::Piece& piece = outlook.problem.pieces[mounting.piece];
+        parts << say(piece.kind) + QLatin1Char(' ') + text(piece.code);
+    }
+    return parts.join(QStringLiteral(", "));
+}
+
+QString bandName(const shop::Outlook& outlook, std::size_t piece) {
+    const store::StockPiece& stock = outlook.pieces[piece];
+    return text(stock.code) + Dot + shown(outlook.problem.pieces[piece].extent) + Dot + placeOf(stock);
+}
+
+} // namespace
+
+QString shownCount(Unit unit, std::int64_t count) {
+    const QString sign = count < 0 ? QStringLiteral("−") : QString{};
+    return sign + shown(Extent::of(unit, count < 0 ? -count : count));
+}
+
+ShownWay shownWay(const shop::Outlook& outlook, const shop::Way& way) {
+    ShownWay made;
+    const Unit unit = outlook.problem.rules.unit();
+    made.headline = headlineOf(outlook, way.plan);
+    made.piece = pieceLines(outlook, way.plan);
+    made.cuts = !way.plan.mountings.empty();
+    if (made.cuts) made.cost = WayWords::tr("costs %1 of worth").arg(shownCount(unit, way.plan.worthSpent));
+    made.reason = say(way.reason);
+    made.source = sourceOf(outlook, way.plan);
+    made.brief = shortOf(way.plan);
+    made.extra =
+        way.extra == 0 ? WayWords::tr("the same") : QStringLiteral("+ ") + shownCount(unit, way.extra);
+    made.missing = missingOf(outlook, way.plan);
+    for (const auto& mounting : way.plan.mountings) {
+        made.bands.push_back(pictureOf(outlook.problem, mounting));
+        made.bandNames.push_back(bandName(outlook, mounting.piece));
+    }
+    return made;
+}
+
+QString savingOf(const shop::Outlook& outlook, const shop::Suggestion& suggestion) {
+    const cutting::Plan& best = suggestion.best.plan;
+    if (best.mountings.empty() || !best.unserved.empty()) return {};
+    const Unit unit = outlook.problem.rules.unit();
+    const std::int64_t usual = cutting::bestFit(outlook.problem).worthSpent - best.worthSpent;
+    if (usual > 0)
+        return WayWords::tr("Saves %1 against the smallest piece that fits.").arg(shownCount(unit, usual));
+    if (best.newSleeves > 0) return {};
+    for (const shop::Way& other : suggestion.others)
+        if (other.plan.newSleeves > 0 && other.extra > 0)
+            return WayWords::tr("Saves %1 against a new sleeve.").arg(shownCount(unit, other.extra));
+    return {};
+}
+
+} // namespace riband::ui

@@ -1,0 +1,168 @@
+#include "ui/desk/paper_tray.h"
+
+#include "ui/words/tr.h"
+#include "ui/words/words.h"
+
+#include <QCoreApplication>
+#include <QDir>
+#include <QPdfWriter>
+#include <QPrintDialog>
+#include <QPrinter>
+
+#include <map>
+
+namespace riband::ui {
+
+namespace {
+
+struct TrayWords {
+    Q_DECLARE_TR_FUNCTIONS(TrayWords)
+};
+
+constexpr int Dpi = 1200;
+
+const store::OrderLine* lineOf(const store::Order& order, store::LineId id) {
+    for (const auto& line : order.lines)
+        if (line.id == id) return &line;
+    return nullptr;
+}
+
+/// "PJ 1194, 6 ribs: 4F2-T, 4F3-K", one entry a line of the order.
+std::vector<std::string> shelfLines(const shop::Shop& shop, const store::Ticket& ticket,
+                                    const store::Order& order) {
+    std::map<store::LineId, QStringList> codes;
+    for (const auto& [piece, line] : ticket.taken)
+        codes[line] << text(store::Pieces{shop.connection}.at(piece).code);
+    std::vector<std::string> lines;
+    for (const auto& [id, list] : codes) {
+        const store::OrderLine* line = lineOf(order, id);
+        if (!line) continue;
+        const std::string belt = store::Catalogue{shop.connection}.at(line->belt).designation;
+        lines.push_back(TrayWords::tr("%1, %2: %3", "belt, width, codes on the shelf")
+                            .arg(text(belt), shown(line->extent), list.join(QStringLiteral(", ")))
+                            .toStdString());
+    }
+    return lines;
+}
+
+} // namespace
+
+TicketPaper PaperTray::ticketPaper(store::TicketId id) const {
+    const shop::Shop& shop = session_.shop();
+    const store::Ticket ticket = store::Tickets{shop.connection}.at(id);
+    const store::Order order = store::Orders{shop.connection}.at(ticket.order);
+    return {ticket, order, shop::mountingsOf(shop, id), shelfLines(shop, ticket, order)};
+}
+
+OrderPaper PaperTray::orderPaper(store::OrderId id) const {
+    OrderPaper paper{store::Orders{session_.shop().connection}.at(id), {}};
+    for (const auto& line : paper.order.lines)
+        paper.designations.push_back(store::Catalogue{session_.shop().connection}.at(line.belt).designation);
+    return paper;
+}
+
+QString PaperTray::keep(const QString& name, const QPageSize& size, const Paint& paint) const {
+    QDir{}.mkpath(session_.papersFolder());
+    const QString file = QDir{session_.papersFolder()}.filePath(name + QStringLiteral(".pdf"));
+    QPdfWriter writer{file};
+    writer.setResolution(Dpi);
+    writer.setPageSize(size);
+    writer.setPageMargins(QMarginsF{});
+    paint(writer);
+    if (!QFileInfo::exists(file))
+        throw store::StoreError{store::StoreError::Kind::ReadOnly, file.toStdString(), "paper not written"};
+    return QDir::toNativeSeparators(file);
+}
+
+QString PaperTray::ticket(store::TicketId id) const {
+    const TicketPaper paper = ticketPaper(id);
+    return keep(QStringLiteral("ticket-") + text(paper.ticket.code), ticketSize(session_.settings()),
+                [&](QPagedPaintDevice& device) {
+                    paintTicket(device, paper, session_.settings(), session_.tables());
+                });
+}
+
+QString PaperTray::order(store::OrderId id) const {
+    const OrderPaper paper = orderPaper(id);
+    return keep(QStringLiteral("order-") + text(paper.order.code), ticketSize(session_.settings()),
+                [&](QPagedPaintDevice& device) { paintOrder(device, paper, session_.settings()); });
+}
+
+void PaperTray::paintLabel(QPagedPaintDevice& device, const store::StockPiece& piece) const {
+    const store::StockedBelt belt = store::Catalogue{session_.shop().connection}.at(piece.belt);
+    if (piece.kind != cutting::PieceKind::Ready) {
+        paintRemnantLabel(device, {piece.code, belt.designation, piece.extent, piece.place, piece.born()},
+                          session_.settings());
+        return;
+    }
+    const Width wide = piece.extent.unit() == Unit::Rib ? Width::micrometres(0) : piece.extent.width();
+    const auto tolerance = session_.tables().widthTolerance(belt.belt, wide);
+    paintBeltLabel(device,
+                   {piece.code,
+                    belt::printed(belt.belt, piece.extent, session_.tables()),
+                    belt.designation,
+                    piece.extent,
+                    tolerance ? shown(*tolerance).toStdString() : std::string{},
+                    {},
+                    {}},
+                   session_.settings());
+}
+
+QString PaperTray::labels(const std::vector<store::PieceId>& pieces) const {
+    QString last;
+    for (const auto id : pieces) {
+        const store::StockPiece piece = store::Pieces{session_.shop().connection}.at(id);
+        last = keep(QStringLiteral("label-") + text(piece.code), labelSize(),
+                    [&](QPagedPaintDevice& device) { paintLabel(device, piece); });
+    }
+    return last;
+}
+
+QString PaperTray::beltLabels(const shop::BenchMounting& mounting) const {
+    QString last;
+    int number = 0;
+    for (const auto& cut : mounting.mounting.cuts) {
+        if (!cut.line) continue;
+        const auto tolerance = mounting.tolerance ? shown(*mounting.tolerance).toStdString() : std::string{};
+        const BeltLabel label{mounting.order,
+                              belt::printed(mounting.belt.belt, cut.extent, session_.tables()),
+                              mounting.belt.designation,
+                              cut.extent,
+                              tolerance,
+                              mounting.order,
+                              mounting.customer};
+        const QString name = QStringLiteral("belt-%1-%2").arg(text(mounting.ticket)).arg(++number);
+        last = keep(name, labelSize(),
+                    [&](QPagedPaintDevice& device) { paintBeltLabel(device, label, session_.settings()); });
+    }
+    return last;
+}
+
+bool PaperTray::print(const QPageSize& size, const Paint& paint, QWidget* at) {
+    QPrinter printer{QPrinter::HighResolution};
+    printer.setPageSize(size);
+    printer.setFullPage(true);
+    QPrintDialog dialog{&printer, at};
+    if (dialog.exec() != QDialog::Accepted) return false;
+    paint(printer);
+    return true;
+}
+
+bool PaperTray::printTicket(store::TicketId id, QWidget* at) const {
+    const TicketPaper paper = ticketPaper(id);
+    return print(
+        ticketSize(session_.settings()),
+        [&](QPagedPaintDevice& device) {
+            paintTicket(device, paper, session_.settings(), session_.tables());
+        },
+        at);
+}
+
+bool PaperTray::printOrder(store::OrderId id, QWidget* at) const {
+    const OrderPaper paper = orderPaper(id);
+    return print(
+        ticketSize(session_.settings()),
+        [&](QPagedPaintDevice& device) { paintOrder(device, paper, session_.settings()); }, at);
+}
+
+} // namespace riband::ui

@@ -1,0 +1,105 @@
+#include "ui/rack/life_model.h"
+
+#include "ui/words/tr.h"
+#include "ui/words/words.h"
+
+#include <QStringList>
+
+namespace riband::ui {
+
+namespace {
+
+bool ofPiece(const store::Posting& posting, store::PieceId piece) {
+    return posting.piece == piece &&
+           (posting.account == store::Account::Rack || posting.account == store::Account::Ready);
+}
+
+QString signedCount(Unit unit, std::int64_t count) {
+    if (count == 0) return QStringLiteral("0");
+    const QString size = shown(Extent::of(unit, count < 0 ? -count : count));
+    return (count < 0 ? QStringLiteral("−") : QStringLiteral("+")) + size;
+}
+
+/// Where the width came from or went to, as far as this piece tells.
+QString whereTo(const store::Movement& movement, store::PieceId piece, Unit unit) {
+    QStringList parts;
+    for (const auto& posting : movement.postings()) {
+        if (ofPiece(posting, piece) || posting.amount == 0) continue;
+        const std::int64_t size = posting.amount < 0 ? -posting.amount : posting.amount;
+        QString part = say(posting.account) + QLatin1Char(' ') + shown(Extent::of(unit, size));
+        if (posting.reason) part += QStringLiteral(" (%1)").arg(say(*posting.reason));
+        parts << part;
+    }
+    return parts.join(QStringLiteral(", "));
+}
+
+} // namespace
+
+void LifeModel::setLife(store::PieceId piece, Unit unit, const std::vector<store::RecordedMovement>& life) {
+    beginResetModel();
+    rows_.clear();
+    unit_ = unit;
+    std::int64_t after = 0;
+    for (const auto& recorded : life) {
+        const store::Movement& movement = recorded.movement;
+        std::int64_t change = 0;
+        for (const auto& posting : movement.postings())
+            if (ofPiece(posting, piece)) change += posting.amount;
+        after += change;
+        rows_.push_back({dayOf(movement.about().at), movement.about().act, change, after,
+                         whereTo(movement, piece, unit), text(movement.about().note)});
+    }
+    endResetModel();
+}
+
+void LifeModel::clear() {
+    beginResetModel();
+    rows_.clear();
+    endResetModel();
+}
+
+int LifeModel::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : static_cast<int>(rows_.size());
+}
+
+int LifeModel::columnCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : ColumnCount; }
+
+QVariant LifeModel::data(const QModelIndex& index, int role) const {
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
+    const Row& row = rows_[static_cast<std::size_t>(index.row())];
+    const bool number = index.column() == ChangeColumn || index.column() == AfterColumn;
+    if (role == Qt::TextAlignmentRole)
+        return QVariant::fromValue(Qt::Alignment{number ? Qt::AlignRight : Qt::AlignLeft} | Qt::AlignVCenter);
+    if (role == Qt::ToolTipRole && index.column() == WhereColumn) return row.where;
+    if (role != Qt::DisplayRole) return {};
+    switch (index.column()) {
+    case DayColumn:
+        return shown(row.day);
+    case ActColumn:
+        return say(row.act);
+    case ChangeColumn:
+        return signedCount(unit_, row.change);
+    case AfterColumn:
+        return shown(Extent::of(unit_, row.after < 0 ? 0 : row.after));
+    default:
+        return row.note.isEmpty() ? row.where : row.where + QStringLiteral(" · ") + row.note;
+    }
+}
+
+QVariant LifeModel::headerData(int section, Qt::Orientation orientation, int role) const {
+    if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
+    switch (section) {
+    case DayColumn:
+        return tr("Day");
+    case ActColumn:
+        return tr("What");
+    case ChangeColumn:
+        return tr("Change");
+    case AfterColumn:
+        return tr("Then");
+    default:
+        return tr("From or to");
+    }
+}
+
+} // namespace riband::ui

@@ -1,0 +1,33 @@
+#pragma once
+
+#include "core/shop/queries.h"
+
+#include <QFrame>
+
+class QLabel;
+class QTableView;
+
+namespace riband::ui {
+
+class BandWidget;
+class LifeModel;
+
+/// One piece: to scale, where it is from, and its life.
+class PieceView final : public QFrame {
+    Q_OBJECT
+public:
+    explicit PieceView(QWidget* parent = nullptr);
+    /// `parent`: code of the piece that it was cut from; "" for none.
+    void show(const shop::RackRow& row, const std::string& parent,
+              const std::vector<store::RecordedMovement>& life, Date today);
+    void clear();
+
+private:
+    void buildView();
+    QLabel *title_, *belt_, *facts_;
+    BandWidget* band_;
+    LifeModel* life_;
+    QTableView* lifeView_;
+};
+
+} // namespace riband::ui

@@ -1,0 +1,165 @@
+#include "ui/rack/rack_model.h"
+
+#include "ui/words/tr.h"
+#include "ui/words/words.h"
+
+#include <QCollator>
+
+#include <algorithm>
+#include <set>
+
+namespace riband::ui {
+
+namespace {
+
+QString searchTextOf(const shop::RackRow& row) {
+    const store::StockPiece& piece = row.piece;
+    QString found = text(piece.code) + QLatin1Char(' ') + text(piece.code).remove(QLatin1Char('-')) +
+                    QLatin1Char(' ') + text(row.belt) + QLatin1Char(' ') + say(piece.kind) +
+                    QLatin1Char(' ') + text(piece.place) + QLatin1Char(' ') + text(piece.batch) +
+                    QLatin1Char(' ') + shownNumber(piece.extent);
+    // The trade says offcut as well.
+    if (piece.kind == cutting::PieceKind::Remnant) found += QLatin1Char(' ') + RackModel::tr("offcut");
+    return found.toLower();
+}
+
+/// Belts in the order that people count in: T5 before T10, 960 before 1200.
+std::map<std::string, int> beltRanks(const std::vector<shop::RackRow>& pieces) {
+    std::set<std::string> names;
+    for (const auto& row : pieces)
+        names.insert(row.belt);
+    std::vector<std::pair<QString, std::string>> sorted;
+    for (const auto& name : names)
+        sorted.emplace_back(text(name), name);
+    QCollator collator;
+    collator.setNumericMode(true);
+    std::sort(sorted.begin(), sorted.end(),
+              [&](const auto& a, const auto& b) { return collator.compare(a.first, b.first) < 0; });
+    std::map<std::string, int> ranks;
+    for (const auto& entry : sorted)
+        ranks.emplace(entry.second, static_cast<int>(ranks.size()));
+    return ranks;
+}
+
+} // namespace
+
+void RackModel::setPieces(std::vector<shop::RackRow> pieces, Date today) {
+    const auto ranks = beltRanks(pieces);
+    beginResetModel();
+    rows_.clear();
+    byPiece_.clear();
+    rows_.reserve(pieces.size());
+    for (auto& piece : pieces) {
+        byPiece_.emplace(piece.piece.id, static_cast<int>(rows_.size()));
+        const int days = static_cast<int>((today - piece.piece.born()).count());
+        const int rank = ranks.at(piece.belt);
+        QString search = searchTextOf(piece);
+        rows_.push_back({std::move(piece), rank, days, std::move(search)});
+    }
+    endResetModel();
+}
+
+int RackModel::rowOf(store::PieceId piece) const {
+    const auto found = byPiece_.find(piece);
+    return found == byPiece_.end() ? -1 : found->second;
+}
+
+int RackModel::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : static_cast<int>(rows_.size());
+}
+
+int RackModel::columnCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : ColumnCount; }
+
+QString RackModel::words(const Row& row, int column) const {
+    const store::StockPiece& piece = row.shown.piece;
+    switch (column) {
+    case CodeColumn:
+        return text(piece.code);
+    case BeltColumn:
+        return text(row.shown.belt);
+    case WidthColumn:
+        return shown(piece.extent);
+    case ReservedColumn:
+        return piece.reserved.isNone() ? QString{} : shown(piece.reserved);
+    case KindColumn:
+        return say(piece.kind);
+    case PlaceColumn:
+        return text(piece.place);
+    default:
+        return tr("%n days", nullptr, row.days);
+    }
+}
+
+QVariant RackModel::sortKey(const Row& row, int column) const {
+    switch (column) {
+    case BeltColumn:
+        return row.beltRank;
+    case WidthColumn:
+        return static_cast<qlonglong>(row.shown.piece.extent.count());
+    case ReservedColumn:
+        return static_cast<qlonglong>(row.shown.piece.reserved.count());
+    case AgeColumn:
+        return row.days;
+    default:
+        return words(row, column);
+    }
+}
+
+bool RackModel::less(int a, int b, int column) const {
+    const Row& x = rows_[static_cast<std::size_t>(a)];
+    const Row& y = rows_[static_cast<std::size_t>(b)];
+    const store::StockPiece& p = x.shown.piece;
+    const store::StockPiece& q = y.shown.piece;
+    switch (column) {
+    case CodeColumn:
+        return p.code < q.code;
+    case BeltColumn:
+        // Of one belt the widest first: what can be cut from stands on top.
+        return x.beltRank != y.beltRank ? x.beltRank < y.beltRank : p.extent.count() > q.extent.count();
+    case WidthColumn:
+        return p.extent.count() < q.extent.count();
+    case ReservedColumn:
+        return p.reserved.count() < q.reserved.count();
+    case KindColumn:
+        return p.kind < q.kind;
+    case PlaceColumn:
+        return p.place < q.place;
+    default:
+        return x.days < y.days;
+    }
+}
+
+QVariant RackModel::data(const QModelIndex& index, int role) const {
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
+    const Row& row = rows_[static_cast<std::size_t>(index.row())];
+    if (role == Qt::DisplayRole) return words(row, index.column());
+    if (role == SortRole) return sortKey(row, index.column());
+    if (role == Qt::TextAlignmentRole) {
+        const bool number =
+            index.column() == WidthColumn || index.column() == ReservedColumn || index.column() == AgeColumn;
+        return QVariant::fromValue(Qt::Alignment{number ? Qt::AlignRight : Qt::AlignLeft} | Qt::AlignVCenter);
+    }
+    return {};
+}
+
+QVariant RackModel::headerData(int section, Qt::Orientation orientation, int role) const {
+    if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
+    switch (section) {
+    case CodeColumn:
+        return tr("Code");
+    case BeltColumn:
+        return tr("Belt");
+    case WidthColumn:
+        return tr("Width");
+    case ReservedColumn:
+        return tr("Promised");
+    case KindColumn:
+        return tr("Kind");
+    case PlaceColumn:
+        return tr("Place");
+    default:
+        return tr("Age");
+    }
+}
+
+} // namespace riband::ui

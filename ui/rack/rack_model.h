@@ -1,0 +1,55 @@
+#pragma once
+
+#include "core/shop/queries.h"
+
+#include <QAbstractTableModel>
+
+#include <map>
+#include <vector>
+
+namespace riband::ui {
+
+/// Pieces as rows. Keeps the rows it was given; asks nobody for more and opens no dialog.
+class RackModel final : public QAbstractTableModel {
+    Q_OBJECT
+public:
+    enum Column {
+        CodeColumn,
+        BeltColumn,
+        WidthColumn,
+        ReservedColumn,
+        KindColumn,
+        PlaceColumn,
+        AgeColumn,
+        ColumnCount
+    };
+    enum Role { SortRole = Qt::UserRole };
+    explicit RackModel(QObject* parent = nullptr) : QAbstractTableModel{parent} {}
+    void setPieces(std::vector<shop::RackRow> pieces, Date today);
+    const shop::RackRow& row(int number) const { return rows_[static_cast<std::size_t>(number)].shown; }
+    int rowOf(store::PieceId piece) const; ///< -1 if it is gone
+
+    /// Everything that a piece can be found by, in lower case. Made once: the filter asks at every key.
+    const QString& searchText(int row) const { return rows_[static_cast<std::size_t>(row)].search; }
+    /// By SortRole, without the detour over variants.
+    bool less(int a, int b, int column) const;
+
+    int rowCount(const QModelIndex& parent = {}) const override;
+    int columnCount(const QModelIndex& parent = {}) const override;
+    QVariant data(const QModelIndex& index, int role) const override;
+    QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+
+private:
+    struct Row {
+        shop::RackRow shown;
+        int beltRank; ///< where its belt stands among all, by profile and length
+        int days;
+        QString search;
+    };
+    QString words(const Row& row, int column) const;
+    QVariant sortKey(const Row& row, int column) const;
+    std::vector<Row> rows_;
+    std::map<store::PieceId, int> byPiece_;
+};
+
+} // namespace riband::ui

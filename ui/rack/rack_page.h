@@ -1,0 +1,57 @@
+#pragma once
+
+#include "ui/desk/page.h"
+#include "ui/desk/session.h"
+
+class QAction;
+class QLabel;
+class QLineEdit;
+class QTableView;
+
+namespace riband::ui {
+
+class PieceView;
+class RackFilter;
+class RackModel;
+
+/// Every piece on the rack: found as one types, its life, and what one does with it.
+class RackPage final : public Page {
+    Q_OBJECT
+public:
+    explicit RackPage(Session& session, QWidget* parent = nullptr);
+
+    QString title() const override { return tr("Rack"); }
+    QString help() const override;
+    void refresh() override;
+    void typed(const QString& text) override;
+    void showPiece(store::PieceId piece);
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+    void buildActions();
+    QAction* act(const QString& name, const QKeySequence& key, void (RackPage::*does)());
+    void buildView();
+    QWidget* buildList();
+    void filter(const QString& words);
+    void showCurrent();
+    void choose(int proxyRow);
+    const shop::RackRow* current() const;
+
+    void goodsIn();
+    void movePiece();
+    void scrapPiece();
+    void labelPiece();
+
+    Session& session_;
+    RackModel* model_;
+    RackFilter* filter_;
+    QLineEdit* words_;
+    QLabel* count_;
+    QTableView* table_;
+    PieceView* view_;
+    QAction *goodsIn_ = nullptr, *move_ = nullptr, *scrap_ = nullptr, *label_ = nullptr;
+};
+
+} // namespace riband::ui
