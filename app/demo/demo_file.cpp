@@ -2,6 +2,7 @@
 
 #include "app/console.h"
 #include "app/demo/demo_shop.h"
+#include "core/store/backup.h"
 #include "core/store/files.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
@@ -31,10 +32,11 @@ void refuseOther(const QString& path) {
                 .arg(path));
 }
 
-/// What SQLite may have left beside the old file must not be taken for the new one's.
-void removeOld(const QString& path) {
-    for (const char* ending : {"-wal", "-shm"})
-        QFile::remove(path + QLatin1String(ending));
+/// The old demo shop gives way, unless somebody has it open: restore() refuses that.
+void replaceOld(const std::string& made, const QString& path) {
+    const QString kept = QString::fromStdString(store::restore(made, path.toStdString()));
+    for (const char* ending : {"", "-wal", "-shm"})
+        QFile::remove(kept + QLatin1String(ending));
 }
 
 } // namespace
@@ -46,8 +48,10 @@ void writeDemoFile(const QString& path, const std::function<void(store::Connecti
         store::Connection connection(unfinished.path(), store::Connection::Mode::Create);
         make(connection);
     }
-    removeOld(path);
-    store::takeName(unfinished.path(), path.toStdString(), true);
+    if (QFileInfo::exists(path))
+        replaceOld(unfinished.path(), path);
+    else
+        store::takeName(unfinished.path(), path.toStdString(), false);
 }
 
 } // namespace riband::app

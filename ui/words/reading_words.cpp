@@ -16,9 +16,14 @@ QString listed(const std::vector<belt::Belt>& belts) {
     return Words::tr("%1 and %2", "the last two of a list").arg(names.join(QStringLiteral(", ")), last);
 }
 
+QString theNearest(const std::vector<belt::Belt>& belts) {
+    if (belts.size() == 1) return Words::tr("The nearest is %1.").arg(listed(belts));
+    return Words::tr("The nearest are %1.").arg(listed(belts));
+}
+
 QString withNearest(const QString& sentence, const belt::ReadFault& fault) {
-    if (fault.nearest.empty()) return sentence;
-    return sentence + QLatin1Char(' ') + Words::tr("The nearest are %1.").arg(listed(fault.nearest));
+    if (fault.nearest.empty() || fault.kind == belt::ReadFault::Kind::SeveralBelts) return sentence;
+    return sentence + QLatin1Char(' ') + theNearest(fault.nearest);
 }
 
 /// "9.525 mm" of the profile that the nearest belts have; nothing if there are none.
@@ -57,6 +62,10 @@ QString unreadable(const belt::ReadFault& fault) {
         return Words::tr("The profile is missing. Add its letters, for example T5, L, H8M or PJ.");
     case Kind::UnknownProfile:
         return Words::tr("No profile is called “%1”. Check the letters and the pitch.").arg(part);
+    case Kind::NoLength:
+        return Words::tr("The length is missing. Add it, or the number of teeth, for example H8M 1200.");
+    case Kind::SeveralBelts:
+        return Words::tr("“%1” may be %2. Write which.").arg(part, listed(fault.nearest));
     case Kind::VBelt:
         return Words::tr("“%1” is a V-belt. These are made one by one, not cut from a sleeve.").arg(part);
     case Kind::OpenEnded:
@@ -106,6 +115,12 @@ QString teethOrLength(const belt::Reading& reading) {
 
 QString widthOf(const belt::Reading& reading) {
     return reading.width ? Words::tr("%1 wide").arg(shown(*reading.width)) : Words::tr("width not said");
+}
+
+QString notListed(const belt::Reading& reading) {
+    const QString sentence = Words::tr("A whole number of teeth, but in no maker's list.");
+    if (reading.nearestMade.empty()) return sentence;
+    return sentence + QLatin1Char(' ') + theNearest(reading.nearestMade);
 }
 
 } // namespace
@@ -174,11 +189,11 @@ QString say(belt::Reading::Remark remark, const belt::Reading& reading) {
         return Words::tr("%1 was said; the belt that is made is %2 long.").arg(said, length);
     case Remark::WidthFromLabel:
         return Words::tr("%1 stands for %2.")
-            .arg(said, reading.width ? shown(*reading.width) : Words::tr("a usual width"));
+            .arg(text(reading.saidWidth), reading.width ? shown(*reading.width) : Words::tr("a usual width"));
     case Remark::ShortForBelt:
         return Words::tr("Under 20 pitches: so short a belt is hardly ever made.");
     case Remark::LengthNotListed:
-        return Words::tr("A whole number of teeth, but in no maker's list. Ask the maker first.");
+        return notListed(reading);
     case Remark::HalfLost:
         return Words::tr("%1 is the short way to write %2.").arg(said, length);
     }
