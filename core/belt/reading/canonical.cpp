@@ -1,7 +1,10 @@
 #include "core/belt/reading/canonical.h"
 
+#include "core/belt/reading/letters.h"
 #include "core/belt/reading/said_length.h"
 #include "core/measure/text.h"
+
+#include <algorithm>
 
 namespace riband::belt::reading {
 namespace {
@@ -39,6 +42,15 @@ std::optional<Length> toothedLength(std::string_view text, const Profile& profil
     return reads.front().length;
 }
 
+/// A construction begins with a word that means nothing else: "x 30" and "3 pcs" are none.
+bool isConstruction(std::string_view text, const Tables& tables) {
+    const auto letters = std::find_if_not(text.begin(), text.end(), isLetter) - text.begin();
+    const std::string first = capitals(text.substr(0, static_cast<std::size_t>(letters)));
+    if (first.size() < 2) return false;
+    const TradeWord* word = tables.tradeWord(first);
+    return word ? word->kind == TradeWord::Kind::Construction : !isKnownWord(first, tables);
+}
+
 } // namespace
 
 std::optional<Belt> readCanonical(std::string_view text, const Tables& tables) {
@@ -47,6 +59,7 @@ std::optional<Belt> readCanonical(std::string_view text, const Tables& tables) {
     if (!profile) return std::nullopt;
     const auto number = nextWord(text);
     const std::string construction{text};
+    if (!construction.empty() && !isConstruction(text, tables)) return std::nullopt;
     if (profile->ribbed()) {
         // Its made length, or one that nobody lists; 1195 is left to be matched.
         const auto said = plainNumber(number);

@@ -1,6 +1,7 @@
 #include "core/belt/reading/letters.h"
 
 #include <array>
+#include <optional>
 #include <utility>
 
 namespace riband::belt::reading {
@@ -44,18 +45,30 @@ bool isCrossedPitch(std::string_view run, std::string_view behind) {
            (behind[digits] == 'm' || behind[digits] == 'M');
 }
 
-bool beginsWithCross(std::string_view run, bool digitBefore, std::string_view behind, const Tables& tables) {
-    if (run.size() < 2 || !isX(run.front())) return false;
-    if (digitBefore && isLowerX(run.front()) && isUpper(run[1])) return true;
-    if (digitBefore && isCrossedPitch(run, behind)) return true;
-    return !isKnownWord(capitals(run), tables) && isKnownWord(capitals(run.substr(1)), tables);
-}
-
 bool endsWithCross(std::string_view run, std::string_view behind, const Tables& tables) {
     if (run.size() < 2 || !isX(run.back()) || behind.empty() || !isDigit(behind.front())) return false;
     const auto rest = run.substr(0, run.size() - 1);
     if (isLowerX(run.back()) && isUpper(rest.back()) && isKnownWord(capitals(rest), tables)) return true;
     return !isKnownWord(capitals(run), tables) && isKnownWord(capitals(rest), tables);
+}
+
+bool beginsWithCross(std::string_view run, bool digitBefore, std::string_view behind, const Tables& tables) {
+    if (run.size() < 2 || !isX(run.front())) return false;
+    if (digitBefore && isLowerX(run.front()) && isUpper(run[1])) return true;
+    if (digitBefore && isCrossedPitch(run, behind)) return true;
+    if (isKnownWord(capitals(run), tables)) return false;
+    const auto rest = run.substr(1);
+    return isKnownWord(capitals(rest), tables) || endsWithCross(rest, behind, tables);
+}
+
+/// Where a cross stands between two words, as in "mmxS" of 25mmxS8M.
+std::optional<std::size_t> innerCross(std::string_view run, const Tables& tables) {
+    if (isKnownWord(capitals(run), tables)) return std::nullopt;
+    for (std::size_t i = 1; i + 1 < run.size(); ++i)
+        if (isX(run[i]) && isKnownWord(capitals(run.substr(0, i)), tables) &&
+            isKnownWord(capitals(run.substr(i + 1)), tables))
+            return i;
+    return std::nullopt;
 }
 
 } // namespace
@@ -101,11 +114,15 @@ std::vector<std::string_view> partsOfRun(std::string_view run, bool digitBefore,
         parts.push_back(cross);
         run.remove_prefix(1);
     }
-    if (endsWithCross(run, behind, tables)) {
-        parts.push_back(run.substr(0, run.size() - 1));
+    const bool crossBehind = endsWithCross(run, behind, tables);
+    if (crossBehind) run.remove_suffix(1);
+    if (const auto inner = innerCross(run, tables)) {
+        parts.push_back(run.substr(0, *inner));
         parts.push_back(cross);
-    } else
-        parts.push_back(run);
+        run.remove_prefix(*inner + 1);
+    }
+    parts.push_back(run);
+    if (crossBehind) parts.push_back(cross);
     return parts;
 }
 

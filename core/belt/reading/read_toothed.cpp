@@ -219,11 +219,12 @@ private:
         const bool crossed = phrase_.crossFirst || phrase_.crossLast;
         drop([&](const Candidate& c) {
             if (c.roles.quantity < 0) return false;
-            if (c.roles.quantity > 0 && any(wide)) return true; // "T5 500 10": the width comes last
-            return crossed && c.roles.quantity == 0 && !widthFirst ? false : listed || widthFirst;
+            const bool inFront = c.roles.quantity == 0 && phrase_.before > 0;
+            if (!inFront && any(wide)) return true; // "T5 500 10": the width comes last
+            return crossed && inFront && !widthFirst ? false : listed || widthFirst;
         });
         // A number in front that is too narrow for a width counts belts; one behind may be either.
-        if (any([](const Candidate& c) { return c.roles.quantity == 0; }))
+        if (phrase_.before > 0 && any([](const Candidate& c) { return c.roles.quantity == 0; }))
             drop([](const Candidate& c) { return c.roles.width == 0 && !c.plausible; });
     }
 
@@ -253,7 +254,8 @@ private:
         return roles.length < 0 || (roles.width < roles.length) == widthFirst;
     }
 
-    /// 960H8M50, 300L075, 322L-27.3mm, 16 T5 / 480, B80XXL6.4 and 3-63-16 leave no doubt which number is which.
+    /// 960H8M50, 300L075, 322L-27.3mm, 16 T5 / 480, B80XXL6.4 and 3-63-16 leave no doubt which number is
+    /// which.
     bool isStandardForm() const {
         if (phrase_.open.size() == 1) return phrase_.teeth && phrase_.gluedAfter;
         if (phrase_.open.size() != 2) return false;

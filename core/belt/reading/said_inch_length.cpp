@@ -74,6 +74,14 @@ void addMillimetres(Reads& reads, const SaidNumber& number, const Profile& profi
     reads.add(teethNear(said, profile.pitch, slack), Basis::Millimetres, said);
 }
 
+/// A whole number that is no code is millimetres where such a length is made: 819 for 819.15.
+void addListedMillimetres(Reads& reads, const SaidNumber& number, const Profile& profile,
+                          const Tables& tables) {
+    const auto teeth = teethNear(bare(number), profile.pitch, halfPlace(number, 1'000'000));
+    if (teeth && tables.made(profile.name, profile.pitch * Teeth{*teeth}))
+        reads.add(teeth, Basis::Millimetres, bare(number));
+}
+
 void addInches(Reads& reads, const SaidNumber& number, const Profile& profile) {
     const Length said = inches(number);
     // 37.5 may be 37.5 or 37.54: half of a tenth, but never less than a hundredth.
@@ -92,8 +100,7 @@ std::vector<LengthRead> inchLengths(const SaidNumber& number, const Profile& pro
         addMillimetres(reads, number, profile);
     else if (number.whole()) {
         addCode(reads, number, profile, tables);
-        const bool longEnough = bare(number).inNanometres() >= profile.pitch.inNanometres() * 20;
-        if (reads.all().empty() && longEnough) addMillimetres(reads, number, profile);
+        if (reads.all().empty()) addListedMillimetres(reads, number, profile, tables);
     } else {
         addInches(reads, number, profile);
         reads.add(teethNear(tenths(number), profile.pitch, Length::nanometres(0)), Basis::Code,

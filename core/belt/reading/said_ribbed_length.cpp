@@ -21,23 +21,25 @@ LengthRead madeAs(const MadeLength& made, Basis basis, Length said) {
     return read;
 }
 
-/// A length that nobody lists, to the whole millimetre as all are printed.
-LengthRead unlisted(Length said, Basis basis) {
-    const Length whole = Length::nanometres((said.inNanometres() + 500'000) / 1'000'000 * 1'000'000);
-    return {std::nullopt, whole, false, basis,
-            whole == said ? std::nullopt : std::optional{Remark::CodeRounded}};
+/// Ribbed lengths are printed in whole millimetres.
+Length wholeMillimetres(Length said) {
+    return Length::nanometres((said.inNanometres() + 500'000) / 1'000'000 * 1'000'000);
 }
 
-/// The nearest made length within 6 mm; of two equally near ones the one that more makers have.
+/// The nearest made length within 6 mm; of two equally near ones the one that more makers have. Else the
+/// length itself, which nobody lists.
 LengthRead nearest(Length said, Basis basis, const Profile& profile, const Tables& tables) {
+    const Length whole = wholeMillimetres(said);
     const MadeLength* best = nullptr;
-    for (const MadeLength* made : tables.around(profile.name, said)) {
-        if (distance(made->length, said) > samePrintedBelt) continue;
-        const bool nearer = !best || distance(made->length, said) < distance(best->length, said);
-        const bool even = best && distance(made->length, said) == distance(best->length, said);
+    for (const MadeLength* made : tables.around(profile.name, whole)) {
+        if (distance(made->length, whole) > samePrintedBelt) continue;
+        const bool nearer = !best || distance(made->length, whole) < distance(best->length, whole);
+        const bool even = best && distance(made->length, whole) == distance(best->length, whole);
         if (nearer || (even && made->makers > best->makers)) best = made;
     }
-    return best ? madeAs(*best, basis, said) : unlisted(said, basis);
+    if (best) return madeAs(*best, basis, said);
+    return {std::nullopt, whole, false, basis,
+            whole == said ? std::nullopt : std::optional{Remark::CodeRounded}};
 }
 
 bool isPlausible(Length length, const Profile& profile, const Tables& tables) {

@@ -135,7 +135,7 @@ private:
     /// "3/4" is a fraction of an inch, "500/10" is not: an odd part below 2, 4, 8, 16 or 32.
     bool takeFraction(SaidNumber& number) {
         const auto part = digitsFrom(at_);
-        if (part.empty() || part.size() > 2 || here(part.size()) != '/') return false;
+        if (part.empty() || part.size() > 2 || here(part.size()) != '/' || isPitch()) return false;
         const auto whole = digitsFrom(at_ + part.size() + 1);
         if (whole.empty() || whole.size() > 2) return false;
         const auto n = valueOf(part), d = valueOf(whole);
@@ -146,6 +146,12 @@ private:
         number.decimals = static_cast<int>(mostDecimals);
         number.unit = Measure::Inch;
         return true;
+    }
+
+    /// "AT5/16/750": the five is the pitch, not a part of 5/16.
+    bool isPitch() const {
+        if (gap_ != Gap::None || tokens_.all.empty() || tokens_.all.back().number) return false;
+        return tokens_.all.back().is("T") || tokens_.all.back().is("AT") || tokens_.all.back().is("DT");
     }
 
     void takeRun() {
@@ -209,12 +215,14 @@ void joinUnits(std::vector<Token>& tokens, const Tables& tables) {
 /// "POLY V", "open-ended": up to three words that the table has as one.
 void joinWords(std::vector<Token>& tokens, const Tables& tables) {
     for (std::size_t i = 0; i + 1 < tokens.size(); ++i) {
-        std::string joined = tokens[i].word;
+        std::string joined = tokens[i].word, said = tokens[i].said;
         for (std::size_t j = i + 1; j < std::min(i + 3, tokens.size()); ++j) {
             if (tokens[i].number || tokens[j].number || tokens[j].gap > Gap::Dash) break;
             joined += tokens[j].word;
+            said += (tokens[j].gap == Gap::Dash ? "-" : " ") + tokens[j].said;
             if (!tables.tradeWord(joined) || joined.size() < 4) continue;
             tokens[i].word = joined;
+            tokens[i].said = said;
             tokens.erase(tokens.begin() + static_cast<std::ptrdiff_t>(i) + 1,
                          tokens.begin() + static_cast<std::ptrdiff_t>(j) + 1);
             break;
@@ -238,6 +246,7 @@ std::size_t constructionStart(std::string_view text, const Tables& tables) {
         const auto tail = text.substr(comma + 2);
         if (comma == 0 || tail.empty() || !isLetter(tail.front())) continue;
         const auto tokens = Scanner{tail, tables}.run().all;
+        if (tokens.empty()) continue;
         if (isConstruction(tokens.front(), tables) || !allKnown(tokens, tables)) return comma;
     }
     return std::string_view::npos;
