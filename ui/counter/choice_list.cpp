@@ -18,6 +18,7 @@ ChoiceList::ChoiceList(QWidget* parent)
     : QWidget{parent}, heading_{label({}, "strong")}, buttons_{new QGridLayout} {
     setAccessibleName(tr("Choices"));
     setFocusPolicy(Qt::StrongFocus);
+    setProperty("takesKeys", true); // digits pick; the window leaves them here
     heading_->setWordWrap(true);
     auto* column = new QVBoxLayout{this};
     column->setContentsMargins(0, 0, 0, 0);

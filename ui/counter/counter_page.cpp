@@ -36,6 +36,7 @@ CounterPage::CounterPage(Session& session, QWidget* parent)
       line_{new QLineEdit}, understood_{new UnderstoodStrip{session.tables()}}, choices_{new ChoiceList},
       below_{new QStackedWidget}, card_{new SuggestionCard}, hint_{label({}, "remark")},
       waysModel_{new WaysModel{this}}, ways_{new QListView}, pickForm_{new PickForm{session}} {
+    setObjectName(QStringLiteral("counter"));
     buildActions();
     buildView();
     connectAll();

@@ -13,11 +13,12 @@ class QStackedWidget;
 namespace riband::ui {
 
 class BenchPage;
-class CardTabs;
+class BookCheck;
+class CardTabBar;
 class CounterPage;
 class Page;
 class RackPage;
-class ShopPage;
+class Scanner;
 class StatusLine;
 class Toast;
 
@@ -32,32 +33,38 @@ public:
     BenchPage& bench() { return *bench_; }
     RackPage& rack() { return *rack_; }
     void open(Page* page);
+    Page* current() const;
     const std::vector<Page*>& pages() const { return pages_; }
+    const Toast& toast() const { return *toast_; }
+    const StatusLine& status() const { return *status_; }
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
-    void closeEvent(QCloseEvent* event) override;
 
 private:
+    void buildPages();
     void buildView();
+    QWidget* buildTop();
     void buildActions();
+    QAction* act(const QString& name, const QKeySequence& key, const std::function<void()>& does);
     void connectAll();
-    void addPage(Page* page);
-    void refreshTabs();
+    void connectBook();
+    void showTabs();
     void showHelp();
     void switchShade();
-    Page* current() const;
+    void openOrder(store::OrderId order);
 
     Session& session_;
-    CardTabs* tabs_ = nullptr;
-    QStackedWidget* stack_ = nullptr;
-    StatusLine* status_ = nullptr;
-    Toast* toast_ = nullptr;
+    std::vector<Page*> pages_;
     CounterPage* counter_ = nullptr;
     BenchPage* bench_ = nullptr;
     RackPage* rack_ = nullptr;
-    ShopPage* shop_ = nullptr;
-    std::vector<Page*> pages_;
+    CardTabBar* tabs_;
+    QStackedWidget* stack_;
+    StatusLine* status_;
+    Toast* toast_ = nullptr;
+    BookCheck* check_;
+    Scanner* scanner_ = nullptr;
 };
 
 /// The shade that was last chosen on this computer.

@@ -1,0 +1,210 @@
+#include "ui/window/window.h"
+
+#include "ui/bench/bench_page.h"
+#include "ui/bench/order_dialog.h"
+#include "ui/counter/counter_page.h"
+#include "ui/desk/book_check.h"
+#include "ui/desk/labels.h"
+#include "ui/look/card_tabs.h"
+#include "ui/rack/rack_page.h"
+#include "ui/window/help_dialog.h"
+#include "ui/window/scanner.h"
+#include "ui/window/status_line.h"
+#include "ui/window/toast.h"
+#include "ui/words/tr.h"
+
+#include <QAbstractSpinBox>
+#include <QAction>
+#include <QApplication>
+#include <QComboBox>
+#include <QDateTime>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QSettings>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace riband::ui {
+
+namespace {
+
+const QString ShadeKey = QStringLiteral("shade");
+
+bool takesText(const QWidget* widget) {
+    return qobject_cast<const QLineEdit*>(widget) || qobject_cast<const QAbstractSpinBox*>(widget) ||
+           qobject_cast<const QPlainTextEdit*>(widget) || qobject_cast<const QComboBox*>(widget) ||
+           (widget && widget->property("takesKeys").toBool());
+}
+
+bool isWriting(const QKeyEvent& key) {
+    return !(key.modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier)) &&
+           !key.text().isEmpty() && key.text().front().isPrint() && key.key() != Qt::Key_Space;
+}
+
+} // namespace
+
+Shade rememberedShade() {
+    return QSettings{}.value(ShadeKey).toString() == QLatin1String("dark") ? Shade::Dark : Shade::Light;
+}
+
+Window::Window(Session& session, QWidget* parent)
+    : QMainWindow{parent}, session_{session}, tabs_{new CardTabBar}, stack_{new QStackedWidget},
+      status_{new StatusLine}, check_{new BookCheck{session, this}} {
+    setWindowTitle(text(session.settings().name).isEmpty()
+                       ? tr("Riband")
+                       : tr("%1 · Riband").arg(text(session.settings().name)));
+    buildPages();
+    buildView();
+    buildActions();
+    connectAll();
+    resize(1366, 768);
+    open(counter_);
+    status_->showChecking();
+    check_->start();
+}
+
+Window::~Window() { qApp->removeEventFilter(this); }
+
+void Window::buildPages() {
+    counter_ = new CounterPage{session_};
+    bench_ = new BenchPage{session_};
+    rack_ = new RackPage{session_};
+    pages_ = {counter_, bench_, rack_};
+    for (std::size_t i = 0; i < pages_.size(); ++i) {
+        stack_->addWidget(pages_[i]);
+        tabs_->addCard(pages_[i]->title(), Qt::CTRL | static_cast<Qt::Key>(Qt::Key_1 + i));
+    }
+    tabs_->setAccessibleName(tr("Pages"));
+}
+
+QWidget* Window::buildTop() {
+    auto* top = new QWidget;
+    auto* row = new QHBoxLayout{top};
+    row->setContentsMargins(0, 0, 0, 0);
+    row->addWidget(tabs_, 0, Qt::AlignBottom);
+    row->addStretch();
+    auto* names = new QVBoxLayout;
+    names->setSpacing(0);
+    auto* shopName = label(text(session_.settings().name), "strong");
+    shopName->setAlignment(Qt::AlignRight);
+    names->addWidget(shopName);
+    const store::Person person = store::Settings{session_.shop().connection}.person(session_.shop().person);
+    auto* who = label(text(person.name.empty() ? person.initials : person.name), "small");
+    who->setAlignment(Qt::AlignRight);
+    names->addWidget(who);
+    row->addLayout(names);
+    connect(&session_, &Session::settingsChanged, shopName,
+            [this, shopName] { shopName->setText(text(session_.settings().name)); });
+    return top;
+}
+
+void Window::buildView() {
+    auto* ground = new QWidget;
+    auto* column = new QVBoxLayout{ground};
+    column->setContentsMargins(5 * step, 2 * step, 5 * step, 2 * step);
+    column->setSpacing(0);
+    column->addWidget(buildTop());
+    auto* card = surface("card");
+    auto* inside = new QVBoxLayout{card};
+    inside->setContentsMargins(0, 0, 0, 0);
+    inside->addWidget(stack_);
+    column->addWidget(card, 1);
+    column->addSpacing(2 * step);
+    column->addWidget(status_);
+    setCentralWidget(ground);
+    toast_ = new Toast{ground};
+}
+
+QAction* Window::act(const QString& name, const QKeySequence& key, const std::function<void()>& does) {
+    auto* action = new QAction{name, this};
+    action->setShortcut(key);
+    connect(action, &QAction::triggered, this, does);
+    addAction(action);
+    return action;
+}
+
+void Window::buildActions() {
+    for (std::size_t i = 0; i < pages_.size(); ++i)
+        act(pages_[i]->title(), Qt::CTRL | static_cast<Qt::Key>(Qt::Key_1 + i),
+            [this, i] { open(pages_[i]); });
+    act(tr("Help on this page"), Qt::Key_F1, [this] { showHelp(); });
+    act(tr("Light or dark"), Qt::Key_F11, [this] { switchShade(); });
+    act(tr("Leave Riband"), Qt::CTRL | Qt::Key_Q, [this] { close(); });
+}
+
+void Window::connectAll() {
+    connect(tabs_, &QTabBar::currentChanged, this,
+            [this](int index) { open(pages_[static_cast<std::size_t>(index)]); });
+    connect(&session_, &Session::told, toast_, &Toast::tell);
+    connect(&session_, &Session::warned, toast_, &Toast::warn);
+    connect(&session_, &Session::pieceWanted, this, [this](store::PieceId piece) {
+        open(rack_);
+        rack_->showPiece(piece);
+    });
+    connect(&session_, &Session::ticketWanted, this, [this](store::TicketId ticket) {
+        open(bench_);
+        bench_->showTicket(ticket);
+    });
+    connect(&session_, &Session::orderWanted, this, &Window::openOrder);
+    for (Page* page : pages_)
+        connect(page, &Page::waitingChanged, this, &Window::showTabs);
+    connectBook();
+    scanner_ = new Scanner{[this](const QString& code) { return openScanned(session_, code); },
+                           [] { return QDateTime::currentMSecsSinceEpoch(); }, this};
+    scanner_->leaveAlone(&counter_->line());
+    qApp->installEventFilter(this);
+    qApp->installEventFilter(scanner_); // the last one installed sees the keys first
+}
+
+void Window::connectBook() {
+    connect(check_, &BookCheck::done, status_, qOverload<const store::Verification&>(&StatusLine::show));
+    connect(check_, &BookCheck::failed, status_, &StatusLine::showFailure);
+    connect(&session_, &Session::changed, this, [this] {
+        if (current()) current()->refresh();
+        bench_->count();
+        check_->start();
+    });
+}
+
+Page* Window::current() const { return static_cast<Page*>(stack_->currentWidget()); }
+
+void Window::open(Page* page) {
+    stack_->setCurrentWidget(page);
+    const auto at = std::find(pages_.begin(), pages_.end(), page) - pages_.begin();
+    const QSignalBlocker quiet{tabs_};
+    tabs_->setCurrentIndex(static_cast<int>(at));
+    page->refresh();
+    showTabs();
+}
+
+void Window::showTabs() {
+    for (std::size_t i = 0; i < pages_.size(); ++i)
+        tabs_->setWaiting(static_cast<int>(i), pages_[i]->waiting());
+}
+
+void Window::showHelp() { HelpDialog{*current(), actions(), this}.exec(); }
+
+void Window::switchShade() {
+    const Shade shade = Look::currentShade() == Shade::Dark ? Shade::Light : Shade::Dark;
+    Look::apply(*qApp, shade);
+    QSettings{}.setValue(ShadeKey, shade == Shade::Dark ? QStringLiteral("dark") : QStringLiteral("light"));
+}
+
+void Window::openOrder(store::OrderId order) { OrderDialog{session_, order, this}.exec(); }
+
+/// What is typed while no field has the focus goes to the page, so that nobody needs to click first.
+bool Window::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() != QEvent::KeyPress || !watched->isWidgetType()) return false;
+    const auto* key = static_cast<QKeyEvent*>(event);
+    const auto* widget = static_cast<const QWidget*>(watched);
+    if (widget->window() != this || !isWriting(*key) || takesText(QApplication::focusWidget())) return false;
+    if (takesText(widget)) return false;
+    current()->typed(key->text());
+    return true;
+}
+
+} // namespace riband::ui
