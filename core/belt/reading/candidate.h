@@ -39,8 +39,13 @@ struct Style {
     bool ribbedToo = false;   ///< the same words may mean a ribbed belt
 };
 
+constexpr std::int64_t usualTeeth = 20; ///< shorter belts are not made
+
 Attempt readToothed(const Phrase& phrase, const Profile& profile, const Style& style, const Tables& tables);
 Attempt readRibbed(const Phrase& phrase, const Profile& profile, const Style& style, const Tables& tables);
+
+/// Drops the candidates of a toothed belt that are clearly less likely than others; likeliest first.
+void chooseToothed(Attempt& attempt, const Phrase& phrase, const Profile& profile, const Tables& tables);
 
 /// Every way to give the open numbers their roles: each has one, a role goes to one number at most, and only
 /// the first or the last may be a quantity.

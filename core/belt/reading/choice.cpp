@@ -39,8 +39,11 @@ private:
         return result;
     }
 
+    /// As the double-sided profile would be called if there were one.
     std::string nameWithSides() const {
-        return (phrase_.doubleSided ? "double-sided " : "") + std::string{phrase_.mention.name};
+        const Profile* single = tables_.profile(phrase_.mention.name);
+        const bool behind = single && single->family == Family::MetricTrapezoidal;
+        return behind ? phrase_.mention.name + "-DL" : "D" + phrase_.mention.name;
     }
 
     /// A letter alone may be ribbed only where such a length is made and no width code says otherwise:

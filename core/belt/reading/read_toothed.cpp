@@ -9,7 +9,6 @@ using Fault = ReadFault::Kind;
 using Remark = Reading::Remark;
 
 constexpr std::int64_t fewestTeeth = 10; // fewer is no belt at all
-constexpr std::int64_t usualTeeth = 20;  // fewer is not made
 const Length longest = Length::millimetres(30'000);
 
 class ToothedReader {
@@ -27,7 +26,7 @@ public:
             tryRoles(roles);
         if (attempt_.candidates.empty() && !attempt_.fault)
             keepFault(attempt_, {Fault::NoLength, {}, {}, {}}, 0);
-        choose();
+        chooseToothed(attempt_, phrase_, profile_, tables_);
         return std::move(attempt_);
     }
 
@@ -167,134 +166,6 @@ private:
         if (!width.fromLabel) return;
         candidate.reading.remarks.push_back(Remark::WidthFromLabel);
         candidate.reading.saidWidth = said;
-    }
-
-    // ---- which of the candidates stay
-
-    template <class Test>
-    void drop(Test test) {
-        auto& all = attempt_.candidates;
-        all.erase(std::remove_if(all.begin(), all.end(), test), all.end());
-    }
-    template <class Test>
-    bool any(Test test) const {
-        return std::any_of(attempt_.candidates.begin(), attempt_.candidates.end(), test);
-    }
-
-    void choose() {
-        if (isStandardForm() && any(isInOrder)) drop([](const Candidate& c) { return !isInOrder(c); });
-        dropWrongQuantities();
-        if (any([](const Candidate& c) { return c.plausible && c.reading.width; }))
-            drop([](const Candidate& c) { return !c.plausible; });
-        dropShort();
-        keepBest();
-        std::stable_sort(attempt_.candidates.begin(), attempt_.candidates.end(),
-                         [](const Candidate& a, const Candidate& b) { return a.score > b.score; });
-        dropDoubles();
-    }
-
-    /// With a cross or a third number one number counts belts; with two only if the width is none otherwise.
-    void dropWrongQuantities() {
-        const bool three = phrase_.open.size() == 3 ||
-                           ((phrase_.teeth || phrase_.length || phrase_.width) && phrase_.open.size() == 2);
-        const int last = static_cast<int>(phrase_.open.size()) - 1;
-        if (three && phrase_.crossFirst) onlyQuantityAt(0);
-        if (three && phrase_.crossLast) onlyQuantityAt(last);
-        if (!three) weighQuantityAgainstWidth();
-    }
-
-    /// "3 T5 x 500 x 10" is not ten belts 3 mm wide, though a cross stands before the 10.
-    void onlyQuantityAt(int index) {
-        const auto there = [&](const Candidate& c) { return c.roles.quantity == index; };
-        if (any([&](const Candidate& c) { return there(c) && c.plausible; }))
-            drop([&](const Candidate& c) { return !there(c); });
-    }
-
-    /// "3 H8M 1200" is three belts, "8 T5 500" is 8 mm wide, "10 H8M 1200" may be either.
-    void weighQuantityAgainstWidth() {
-        const auto wide = [](const Candidate& c) { return c.roles.width >= 0 && c.plausible; };
-        const bool listed = any([](const Candidate& c) { return c.reading.width && c.widthListed; });
-        const bool widthFirst = any(wide) && (profile_.family == Family::MetricTrapezoidal ||
-                                              phrase_.slashLast || tables_.widths(profile_.name).empty());
-        const bool crossed = phrase_.crossFirst || phrase_.crossLast;
-        drop([&](const Candidate& c) {
-            if (c.roles.quantity < 0) return false;
-            const bool inFront = c.roles.quantity == 0 && phrase_.before > 0;
-            if (!inFront && any(wide)) return true; // "T5 500 10": the width comes last
-            return crossed && inFront && !widthFirst ? false : listed || widthFirst;
-        });
-        // A number in front that is too narrow for a width counts belts; one behind may be either.
-        if (phrase_.before > 0 && any([](const Candidate& c) { return c.roles.quantity == 0; }))
-            drop([](const Candidate& c) { return c.roles.width == 0 && !c.plausible; });
-    }
-
-    /// So short a belt is only thought of if the other number would be a width that the short sleeves have.
-    void dropShort() {
-        const auto isShort = [](const Candidate& c) { return c.reading.belt.teeth->count() < usualTeeth; };
-        if (!any([&](const Candidate& c) { return !isShort(c); })) {
-            attempt_.askWhichIsLength = phrase_.open.size() == 2 && attempt_.candidates.size() > 1 &&
-                                        phrase_.open[0].millionths == phrase_.open[1].millionths;
-            return;
-        }
-        drop([&](const Candidate& c) { return isShort(c) && !isThinkable(c); });
-    }
-
-    bool isThinkable(const Candidate& candidate) const {
-        if (!candidate.reading.width) return false;
-        const auto& listed = tables_.widths(profile_.name);
-        const Extent width = *candidate.reading.width;
-        const bool farTooWide = !listed.empty() && width > listed.back().extent * 3;
-        return !farTooWide && width <= tables_.usualSleeve(candidate.reading.belt);
-    }
-
-    static bool isInOrder(const Candidate& candidate) {
-        const Roles& roles = candidate.roles;
-        const bool widthFirst = candidate.reading.belt.profile.find('T') != std::string::npos;
-        if (roles.width < 0) return false;
-        return roles.length < 0 || (roles.width < roles.length) == widthFirst;
-    }
-
-    /// 960H8M50, 300L075, 322L-27.3mm, 16 T5 / 480, B80XXL6.4 and 3-63-16 leave no doubt which number is
-    /// which.
-    bool isStandardForm() const {
-        if (phrase_.open.size() == 1) return phrase_.teeth && phrase_.gluedAfter;
-        if (phrase_.open.size() != 2) return false;
-        if (phrase_.mention.kind == Mention::Kind::Module) return true;
-        if (phrase_.before != 1) return false;
-        if (profile_.family == Family::MetricTrapezoidal) return phrase_.slashLast;
-        const bool saidMillimetres = phrase_.open[1].unit == Measure::Millimetre;
-        const bool oneOrder = profile_.family != Family::CurvilinearS && phrase_.gluedAfter;
-        return phrase_.gluedBefore && (oneOrder || saidMillimetres);
-    }
-
-    /// Drops the ways to give out the roles that are clearly less likely. T and AT numbers are written in any
-    /// order, so there whatever fits stays a question.
-    void keepBest() {
-        const bool anyOrder = profile_.family == Family::MetricTrapezoidal;
-        const bool twoNumbers = phrase_.open.size() <= 2;
-        const int margin = !twoNumbers                                  ? 1
-                           : anyOrder                                   ? 100
-                           : profile_.family == Family::InchTrapezoidal ? 1
-                                                                        : 2;
-        int best = -100;
-        for (const Candidate& c : attempt_.candidates)
-            best = std::max(best, c.score);
-        std::vector<Roles> kept;
-        for (const Candidate& c : attempt_.candidates)
-            if (c.score >= best - margin) kept.push_back(c.roles);
-        drop([&](const Candidate& c) { return std::find(kept.begin(), kept.end(), c.roles) == kept.end(); });
-    }
-
-    void dropDoubles() {
-        auto& all = attempt_.candidates;
-        const auto same = [](const Candidate& a, const Candidate& b) {
-            return a.reading.belt == b.reading.belt && a.reading.width == b.reading.width &&
-                   a.reading.quantity == b.reading.quantity;
-        };
-        for (std::size_t i = 0; i < all.size(); ++i)
-            all.erase(std::remove_if(all.begin() + static_cast<std::ptrdiff_t>(i) + 1, all.end(),
-                                     [&](const Candidate& c) { return same(all[i], c); }),
-                      all.end());
     }
 
     const Phrase& phrase_;

@@ -202,6 +202,8 @@ TEST_CASE("How many belts may be said before, behind, with a cross or a word", "
         {"20 H8M 1200 30", "H8M 1200 @30 x20 | H8M 1200 @20 x30 ? HowWide"},
         {"10 T5 500 16", "T5 500 @16 x10 | T5 500 @10 x16 ? HowWide"},
         {"3 H8M 1200", "H8M 1200 x3 ? HowWide"}, // no belt of 8 mm pitch is 3 mm wide
+        {"15 H8M 1200", "H8M 1200 @15 | H8M 1200 x15 ? HowWide"}, // 15 is no width of H8M, but could be
+
         {"T10 500 5", "T10 500 x5 | T10 500 @5 ? HowWide"},
         {"3 PJ 1194 6", "PJ 1194 @6 x3 | PJ 1194 @3 x6 ? HowManyRibs"},
         {"five hundred T5 ten", "T5 500 @10"},
@@ -256,7 +258,8 @@ TEST_CASE("Teeth on both sides", "[reader]") {
         {"T5-DL 480 16", "T5-DL 480 @16"},
         {"double-sided H8M 960 50", "DH8M 960 @50"},
         {"double sided L 300 075", "DL 300 @19.05"},
-        {"T20 2000 50 DL", "! UnknownProfile double-sided T20"},
+        {"T20 2000 50 DL", "! UnknownProfile T20-DL"},
+        {"double R8M 1200 30", "! UnknownProfile DR8M"},
     });
     CHECK(understand("960DH8M50", theTables()).readings.front().doubleSided);
 }
