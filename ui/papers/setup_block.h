@@ -1,0 +1,14 @@
+#pragma once
+
+#include "ui/papers/leaves.h"
+#include "ui/papers/papers.h"
+
+namespace riband::ui {
+
+/// The set-up sheet of a mounting: shaft, distance, gap, trim, tolerance; warnings; steps to tick.
+void addSetUp(std::vector<Block>& rows, const shop::BenchMounting& mounting, const store::ShopSettings& shop);
+
+/// What holds at every cutter: the cautions, framed.
+Block cautions(double width);
+
+} // namespace riband::ui

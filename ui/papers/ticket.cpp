@@ -1,0 +1,128 @@
+#include "ui/papers/mounting_block.h"
+#include "ui/papers/paper_words.h"
+#include "ui/papers/papers.h"
+#include "ui/papers/setup_block.h"
+#include "ui/words/words.h"
+
+#include <QDateTime>
+#include <QLocale>
+
+namespace riband::ui {
+namespace {
+
+QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
+
+/// In the time of the place, as its people write it.
+QString localTime(Moment moment) {
+    const auto at = QDateTime::fromMSecsSinceEpoch(moment.time_since_epoch().count());
+    return QLocale().language() == QLocale::C ? at.toString("yyyy-MM-dd HH:mm")
+                                              : QLocale{}.toString(at, QLocale::ShortFormat);
+}
+
+QString whoLine(const store::Order& order) {
+    QStringList parts{PaperWords::tr("order %1").arg(text(order.code))};
+    parts << (order.customerName.empty() ? PaperWords::tr("walk-in") : text(order.customerName));
+    return parts.join(" · ");
+}
+
+QString whenLine(const TicketPaper& paper) {
+    QStringList parts{PaperWords::tr("made %1").arg(localTime(paper.ticket.made))};
+    if (paper.order.due) parts << PaperWords::tr("needed by %1").arg(localTime(*paper.order.due));
+    return parts.join(" · ");
+}
+
+Block headBlock(const TicketPaper& paper) {
+    return {100, [paper](QPainter& painter, const QRectF& area) {
+                const QRectF left = area.adjusted(0, 0, -250, 0);
+                painter.setFont(paperFont(13));
+                painter.drawText(left, Qt::AlignLeft | Qt::AlignTop, PaperWords::tr("Cutting ticket"));
+                painter.setFont(paperFont(32, QFont::Bold));
+                paintFitted(painter, left.adjusted(0, 16, 0, -44), Qt::AlignLeft | Qt::AlignVCenter,
+                            text(paper.ticket.code));
+                painter.setFont(paperFont(15, QFont::DemiBold));
+                paintElided(painter, left.adjusted(0, 58, 0, -22), Qt::AlignLeft | Qt::AlignVCenter,
+                            whoLine(paper.order));
+                painter.setFont(paperFont(13));
+                paintFitted(painter, left.adjusted(0, 78, 0, -2), Qt::AlignLeft | Qt::AlignVCenter,
+                            whenLine(paper));
+                const QRectF code(area.right() - 240, area.top() + 2, 240, 56);
+                paintCode128(painter, code, paper.ticket.code);
+                painter.setFont(paperFont(13));
+                painter.drawText(QRectF{code.left(), code.bottom() + 2, code.width(), 20}, Qt::AlignCenter,
+                                 text(paper.ticket.code));
+            }};
+}
+
+/// What the line is a piece of, as far as the mountings of this ticket tell.
+QString beltOf(const store::OrderLine& line, const TicketPaper& paper) {
+    for (const auto& mounting : paper.mountings)
+        if (mounting.belt.id == line.belt) return text(mounting.belt.designation);
+    return text(line.said);
+}
+
+Block lineBlock(const store::OrderLine& line, const QString& belt) {
+    return {24, [=](QPainter& painter, const QRectF& area) {
+                painter.setFont(paperFont(12));
+                painter.setPen(Look::paper().ink2);
+                painter.drawText(area, Qt::AlignLeft | Qt::AlignVCenter, QString::number(line.position));
+                painter.setPen(Look::paper().ink);
+                painter.setFont(paperFont(15, QFont::DemiBold));
+                const QString what =
+                    PaperWords::tr("%1 × %2, %3").arg(line.quantity).arg(belt, shown(line.extent));
+                paintFitted(painter, area.adjusted(28, 0, -230, 0), Qt::AlignLeft | Qt::AlignVCenter, what);
+                painter.setFont(paperFont(12));
+                painter.setPen(Look::paper().ink2);
+                if (!line.said.empty())
+                    paintElided(painter, area.adjusted(area.width() - 220, 0, 0, 0),
+                                Qt::AlignRight | Qt::AlignVCenter,
+                                PaperWords::tr("said: %1").arg(text(line.said)));
+            }};
+}
+
+Block headingBlock(const QString& words) {
+    return {30,
+            [words](QPainter& painter, const QRectF& area) {
+                painter.setFont(paperFont(14, QFont::DemiBold));
+                painter.drawText(area.adjusted(0, 0, 0, -4), Qt::AlignLeft | Qt::AlignBottom, words);
+            },
+            true};
+}
+
+Block tickBlock(const QString& words) {
+    return {24, [words](QPainter& painter, const QRectF& area) {
+                painter.setFont(paperFont(14));
+                paintTick(painter, area, words);
+            }};
+}
+
+Block noteBlock(const QString& note, double width) {
+    const QFont font = paperFont(14);
+    return {wrappedHeight(font, note, width) + 8, [=](QPainter& painter, const QRectF& area) {
+                painter.setFont(font);
+                paintWrapped(painter, area.adjusted(0, 4, 0, 0), note);
+            }};
+}
+
+} // namespace
+
+int paintTicket(QPagedPaintDevice& device, const TicketPaper& paper, const store::ShopSettings& shop,
+                const belt::Tables& tables) {
+    const double width = leafWidth(device);
+    std::vector<Block> blocks{headBlock(paper)};
+    for (const auto& line : paper.order.lines)
+        blocks.push_back(lineBlock(line, beltOf(line, paper)));
+    if (!paper.order.note.empty()) blocks.push_back(noteBlock(text(paper.order.note), width));
+    if (!paper.fromShelf.empty())
+        blocks.push_back(headingBlock(PaperWords::tr("From the shelf, no cutting")));
+    for (const auto& taken : paper.fromShelf)
+        blocks.push_back(tickBlock(text(taken)));
+    if (!paper.mountings.empty()) blocks.push_back(cautions(width));
+    for (std::size_t i = 0; i < paper.mountings.size(); ++i)
+        blocks.push_back(
+            mountingBlock(paper.mountings[i], paper.order, i + 1, paper.mountings.size(), shop, tables));
+    const QString foot = PaperWords::tr("%1 · ticket %2 · %3")
+                             .arg(text(shop.name), text(paper.ticket.code), text(shop.cutter.name));
+    return paintLeaves(device, blocks, foot);
+}
+
+} // namespace riband::ui
