@@ -121,10 +121,21 @@ Exit run(const Verb* verb, const QStringList& arguments) {
     return runWindow(arguments);
 }
 
+/// The offscreen window system says what it can't do for windows that nobody will see: only real trouble is
+/// told.
+void keepQuiet() {
+    qInstallMessageHandler([](QtMsgType type, const QMessageLogContext&, const QString& words) {
+        if (type == QtCriticalMsg || type == QtFatalMsg) app::complain(words);
+    });
+}
+
 /// Only what paints needs the window system; the demo paints without showing anything.
 std::unique_ptr<QCoreApplication> applicationFor(const Verb* verb, int& argc, char** argv) {
     const bool windowed = !verb && hasDisplay() && (argc < 2 || argv[1][0] != '-');
-    if (verb && verb->paints) qputenv("QT_QPA_PLATFORM", "offscreen");
+    if (verb && verb->paints) {
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+        keepQuiet();
+    }
     if (windowed || (verb && verb->paints)) return std::make_unique<QApplication>(argc, argv);
     return std::make_unique<QCoreApplication>(argc, argv);
 }

@@ -133,6 +133,7 @@ private:
         const shop::Shop shop{connection_, tables_, bulk_.someone(), [end] { return end; }};
         for (int i = 0; i < openOrders; ++i) {
             const store::StockedBelt& belt = shelves_[asked()].belt;
+            if (belt.listed.empty()) continue;
             const Extent width = belt.listed.front();
             try {
                 shop::order(shop, {.lines = {{belt.belt, width, 1, belt.designation, std::nullopt, {}}},
