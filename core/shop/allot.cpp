@@ -57,7 +57,7 @@ private:
     }
 
     cutting::Limits limits() const {
-        const Moment until = shop_.now() + std::chrono::seconds{2};
+        const Moment until = shop_.now() + std::chrono::seconds{1};
         cutting::Limits limits;
         limits.stop = [this, until] { return shop_.now() > until; };
         return limits;

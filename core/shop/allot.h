@@ -23,7 +23,7 @@ struct Allotment {
 };
 
 /// Plans what is wanted from what is free now: the lines of a belt together, after those with a chosen way
-/// that can still be done. Reads inside the caller's transaction. Planning stops after two seconds by the
+/// that can still be done. Reads inside the caller's transaction. Planning stops after a second by the
 /// shop's clock with the best plan so far.
 Allotment allot(const Shop& shop, const std::vector<Wanted>& wanted);
 

@@ -1,3 +1,4 @@
+#include "core/shop/finish.h"
 #include "core/shop/queries.h"
 
 #include <algorithm>
@@ -50,7 +51,10 @@ private:
         addStops(row);
         addSetUp(row);
         addTolerance(row);
-        if (mounting.state == store::MountingState::Planned) expectLeft(row);
+        if (mounting.state == store::MountingState::Planned) {
+            expectLeft(row);
+            addFinish(row);
+        }
         return row;
     }
 
@@ -88,10 +92,24 @@ private:
         row.tolerance = shop_.tables->widthTolerance(row.belt.belt, widest.width());
     }
 
+    static Extent usedBy(const BenchMounting& row) {
+        return row.mounting.trim + row.cumulative.back() + row.mounting.kerf;
+    }
+
     /// What is left if this mounting is cut now, whatever was cut of the piece since it was planned.
     void expectLeft(BenchMounting& row) const {
-        const Extent used = row.mounting.trim + row.cumulative.back() + row.mounting.kerf;
+        const Extent used = usedBy(row);
         row.mounting.left = row.piece.extent > used ? row.piece.extent - used : Extent::none(used.unit());
+    }
+
+    void addFinish(BenchMounting& row) const {
+        if (row.piece.reserved > usedBy(row)) return; // other tickets need the rest
+        std::vector<Extent> onShelf;
+        for (const store::StockPiece& piece : store::Pieces{shop_.connection}.ofBelt(row.belt.id))
+            if (piece.kind == cutting::PieceKind::Ready) onShelf.push_back(piece.extent);
+        const Extent widest = *std::max_element(row.stops.begin(), row.stops.end());
+        row.finish =
+            finishOf(settings_.rulesFor(row.belt.unit), row.belt.listed, onShelf, widest, row.mounting.left);
     }
 
     const Shop& shop_;

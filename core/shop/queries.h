@@ -34,6 +34,9 @@ struct BenchMounting {
     std::optional<cutting::SetUp> setUp;
     std::optional<cutting::SetUpFault> setUpFault;
     std::optional<belt::WidthTolerance> tolerance; ///< of the widest belt
+    /// Listed widths that should be cut for the shelf as well from a rest that is of no more use (finishOf);
+    /// nothing if other tickets need the rest. CutRecord::forShelf books them.
+    std::vector<Extent> finish{};
 };
 /// All planned mountings, in the order that changes shafts least; within a shaft longest waiting first.
 std::vector<BenchMounting> bench(const Shop& shop);
