@@ -23,7 +23,7 @@ enum class Family : std::uint8_t {
 
 enum class ToothShape : std::uint8_t { Trapezoid, HalfRound, FlatTopRound, DimpledRound, FullRound, Rib };
 
-/// How well a figure of the tables is known; the meaning of each is in resources/tables/SOURCES.md.
+/// How well a figure of the tables is known; the meaning of each is in docs/sources.md.
 enum class Confidence : std::uint8_t { Confirmed, OneSource, MemoryOnly, CommonPractice, Computed };
 
 /// The figures of a drawn tooth in mm; doubles, for drawing and shaft geometry only. Absent where no source
