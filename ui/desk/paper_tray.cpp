@@ -19,7 +19,6 @@ struct TrayWords {
     Q_DECLARE_TR_FUNCTIONS(TrayWords)
 };
 
-constexpr int Dpi = 1200;
 
 const store::OrderLine* lineOf(const store::Order& order, store::LineId id) {
     for (const auto& line : order.lines)
@@ -65,9 +64,7 @@ QString PaperTray::keep(const QString& name, const QPageSize& size, const Paint&
     QDir{}.mkpath(session_.papersFolder());
     const QString file = QDir{session_.papersFolder()}.filePath(name + QStringLiteral(".pdf"));
     QPdfWriter writer{file};
-    writer.setResolution(Dpi);
-    writer.setPageSize(size);
-    writer.setPageMargins(QMarginsF{});
+    prepare(writer, size);
     paint(writer);
     if (!QFileInfo::exists(file))
         throw store::StoreError{store::StoreError::Kind::ReadOnly, file.toStdString(), "paper not written"};

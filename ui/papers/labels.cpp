@@ -35,13 +35,17 @@ void paintLowerHalf(QPainter& painter, double width, const std::string& code, do
 }
 
 /// Empty boxes: each time the piece is cut its new width is written by hand.
-void paintWidthBoxes(QPainter& painter, double width, double top) {
+void paintWidthBoxes(QPainter& painter, double width, double top, Unit unit) {
     const double each = (width - 2 * border) / 4;
     painter.setPen(QPen{Look::paper().ink, .8});
     painter.setBrush(Qt::NoBrush);
-    for (int i = 0; i < 4; ++i)
-        painter.drawRect(mm(border + i * each, top, each - .8, 6));
-    painter.setPen(Look::paper().ink);
+    painter.setFont(paperFont(8));
+    for (int i = 0; i < 4; ++i) {
+        const QRectF box = mm(border + i * each, top, each - .8, 6);
+        painter.drawRect(box);
+        painter.drawText(box.adjusted(0, 0, -3, -1), Qt::AlignRight | Qt::AlignBottom,
+                         unit == Unit::Rib ? PaperWords::tr("ribs") : PaperWords::tr("mm"));
+    }
 }
 
 void paint(QPainter& painter, const RemnantLabel& label, const store::ShopSettings& shop, double width) {
@@ -51,14 +55,14 @@ void paint(QPainter& painter, const RemnantLabel& label, const store::ShopSettin
     write(painter, mm(border, 7, inner * .56, 8.6), Qt::AlignLeft, text(label.code), QFont::Bold);
     write(painter, mm(border + inner * .57, 7, inner * .43, 8.6), Qt::AlignRight, shown(label.extent),
           QFont::DemiBold);
-    paintWidthBoxes(painter, width, 16.2);
+    paintWidthBoxes(painter, width, 16.2, label.extent.unit());
     paintLowerHalf(painter, width, label.code, 24,
                    PaperWords::tr("born %1 · %2").arg(shown(label.born), text(shop.name)));
 }
 
 QString customerLine(const BeltLabel& label) {
     QStringList parts;
-    if (!label.order.empty()) parts << text(label.order);
+    if (!label.order.empty() && label.order != label.code) parts << text(label.order);
     if (!label.customer.empty()) parts << text(label.customer);
     return parts.join(" · ");
 }

@@ -1,11 +1,13 @@
 #include "ui/papers/mounting_block.h"
 
 #include "ui/drawing/pictures.h"
+#include "ui/drawing/tooth.h"
 #include "ui/papers/paper_words.h"
 #include "ui/papers/setup_block.h"
 #include "ui/words/words.h"
 
 #include <algorithm>
+#include <optional>
 
 namespace riband::ui {
 namespace {
@@ -38,7 +40,12 @@ void paintPlace(QPainter& painter, const QRectF& area, const QString& place) {
     paintFitted(painter, area, Qt::AlignRight | Qt::AlignBottom, place.isEmpty() ? QString{"—"} : place);
 }
 
-Block headRow(const shop::BenchMounting& mounting, std::size_t number, std::size_t of) {
+/// Between the name of the piece and its place.
+QRectF toothBox(const QRectF& inside) { return {inside.right() - 262, inside.top() + 20, 122, 26}; }
+
+Block headRow(const shop::BenchMounting& mounting, const belt::Profile* profile, std::size_t number,
+              std::size_t of) {
+    const auto tooth = profile ? std::optional{*profile} : std::nullopt;
     return {64, [=](QPainter& painter, const QRectF& area) {
                 painter.setPen(QPen{Look::paper().ink, 2});
                 painter.drawLine(area.topLeft() + QPointF{0, 8}, area.topRight() + QPointF{0, 8});
@@ -47,12 +54,13 @@ Block headRow(const shop::BenchMounting& mounting, std::size_t number, std::size
                 painter.setFont(paperFont(11));
                 const QString count = PaperWords::tr("mounting %1 of %2").arg(number).arg(of);
                 painter.drawText(inside.adjusted(0, 0, -140, 0), Qt::AlignRight | Qt::AlignTop, count);
+                if (tooth) paintTeeth(painter, toothBox(inside), *tooth, 5, Look::paper());
                 painter.setPen(Look::paper().ink);
                 painter.setFont(paperFont(20, QFont::Bold));
-                paintFitted(painter, inside.adjusted(0, 0, -250, -18), Qt::AlignLeft | Qt::AlignVCenter,
+                paintFitted(painter, inside.adjusted(0, 0, -275, -18), Qt::AlignLeft | Qt::AlignVCenter,
                             pieceName(mounting));
                 painter.setFont(paperFont(13));
-                paintFitted(painter, inside.adjusted(0, 26, -140, 0), Qt::AlignLeft | Qt::AlignVCenter,
+                paintFitted(painter, inside.adjusted(0, 26, -275, 0), Qt::AlignLeft | Qt::AlignVCenter,
                             pieceLine(mounting));
                 paintPlace(painter, inside.adjusted(inside.width() - 130, 0, 0, 0),
                            text(mounting.piece.place));
@@ -95,19 +103,20 @@ std::vector<StopCell> stopCells(const shop::BenchMounting& mounting, const store
     return cells;
 }
 
+/// Tick, own width, display, for whom: shares of a cell's width where each begins.
 void paintStop(QPainter& painter, const QRectF& area, const StopCell& cell) {
+    const auto part = [&](double from, double to) {
+        return QRectF{area.left() + from * area.width(), area.top(), (to - from) * area.width(),
+                      area.height()};
+    };
     painter.setPen(Look::paper().ink);
     painter.setFont(paperFont(16, QFont::Bold));
-    paintTick(painter, QRectF{area.left(), area.top(), area.width() * .42, area.height()}, cell.each);
+    paintTick(painter, part(0, .38), cell.each);
     painter.setFont(paperFont(13));
-    paintFitted(painter,
-                QRectF{area.left() + area.width() * .43, area.top(), area.width() * .37, area.height()},
-                Qt::AlignLeft | Qt::AlignVCenter, cell.display);
+    paintFitted(painter, part(.38, .74), Qt::AlignLeft | Qt::AlignVCenter, cell.display);
     painter.setPen(Look::paper().ink2);
     painter.setFont(paperFont(11));
-    paintElided(painter,
-                QRectF{area.left() + area.width() * .80, area.top(), area.width() * .17, area.height()},
-                Qt::AlignLeft | Qt::AlignVCenter, cell.whom);
+    paintFitted(painter, part(.75, .95), Qt::AlignLeft | Qt::AlignVCenter, cell.whom, 9);
 }
 
 Block stopsHead(Unit unit) {
@@ -140,7 +149,7 @@ Block stopsRow(std::vector<StopCell> cells, std::size_t columns, double height) 
 
 void addStops(std::vector<Block>& rows, const std::vector<StopCell>& cells, Unit unit) {
     rows.push_back(stopsHead(unit));
-    const std::size_t columns = 4;
+    const std::size_t columns = unit == Unit::Rib ? 3 : 4;
     const double height = cells.size() > 80 ? 18 : 24; // a sleeve full of narrow belts still fits one page
     for (std::size_t i = 0; i < cells.size(); i += columns)
         rows.push_back(
@@ -175,7 +184,7 @@ Block leftRow(const shop::BenchMounting& mounting) {
 Block mountingBlock(const shop::BenchMounting& mounting, const store::Order& order, std::size_t number,
                     std::size_t of, const store::ShopSettings& shop, const belt::Tables& tables) {
     const belt::Profile* profile = tables.profile(mounting.belt.belt.profile);
-    std::vector<Block> rows{headRow(mounting, number, of)};
+    std::vector<Block> rows{headRow(mounting, profile, number, of)};
     addSetUp(rows, mounting, shop);
     rows.push_back(bandRow(mounting));
     addStops(rows, stopCells(mounting, order, profile), mounting.piece.extent.unit());

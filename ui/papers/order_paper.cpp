@@ -153,7 +153,7 @@ std::vector<Amount> totals(const OrderPaper& paper, const store::PriceRules& rul
 }
 
 Block totalsBlock(const OrderPaper& paper, const store::PriceRules& rules, double width) {
-    std::vector<Block> rows{ruleRow(1.2)};
+    std::vector<Block> rows;
     for (const Amount& amount : totals(paper, rules))
         rows.push_back(amountRow(amount, rules.currency, width / 2));
     return stacked(std::move(rows));
