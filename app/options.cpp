@@ -16,16 +16,22 @@ void refuseCount(const Usage& usage, const QStringList& given) {
                            .arg(given.at(usage.positionals.size())));
 }
 
+/// Qt names the program by its path and knows of no verbs; the rest of its text is good.
+QString helpOf(const Usage& usage, const QCommandLineParser& parser) {
+    QString first = QStringLiteral("Usage: riband %1 [options]").arg(usage.verb);
+    for (const Usage::Positional& positional : usage.positionals)
+        first += QLatin1Char(' ') + positional.name;
+    const QString text = parser.helpText();
+    return first + text.mid(text.indexOf(QLatin1Char('\n'))).trimmed().prepend(QLatin1Char('\n'));
+}
+
 } // namespace
 
 Options::Options(const Usage& usage, const QStringList& arguments) : verb_{usage.verb} {
     parser_.setSingleDashWordOptionMode(QCommandLineParser::ParseAsLongOptions);
     parser_.setApplicationDescription(usage.summary);
-    for (const Usage::Positional& positional : usage.positionals) {
-        const bool first = &positional == &usage.positionals.front();
-        parser_.addPositionalArgument(positional.name, positional.what,
-                                      first ? usage.verb + QLatin1Char(' ') + positional.name : QString());
-    }
+    for (const Usage::Positional& positional : usage.positionals)
+        parser_.addPositionalArgument(positional.name, positional.what);
     parser_.addOptions(usage.options);
     parser_.addOption({QStringLiteral("json"), ui::Words::tr("Print the answer as JSON.")});
     const QCommandLineOption help{{QStringLiteral("h"), QStringLiteral("help")},
@@ -34,7 +40,7 @@ Options::Options(const Usage& usage, const QStringList& arguments) : verb_{usage
     if (!parser_.parse(QStringList{QStringLiteral("riband")} + arguments))
         throw BadInput(parser_.errorText() + QLatin1Char(' ') +
                        ui::Words::tr("Try: riband %1 --help").arg(verb_));
-    if (parser_.isSet(help)) throw HelpAsked{parser_.helpText()};
+    if (parser_.isSet(help)) throw HelpAsked{helpOf(usage, parser_)};
     refuseCount(usage, parser_.positionalArguments());
 }
 
