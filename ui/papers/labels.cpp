@@ -43,8 +43,8 @@ void paintWidthBoxes(QPainter& painter, double width, double top, Unit unit) {
     for (int i = 0; i < 4; ++i) {
         const QRectF box = mm(border + i * each, top, each - .8, 6);
         painter.drawRect(box);
-        painter.drawText(box.adjusted(0, 0, -3, -1), Qt::AlignRight | Qt::AlignBottom,
-                         unit == Unit::Rib ? PaperWords::tr("ribs") : PaperWords::tr("mm"));
+        paintElided(painter, box.adjusted(0, 0, -3, -1), Qt::AlignRight | Qt::AlignBottom,
+                    unit == Unit::Rib ? PaperWords::tr("ribs") : PaperWords::tr("mm"));
     }
 }
 

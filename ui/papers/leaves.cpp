@@ -28,7 +28,7 @@ void paintFoot(QPainter& painter, const QSizeF& paper, const QString& foot, std:
     painter.setPen(Look::paper().ink2);
     painter.setFont(paperFont(11));
     const QString number = PaperWords::tr("page %1 of %2").arg(page).arg(pages);
-    painter.drawText(line, Qt::AlignRight | Qt::AlignBottom, number);
+    paintElided(painter, line, Qt::AlignRight | Qt::AlignBottom, number);
     paintElided(painter, line.adjusted(0, 0, -textWidth(painter.font(), number) - 20, 0),
                 Qt::AlignLeft | Qt::AlignBottom, foot);
 }

@@ -34,7 +34,7 @@ QString pieceName(const shop::BenchMounting& mounting) {
 void paintPlace(QPainter& painter, const QRectF& area, const QString& place) {
     painter.setPen(Look::paper().ink2);
     painter.setFont(paperFont(11));
-    painter.drawText(area, Qt::AlignRight | Qt::AlignTop, PaperWords::tr("place"));
+    paintElided(painter, area, Qt::AlignRight | Qt::AlignTop, PaperWords::tr("place"));
     painter.setPen(Look::paper().ink);
     painter.setFont(paperFont(22, QFont::Bold));
     paintFitted(painter, area, Qt::AlignRight | Qt::AlignBottom, place.isEmpty() ? QString{"—"} : place);
@@ -53,7 +53,7 @@ Block headRow(const shop::BenchMounting& mounting, const belt::Profile* profile,
                 painter.setPen(Look::paper().ink2);
                 painter.setFont(paperFont(11));
                 const QString count = PaperWords::tr("mounting %1 of %2").arg(number).arg(of);
-                painter.drawText(inside.adjusted(0, 0, -140, 0), Qt::AlignRight | Qt::AlignTop, count);
+                paintElided(painter, inside.adjusted(0, 0, -140, 0), Qt::AlignRight | Qt::AlignTop, count);
                 if (tooth) paintTeeth(painter, toothBox(inside), *tooth, 5, Look::paper());
                 painter.setPen(Look::paper().ink);
                 painter.setFont(paperFont(20, QFont::Bold));
@@ -122,8 +122,8 @@ void paintStop(QPainter& painter, const QRectF& area, const StopCell& cell) {
 Block stopsHead(Unit unit) {
     return {34, [unit](QPainter& painter, const QRectF& area) {
                 painter.setFont(paperFont(13, QFont::DemiBold));
-                painter.drawText(area.adjusted(0, 2, 0, 0), Qt::AlignLeft | Qt::AlignTop,
-                                 PaperWords::tr("Stops, from the trimmed edge"));
+                paintElided(painter, area.adjusted(0, 2, 0, 0), Qt::AlignLeft | Qt::AlignTop,
+                            PaperWords::tr("Stops, from the trimmed edge"));
                 painter.setFont(paperFont(11));
                 painter.setPen(Look::paper().ink2);
                 const QString bold =

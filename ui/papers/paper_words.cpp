@@ -13,43 +13,25 @@ namespace {
 constexpr double tickSize = 12;
 constexpr double tickGap = 7;
 
-} // namespace
+/// Inter shows other signs between figures and capitals (a higher hyphen in "T2B-6"), of which a PDF knows no
+/// characters: the code could be neither searched nor copied. So signs are shaped apart from their
+/// neighbours.
+bool isSign(QChar c) { return !c.isLetterOrNumber() && !c.isSpace() && !c.isMark(); }
 
-QFont paperFont(int pixels, QFont::Weight weight) {
-    QFont font = Look::font(pixels, weight);
-    font.setHintingPreference(QFont::PreferNoHinting);
-    return font;
+void shapeSignsApart(QTextLayout& layout) {
+    QList<QTextLayout::FormatRange> ranges;
+    const QString text = layout.text();
+    for (int i = 0; i < text.size(); ++i)
+        if (isSign(text[i])) ranges.append({i, 1, {}});
+    layout.setFormats(ranges);
 }
 
-double textWidth(const QFont& font, const QString& text) {
-    return QFontMetricsF{font}.horizontalAdvance(text);
-}
-
-double lineHeight(const QFont& font) { return std::ceil(QFontMetricsF{font}.height()); }
-
-double paintElided(QPainter& painter, const QRectF& area, Qt::Alignment alignment, const QString& text) {
-    const QFontMetricsF metrics{painter.font()};
-    const QString shown = metrics.elidedText(text, Qt::ElideRight, area.width() + .01);
-    painter.drawText(area, static_cast<int>(alignment) | Qt::TextSingleLine | Qt::TextDontClip, shown);
-    return metrics.horizontalAdvance(shown);
-}
-
-double paintFitted(QPainter& painter, const QRectF& area, Qt::Alignment alignment, const QString& text,
-                   int least) {
-    QFont font = painter.font();
-    while (font.pixelSize() > least && textWidth(font, text) > area.width())
-        font.setPixelSize(font.pixelSize() - 1);
-    painter.setFont(font);
-    return paintElided(painter, area, alignment, text);
-}
-
-namespace {
-
-/// Lays the text out in lines; a word longer than a line is broken where it must be.
-double layLines(QTextLayout& layout, double width) {
+/// Lays the text out in lines; returns their height.
+double layLines(QTextLayout& layout, QTextOption::WrapMode wrap, double width) {
     QTextOption option;
-    option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+    option.setWrapMode(wrap);
     layout.setTextOption(option);
+    shapeSignsApart(layout);
     double y = 0;
     layout.beginLayout();
     for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
@@ -61,16 +43,59 @@ double layLines(QTextLayout& layout, double width) {
     return y;
 }
 
+double startOf(const QRectF& area, Qt::Alignment alignment, double width) {
+    if (alignment & Qt::AlignRight) return area.right() - width;
+    return alignment & Qt::AlignHCenter ? area.center().x() - width / 2 : area.left();
+}
+
+double topOf(const QRectF& area, Qt::Alignment alignment, double height) {
+    if (alignment & Qt::AlignBottom) return area.bottom() - height;
+    return alignment & Qt::AlignVCenter ? area.center().y() - height / 2 : area.top();
+}
+
 } // namespace
+
+QFont paperFont(int pixels, QFont::Weight weight) {
+    QFont font = Look::font(pixels, weight);
+    font.setHintingPreference(QFont::PreferNoHinting);
+    return font;
+}
+
+double textWidth(const QFont& font, const QString& text) {
+    QTextLayout layout{text, font};
+    layLines(layout, QTextOption::NoWrap, 1e6);
+    return layout.lineCount() == 0 ? 0 : layout.lineAt(0).naturalTextWidth();
+}
+
+double lineHeight(const QFont& font) { return std::ceil(QFontMetricsF{font}.height()); }
+
+double paintElided(QPainter& painter, const QRectF& area, Qt::Alignment alignment, const QString& text) {
+    const QFontMetricsF metrics{painter.font()};
+    QTextLayout layout{metrics.elidedText(text, Qt::ElideRight, area.width() + .5), painter.font()};
+    const double height = layLines(layout, QTextOption::NoWrap, 1e6);
+    if (layout.lineCount() == 0) return 0;
+    const double width = layout.lineAt(0).naturalTextWidth();
+    layout.draw(&painter, {startOf(area, alignment, width), topOf(area, alignment, height)});
+    return width;
+}
+
+double paintFitted(QPainter& painter, const QRectF& area, Qt::Alignment alignment, const QString& text,
+                   int least) {
+    QFont font = painter.font();
+    while (font.pixelSize() > least && textWidth(font, text) > area.width())
+        font.setPixelSize(font.pixelSize() - 1);
+    painter.setFont(font);
+    return paintElided(painter, area, alignment, text);
+}
 
 double wrappedHeight(const QFont& font, const QString& text, double width) {
     QTextLayout layout{text, font};
-    return std::ceil(layLines(layout, width));
+    return std::ceil(layLines(layout, QTextOption::WrapAtWordBoundaryOrAnywhere, width));
 }
 
 void paintWrapped(QPainter& painter, const QRectF& area, const QString& text) {
     QTextLayout layout{text, painter.font()};
-    layLines(layout, area.width());
+    layLines(layout, QTextOption::WrapAtWordBoundaryOrAnywhere, area.width());
     layout.draw(&painter, area.topLeft());
 }
 

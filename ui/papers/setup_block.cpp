@@ -35,7 +35,7 @@ Figure shaftFigure(const cutting::SetUp& setUp, const cutting::Cutter& cutter) {
     const cutting::Shaft& shaft = cutter.shafts[setUp.shaft];
     const QLocale locale;
     return {PaperWords::tr("shaft"), text(shaft.name),
-            PaperWords::tr("⌀ %1 and %2 mm")
+            PaperWords::tr("Ø %1 and %2 mm")
                 .arg(locale.toString(shaft.diameterDriven), locale.toString(shaft.diameterTension))};
 }
 

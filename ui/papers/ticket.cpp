@@ -35,7 +35,7 @@ Block headBlock(const TicketPaper& paper) {
     return {100, [paper](QPainter& painter, const QRectF& area) {
                 const QRectF left = area.adjusted(0, 0, -250, 0);
                 painter.setFont(paperFont(13));
-                painter.drawText(left, Qt::AlignLeft | Qt::AlignTop, PaperWords::tr("Cutting ticket"));
+                paintElided(painter, left, Qt::AlignLeft | Qt::AlignTop, PaperWords::tr("Cutting ticket"));
                 painter.setFont(paperFont(32, QFont::Bold));
                 paintFitted(painter, left.adjusted(0, 16, 0, -44), Qt::AlignLeft | Qt::AlignVCenter,
                             text(paper.ticket.code));
@@ -48,8 +48,8 @@ Block headBlock(const TicketPaper& paper) {
                 const QRectF code(area.right() - 240, area.top() + 2, 240, 56);
                 paintCode128(painter, code, paper.ticket.code);
                 painter.setFont(paperFont(13));
-                painter.drawText(QRectF{code.left(), code.bottom() + 2, code.width(), 20}, Qt::AlignCenter,
-                                 text(paper.ticket.code));
+                paintElided(painter, QRectF{code.left(), code.bottom() + 2, code.width(), 20},
+                            Qt::AlignCenter, text(paper.ticket.code));
             }};
 }
 
@@ -64,7 +64,7 @@ Block lineBlock(const store::OrderLine& line, const QString& belt) {
     return {24, [=](QPainter& painter, const QRectF& area) {
                 painter.setFont(paperFont(12));
                 painter.setPen(Look::paper().ink2);
-                painter.drawText(area, Qt::AlignLeft | Qt::AlignVCenter, QString::number(line.position));
+                paintElided(painter, area, Qt::AlignLeft | Qt::AlignVCenter, QString::number(line.position));
                 painter.setPen(Look::paper().ink);
                 painter.setFont(paperFont(15, QFont::DemiBold));
                 const QString what =
@@ -83,7 +83,7 @@ Block headingBlock(const QString& words) {
     return {30,
             [words](QPainter& painter, const QRectF& area) {
                 painter.setFont(paperFont(14, QFont::DemiBold));
-                painter.drawText(area.adjusted(0, 0, 0, -4), Qt::AlignLeft | Qt::AlignBottom, words);
+                paintElided(painter, area.adjusted(0, 0, 0, -4), Qt::AlignLeft | Qt::AlignBottom, words);
             },
             true};
 }
