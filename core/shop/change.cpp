@@ -10,8 +10,7 @@ namespace {
 using store::OrderState;
 
 void demandWish(const store::OrderLine& line, Extent extent, std::int64_t quantity) {
-    demandExtent(line.extent.unit(), extent);
-    if (quantity != 0) demandQuantity(quantity);
+    demandBelts(line.extent.unit(), extent, quantity == 0 ? 1 : quantity);
 }
 
 /// The line as the customer wants it now; no belts: all of it is cancelled.

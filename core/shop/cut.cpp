@@ -18,8 +18,7 @@ void addShelf(Yield& yield, Extent extent, std::int64_t count) {
 Yield yieldOf(const CuttingAct& act, const CutRecord& record) {
     Yield yield = act.yieldOf(act.planned());
     for (const CutRecord::ForShelf& extra : record.forShelf) {
-        demandExtent(act.unit(), extra.extent);
-        demandQuantity(extra.count);
+        demandBelts(act.unit(), extra.extent, extra.count);
         addShelf(yield, extra.extent, extra.count);
         yield.kerf = yield.kerf + act.mounting.kerf * extra.count;
     }

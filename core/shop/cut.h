@@ -44,6 +44,12 @@ struct CutDone {
 /// away what other tickets need), AlreadyCut, AlreadyDone.
 CutDone recordCut(const Shop& shop, const CutRecord& record);
 
+/// Takes back what recordCut booked, by a counter-entry: the mounting is planned again, its belts are not
+/// cut, ready belts that were made are in no book any more. Refuses NothingToCut if the mounting is not cut
+/// by recordCut, AlreadyDone if something happened since: to the piece, to a belt made for the shelf, or to
+/// an order (its code or the piece's is the detail); PieceReserved if the piece can't keep all promises then.
+store::MovementId undoCut(const Shop& shop, store::MountingId mounting);
+
 /// A belt of this mounting was spoiled before the mounting is finished: what was cut well counts, the spoiled
 /// belt is scrapped with reason miscut, the rest of the piece is measured, and what is missing is planned
 /// again.

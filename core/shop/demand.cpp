@@ -25,4 +25,11 @@ void demandQuantity(std::int64_t quantity) {
     if (quantity < 1 || quantity > mostBelts) refuse(Refusal::Why::BadQuantity, std::to_string(quantity));
 }
 
+void demandBelts(Unit unit, Extent extent, std::int64_t quantity) {
+    demandExtent(unit, extent);
+    demandQuantity(quantity);
+    const std::int64_t most = widest(unit).count() * 100;
+    if (extent.count() * quantity > most) refuse(Refusal::Why::BadQuantity, std::to_string(quantity));
+}
+
 } // namespace riband::shop

@@ -12,5 +12,7 @@ namespace riband::shop {
 void demandExtent(Unit unit, Extent extent);
 /// 1 to 10 000 belts or sleeves at a time.
 void demandQuantity(std::int64_t quantity);
+/// Belts of a width: each as above, together at most 10 km, so that no price and no plan runs over.
+void demandBelts(Unit unit, Extent extent, std::int64_t quantity);
 
 } // namespace riband::shop

@@ -10,11 +10,12 @@ namespace {
 
 using store::OrderState;
 
+constexpr std::size_t mostLines = 100; ///< of one order
+
 store::OrderLine lineOf(const Shop& shop, const store::PriceRules& rules, const DraftLine& draft,
                         int position) {
     const store::StockedBelt belt = keptBelt(shop, draft.belt);
-    demandExtent(belt.unit, draft.extent);
-    demandQuantity(draft.quantity);
+    demandBelts(belt.unit, draft.extent, draft.quantity);
     return {.id = store::LineId{0},
             .position = position,
             .belt = belt.id,
@@ -32,7 +33,8 @@ std::optional<store::CustomerId> customerOf(const Shop& shop, const Draft& draft
 }
 
 store::OrderId add(const Shop& shop, const Draft& draft, OrderState state) {
-    if (draft.lines.empty()) refuse(Refusal::Why::BadQuantity, "0");
+    if (draft.lines.empty() || draft.lines.size() > mostLines)
+        refuse(Refusal::Why::BadQuantity, std::to_string(draft.lines.size()));
     const store::PriceRules rules = store::Settings{shop.connection}.read().prices;
     std::vector<store::OrderLine> lines;
     for (const DraftLine& line : draft.lines)

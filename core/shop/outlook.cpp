@@ -11,8 +11,7 @@ namespace {
 std::vector<cutting::Line> linesOf(const std::vector<Wish>& wishes, Unit unit) {
     std::vector<cutting::Line> lines;
     for (const Wish& wish : wishes) {
-        demandExtent(unit, wish.extent);
-        demandQuantity(wish.quantity);
+        demandBelts(unit, wish.extent, wish.quantity);
         lines.push_back({std::to_string(lines.size() + 1), wish.extent, wish.quantity});
     }
     return lines;

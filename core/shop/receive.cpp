@@ -20,10 +20,12 @@ Account homeOf(cutting::PieceKind kind) {
     return kind == cutting::PieceKind::Ready ? Account::Ready : Account::Rack;
 }
 
+constexpr Money dearest = Money::minor(10'000'000'000); ///< sleeve
+
 void demandDelivery(const Delivery& delivery, Unit unit) {
     demandExtent(unit, delivery.extent);
     demandQuantity(delivery.sleeves);
-    if (delivery.costEach < Money::minor(0))
+    if (delivery.costEach < Money::minor(0) || delivery.costEach > dearest)
         refuse(Refusal::Why::BadQuantity, std::to_string(delivery.costEach.inMinor()));
 }
 

@@ -108,6 +108,9 @@ TEST_CASE("What can't be a belt can't be ordered", "[order]") {
     checkRefused(shop, Why::BadQuantity, [&] { shop.order(shop.h8m1200, mm(30), -3); });
     checkRefused(shop, Why::BadWidth, [&] { shop.order(shop.h8m1200, mm(0), 1); });
     checkRefused(shop, Why::UnitMixed, [&] { shop.order(shop.h8m1200, ribs(6), 1); });
+    checkRefused(shop, Why::BadWidth, [&] { shop.order(shop.h8m1200, mm(100'001), 1); });
+    checkRefused(shop, Why::BadQuantity, [&] { shop.order(shop.h8m1200, mm(30), 10'001); });
+    checkRefused(shop, Why::BadQuantity, [&] { shop.order(shop.h8m1200, mm(50'000), 201); }); // over 10 km
     CHECK_THROWS_AS(lookAt(shop.shop, shop.pj1194, {{mm(30), 1}}), Refusal);
 }
 

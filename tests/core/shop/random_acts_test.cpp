@@ -24,7 +24,7 @@ public:
     void act() {
         const std::string before = shop_.everything();
         try {
-            switch (number(0, 13)) {
+            switch (number(0, 14)) {
             case 0:
             case 1:
                 return deliver();
@@ -46,6 +46,8 @@ public:
                 return collect();
             case 12:
                 return throwAway();
+            case 13:
+                return takeBack();
             default:
                 return planAgain();
             }
@@ -176,6 +178,15 @@ private:
     void giveUp() {
         const std::optional<store::Order> order = anyOrder();
         if (order) cancel(shop_.shop, order->id);
+    }
+
+    void takeBack() {
+        std::vector<store::MountingId> cut;
+        for (const store::TicketState state : {store::TicketState::Open, store::TicketState::Cut})
+            for (const store::Ticket& ticket : store::Tickets{shop_.connection}.inState(state))
+                for (const store::TicketMounting& mounting : ticket.mountings)
+                    cut.push_back(mounting.id);
+        if (!cut.empty()) undoCut(shop_.shop, oneIn(2) ? cut.back() : *any(cut));
     }
 
     void collect() {
