@@ -47,7 +47,6 @@ BenchPage::BenchPage(Session& session, QWidget* parent)
 QAction* BenchPage::act(const QString& name, const QKeySequence& key, void (BenchPage::*does)()) {
     auto* action = new QAction{name, this};
     action->setShortcut(key);
-    action->setShortcutContext(Qt::WidgetWithChildrenShortcut);
     connect(action, &QAction::triggered, this, does);
     addAction(action);
     return action;

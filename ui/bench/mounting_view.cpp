@@ -9,6 +9,7 @@
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QTableView>
@@ -38,7 +39,7 @@ MountingView::MountingView(QWidget* parent)
       whose_{label({}, "remark")}, tolerance_{wrapped({}, "remark")},
       nothing_{wrapped(tr("Nothing waits at the cutter. A ticket made at the Counter comes here by itself."),
                        "remark")},
-      band_{new BandWidget{BandSize::Large}}, warnings_{new QVBoxLayout}, steps_{new QVBoxLayout},
+      band_{new BandWidget{BandSize::Large}}, warnings_{new QVBoxLayout}, steps_{new QGridLayout},
       stops_{new StopsModel{this}}, stopsView_{new QTableView} {
     buildView();
     clear();
@@ -78,6 +79,7 @@ QWidget* MountingView::buildSteps() {
     column->setSpacing(2 * step);
     column->addWidget(label(tr("Set-up"), "part"));
     steps_->setSpacing(2 * step);
+    steps_->setColumnStretch(1, 1);
     column->addLayout(steps_);
     column->addStretch();
     return box;
@@ -97,8 +99,8 @@ QWidget* MountingView::buildStops() {
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(2 * step);
     column->addWidget(label(tr("Stops of the display"), "part"));
-    column->addWidget(stopsView_, 1);
     column->addWidget(tolerance_);
+    column->addWidget(stopsView_, 1);
     return box;
 }
 
@@ -126,8 +128,10 @@ void MountingView::show(const shop::BenchMounting& mounting, const store::ShopSe
     showWarnings(mounting);
     empty(steps_);
     int number = 0;
-    for (const QString& words : setUpSteps(mounting, settings))
-        steps_->addWidget(wrapped(tr("%1.  %2", "number of a step, step").arg(++number).arg(words), ""));
+    for (const QString& words : setUpSteps(mounting, settings)) {
+        steps_->addWidget(label(tr("%1.", "number of a step").arg(number + 1)), number, 0, Qt::AlignTop);
+        steps_->addWidget(wrapped(words, ""), number++, 1);
+    }
     stops_->setMounting(mounting);
     const QString tolerance = toleranceOf(mounting);
     tolerance_->setText(tolerance.isEmpty() ? QString{} : tr("Allowed: %1").arg(tolerance));

@@ -6,6 +6,7 @@
 
 #include <QWidget>
 
+class QGridLayout;
 class QLabel;
 class QTableView;
 class QVBoxLayout;
@@ -31,7 +32,8 @@ private:
     QWidget* whole_;
     QLabel *headline_, *piece_, *whose_, *tolerance_, *nothing_;
     BandWidget* band_;
-    QVBoxLayout *warnings_, *steps_;
+    QVBoxLayout* warnings_;
+    QGridLayout* steps_;
     StopsModel* stops_;
     QTableView* stopsView_;
 };

@@ -5,6 +5,16 @@
 
 namespace riband::ui {
 
+namespace {
+
+/// Figures stand right, under their heading.
+QVariant alignmentOf(int column) {
+    const bool words = column == OrderLinesModel::BeltColumn;
+    return QVariant::fromValue(Qt::Alignment{words ? Qt::AlignLeft : Qt::AlignRight} | Qt::AlignVCenter);
+}
+
+} // namespace
+
 void OrderLinesModel::setOrder(const store::Order& order, std::vector<std::string> designations,
                                const Currency& currency) {
     beginResetModel();
@@ -24,9 +34,7 @@ int OrderLinesModel::columnCount(const QModelIndex& parent) const {
 
 QVariant OrderLinesModel::data(const QModelIndex& index, int role) const {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
-    if (role == Qt::TextAlignmentRole)
-        return QVariant::fromValue(
-            Qt::Alignment{index.column() == BeltColumn ? Qt::AlignLeft : Qt::AlignRight} | Qt::AlignVCenter);
+    if (role == Qt::TextAlignmentRole) return alignmentOf(index.column());
     if (role != Qt::DisplayRole) return {};
     const auto row = static_cast<std::size_t>(index.row());
     const store::OrderLine& line = lines_[row];
@@ -45,7 +53,9 @@ QVariant OrderLinesModel::data(const QModelIndex& index, int role) const {
 }
 
 QVariant OrderLinesModel::headerData(int section, Qt::Orientation orientation, int role) const {
-    if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
+    if (orientation != Qt::Horizontal) return {};
+    if (role == Qt::TextAlignmentRole) return alignmentOf(section);
+    if (role != Qt::DisplayRole) return {};
     switch (section) {
     case BeltColumn:
         return tr("Belt");

@@ -4,6 +4,16 @@
 
 namespace riband::ui {
 
+namespace {
+
+/// Figures stand right, under their heading.
+QVariant alignmentOf(int column) {
+    const bool words = column == StopsModel::ForColumn;
+    return QVariant::fromValue(Qt::Alignment{words ? Qt::AlignLeft : Qt::AlignRight} | Qt::AlignVCenter);
+}
+
+} // namespace
+
 void StopsModel::setMounting(const shop::BenchMounting& mounting) {
     beginResetModel();
     rows_.clear();
@@ -27,9 +37,7 @@ int StopsModel::columnCount(const QModelIndex& parent) const { return parent.isV
 
 QVariant StopsModel::data(const QModelIndex& index, int role) const {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
-    if (role == Qt::TextAlignmentRole)
-        return QVariant::fromValue(
-            Qt::Alignment{index.column() == ForColumn ? Qt::AlignLeft : Qt::AlignRight} | Qt::AlignVCenter);
+    if (role == Qt::TextAlignmentRole) return alignmentOf(index.column());
     if (role != Qt::DisplayRole) return {};
     const Row& row = rows_[static_cast<std::size_t>(index.row())];
     switch (index.column()) {
@@ -45,7 +53,9 @@ QVariant StopsModel::data(const QModelIndex& index, int role) const {
 }
 
 QVariant StopsModel::headerData(int section, Qt::Orientation orientation, int role) const {
-    if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
+    if (orientation != Qt::Horizontal) return {};
+    if (role == Qt::TextAlignmentRole) return alignmentOf(section);
+    if (role != Qt::DisplayRole) return {};
     switch (section) {
     case NumberColumn:
         return tr("Belt");

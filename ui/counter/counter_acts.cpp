@@ -23,7 +23,6 @@ namespace riband::ui {
 QAction* CounterPage::act(const QString& name, const QKeySequence& key, void (CounterPage::*does)()) {
     auto* action = new QAction{name, this};
     action->setShortcut(key);
-    action->setShortcutContext(Qt::WidgetWithChildrenShortcut);
     connect(action, &QAction::triggered, this, does);
     addAction(action);
     return action;

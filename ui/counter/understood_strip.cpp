@@ -22,17 +22,14 @@ QString lookAlikeWarning(const std::string& profile, const belt::Tables& tables)
 }
 
 UnderstoodStrip::UnderstoodStrip(const belt::Tables& tables, QWidget* parent)
-    : QWidget{parent}, tables_{tables}, tooth_{new ToothWidget}, scale_{label({}, "small")},
-      beware_{label({}, "warn")}, remarks_{label({}, "remark")} {
+    : QWidget{parent}, tables_{tables}, tooth_{new ToothWidget}, beware_{label({}, "warn")}, remarks_{label(
+                                                                                                 {},
+                                                                                                 "remark")} {
     auto* row = new QHBoxLayout{this};
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(3 * step);
-    auto* drawn = new QVBoxLayout;
-    drawn->setSpacing(step);
-    tooth_->setFixedSize(160, 36);
-    drawn->addWidget(tooth_);
-    drawn->addWidget(scale_);
-    row->addLayout(drawn);
+    tooth_->setFixedSize(tooth_->sizeHint());
+    row->addWidget(tooth_, 0, Qt::AlignTop);
     profile_ = addPart(row, false);
     length_ = addPart(row, true);
     width_ = addPart(row, true);
@@ -72,8 +69,6 @@ void UnderstoodStrip::show(const belt::Reading& reading, const QString& made) {
     const belt::Profile* profile = tables_.profile(reading.belt.profile);
     if (!profile) return clear();
     tooth_->show(profile);
-    scale_->setText(profile->ribbed() ? tr("%1 rib pitch").arg(shown(profile->pitch))
-                                      : tr("%1 pitch").arg(shown(profile->pitch)));
     profile_.main->setText(text(profile->name));
     profile_.remark->setText(text(profile->standard));
     showSizes(reading, *profile);
@@ -115,7 +110,7 @@ void UnderstoodStrip::showRemarks(const belt::Reading& reading, const QString& m
 
 void UnderstoodStrip::clear() {
     tooth_->show(nullptr);
-    for (QLabel* words : {scale_, profile_.main, profile_.remark, length_.main, length_.remark, width_.main,
+    for (QLabel* words : {profile_.main, profile_.remark, length_.main, length_.remark, width_.main,
                           width_.remark, quantity_.main, quantity_.remark, beware_, remarks_})
         words->clear();
     setVisible(false);

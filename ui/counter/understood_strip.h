@@ -33,7 +33,6 @@ private:
 
     const belt::Tables& tables_;
     ToothWidget* tooth_;
-    QLabel* scale_;
     Part profile_, length_, width_, quantity_;
     QLabel* beware_;
     QLabel* remarks_;

@@ -51,8 +51,8 @@ void paintRow(QPainter& painter, const QRect& row, const QModelIndex& index, con
     words(painter, at.name, said(WaysModel::NameRole), Look::font(15, QFont::DemiBold), look.ink);
     words(painter, at.piece, said(WaysModel::PieceRole), Look::font(13), look.ink2);
     words(painter, at.leaves, said(WaysModel::LeavesRole), Look::font(13), look.ink);
-    words(painter, at.extra, said(WaysModel::ExtraRole), Look::font(14, QFont::DemiBold), look.warm,
-          Qt::AlignRight);
+    words(painter, at.extra, said(WaysModel::ExtraRole), Look::font(14, QFont::DemiBold),
+          index.data(WaysModel::CostsRole).toBool() ? look.warm : look.ink2, Qt::AlignRight);
     const auto* model = static_cast<const WaysModel*>(index.model());
     if (!model->picture(index.row()).piece.isNone())
         paintBand(painter, QRectF{at.band}, model->picture(index.row()), look, BandSize::Small);

@@ -10,7 +10,9 @@ namespace riband::ui {
 
 WaysModel::Row WaysModel::rowOf(const shop::Outlook& outlook, const shop::Way& way) {
     const ShownWay shownAs = shownWay(outlook, way);
-    Row row{tr("from the shelf"), {}, shownAs.brief, shownAs.extra, {Extent::none(outlook.belt.unit), {}, 0}};
+    Row row{tr("from the shelf"), {},
+            shownAs.brief,        shownAs.extra,
+            way.extra > 0,        {Extent::none(outlook.belt.unit), {}, 0}};
     if (way.plan.mountings.empty()) return row;
     const std::size_t first = way.plan.mountings.front().piece;
     const store::StockPiece& piece = outlook.pieces[first];
@@ -58,8 +60,8 @@ QVariant WaysModel::data(const QModelIndex& index, int role) const {
         return row.leaves;
     case ExtraRole:
         return row.extra;
-    case RowRole:
-        return index.row();
+    case CostsRole:
+        return row.costs;
     case Qt::DisplayRole:
     case Qt::AccessibleTextRole:
         return tr("%1, %2, %3, %4", "piece, its width and place, what it leaves, its extra cost")

@@ -19,7 +19,7 @@ public:
         PieceRole,               ///< "remnant 101 mm · A1-4"
         LeavesRole,
         ExtraRole,
-        RowRole, ///< index into the ways that were given
+        CostsRole, ///< true if it costs more than the suggested way
     };
     explicit WaysModel(QObject* parent = nullptr) : QAbstractListModel{parent} {}
     void setWays(const shop::Outlook& outlook, const std::vector<shop::Way>& ways);
@@ -33,6 +33,7 @@ public:
 private:
     struct Row {
         QString name, piece, leaves, extra;
+        bool costs;
         BandPicture band;
     };
     static Row rowOf(const shop::Outlook& outlook, const shop::Way& way);

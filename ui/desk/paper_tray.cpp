@@ -19,7 +19,6 @@ struct TrayWords {
     Q_DECLARE_TR_FUNCTIONS(TrayWords)
 };
 
-
 const store::OrderLine* lineOf(const store::Order& order, store::LineId id) {
     for (const auto& line : order.lines)
         if (line.id == id) return &line;

@@ -11,7 +11,9 @@ Session::Session(store::Connection connection, std::shared_ptr<const belt::Table
       settings_{store::Settings{connection_}.read()}, papersFolder_{std::move(papersFolder)} {}
 
 void Session::save(const store::ShopSettings& settings) {
+    store::Transaction transaction{connection_};
     store::Settings{connection_}.write(settings);
+    transaction.commit();
     settings_ = settings;
     emit settingsChanged();
 }

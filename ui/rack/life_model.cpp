@@ -9,6 +9,12 @@ namespace riband::ui {
 
 namespace {
 
+/// Figures stand right, under their heading.
+QVariant alignmentOf(int column) {
+    const bool figures = column == LifeModel::ChangeColumn || column == LifeModel::AfterColumn;
+    return QVariant::fromValue(Qt::Alignment{figures ? Qt::AlignRight : Qt::AlignLeft} | Qt::AlignVCenter);
+}
+
 bool ofPiece(const store::Posting& posting, store::PieceId piece) {
     return posting.piece == piece &&
            (posting.account == store::Account::Rack || posting.account == store::Account::Ready);
@@ -67,9 +73,7 @@ int LifeModel::columnCount(const QModelIndex& parent) const { return parent.isVa
 QVariant LifeModel::data(const QModelIndex& index, int role) const {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
     const Row& row = rows_[static_cast<std::size_t>(index.row())];
-    const bool number = index.column() == ChangeColumn || index.column() == AfterColumn;
-    if (role == Qt::TextAlignmentRole)
-        return QVariant::fromValue(Qt::Alignment{number ? Qt::AlignRight : Qt::AlignLeft} | Qt::AlignVCenter);
+    if (role == Qt::TextAlignmentRole) return alignmentOf(index.column());
     if (role == Qt::ToolTipRole && index.column() == WhereColumn) return row.where;
     if (role != Qt::DisplayRole) return {};
     switch (index.column()) {
@@ -87,7 +91,9 @@ QVariant LifeModel::data(const QModelIndex& index, int role) const {
 }
 
 QVariant LifeModel::headerData(int section, Qt::Orientation orientation, int role) const {
-    if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
+    if (orientation != Qt::Horizontal) return {};
+    if (role == Qt::TextAlignmentRole) return alignmentOf(section);
+    if (role != Qt::DisplayRole) return {};
     switch (section) {
     case DayColumn:
         return tr("Day");

@@ -34,7 +34,9 @@ void PieceView::buildView() {
     lifeView_->setSelectionMode(QAbstractItemView::SingleSelection);
     lifeView_->setSelectionBehavior(QAbstractItemView::SelectRows);
     lifeView_->setTabKeyNavigation(false);
-    lifeView_->setWordWrap(false);
+    lifeView_->setWordWrap(true);
+    lifeView_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    lifeView_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     band_->setMinimumHeight(110);
     auto* column = new QVBoxLayout{this};
     column->setContentsMargins(4 * step, 3 * step, 4 * step, 3 * step);

@@ -12,6 +12,13 @@ namespace riband::ui {
 
 namespace {
 
+/// Figures stand right, under their heading.
+QVariant alignmentOf(int column) {
+    const bool figures = column == RackModel::WidthColumn || column == RackModel::ReservedColumn ||
+                         column == RackModel::AgeColumn;
+    return QVariant::fromValue(Qt::Alignment{figures ? Qt::AlignRight : Qt::AlignLeft} | Qt::AlignVCenter);
+}
+
 QString searchTextOf(const shop::RackRow& row) {
     const store::StockPiece& piece = row.piece;
     QString found = text(piece.code) + QLatin1Char(' ') + text(piece.code).remove(QLatin1Char('-')) +
@@ -134,16 +141,14 @@ QVariant RackModel::data(const QModelIndex& index, int role) const {
     const Row& row = rows_[static_cast<std::size_t>(index.row())];
     if (role == Qt::DisplayRole) return words(row, index.column());
     if (role == SortRole) return sortKey(row, index.column());
-    if (role == Qt::TextAlignmentRole) {
-        const bool number =
-            index.column() == WidthColumn || index.column() == ReservedColumn || index.column() == AgeColumn;
-        return QVariant::fromValue(Qt::Alignment{number ? Qt::AlignRight : Qt::AlignLeft} | Qt::AlignVCenter);
-    }
+    if (role == Qt::TextAlignmentRole) return alignmentOf(index.column());
     return {};
 }
 
 QVariant RackModel::headerData(int section, Qt::Orientation orientation, int role) const {
-    if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
+    if (orientation != Qt::Horizontal) return {};
+    if (role == Qt::TextAlignmentRole) return alignmentOf(section);
+    if (role != Qt::DisplayRole) return {};
     switch (section) {
     case CodeColumn:
         return tr("Code");

@@ -44,7 +44,6 @@ RackPage::RackPage(Session& session, QWidget* parent)
 QAction* RackPage::act(const QString& name, const QKeySequence& key, void (RackPage::*does)()) {
     auto* action = new QAction{name, this};
     action->setShortcut(key);
-    action->setShortcutContext(Qt::WidgetWithChildrenShortcut);
     connect(action, &QAction::triggered, this, does);
     addAction(action);
     return action;

@@ -15,6 +15,16 @@ namespace riband::ui {
 
 namespace {
 
+/// The actions that can be reached now: those of the page and of what it shows in front.
+QList<QAction*> actionsOf(const Page& page) {
+    QList<QAction*> actions;
+    for (QAction* action : page.findChildren<QAction*>()) {
+        const auto* owner = qobject_cast<const QWidget*>(action->parent());
+        if (owner && owner->isVisible()) actions << action;
+    }
+    return actions;
+}
+
 QWidget* keysOf(const QList<QAction*>& actions) {
     auto* box = new QWidget;
     auto* grid = new QGridLayout{box};
@@ -43,7 +53,7 @@ HelpDialog::HelpDialog(const Page& page, const QList<QAction*>& everywhere, QWid
     column->setSpacing(3 * step);
     column->addWidget(words);
     column->addWidget(label(tr("On this page"), "part"));
-    column->addWidget(keysOf(page.actions()));
+    column->addWidget(keysOf(actionsOf(page)));
     column->addWidget(label(tr("Everywhere"), "part"));
     column->addWidget(keysOf(everywhere));
     column->addStretch();

@@ -20,6 +20,7 @@ StatusLine::StatusLine(QWidget* parent)
     row->addWidget(book_);
     row->addWidget(rest_, 1);
     row->addWidget(keys_);
+    book_->setFont(Look::font(TextSize::Remark, QFont::DemiBold));
     for (QLabel* words : {book_, rest_, keys_})
         words->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
 }
@@ -27,14 +28,14 @@ StatusLine::StatusLine(QWidget* parent)
 QString StatusLine::words() const { return book_->text() + QLatin1Char(' ') + rest_->text(); }
 
 void StatusLine::showChecking() {
-    setSheetProperty(*book_, "text", QStringLiteral("remark"));
+    setSheetProperty(*book_, "role", QStringLiteral("remark"));
     book_->setText(tr("Ledger is being checked …"));
     rest_->clear();
 }
 
 void StatusLine::show(const store::Verification& verification) {
     if (!verification.finished) return;
-    setSheetProperty(*book_, "text", verification.agrees() ? QStringLiteral("ok") : QStringLiteral("danger"));
+    setSheetProperty(*book_, "role", verification.agrees() ? QStringLiteral("ok") : QStringLiteral("danger"));
     if (verification.agrees()) {
         book_->setText(tr("Ledger balanced"));
         rest_->setText(tr("· %1 pieces · %2 movements")
@@ -49,7 +50,7 @@ void StatusLine::show(const store::Verification& verification) {
 }
 
 void StatusLine::showFailure(const QString& words) {
-    setSheetProperty(*book_, "text", QStringLiteral("danger"));
+    setSheetProperty(*book_, "role", QStringLiteral("danger"));
     book_->setText(tr("The ledger could not be checked"));
     rest_->setText(QStringLiteral("· ") + words);
 }

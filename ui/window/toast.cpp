@@ -32,7 +32,7 @@ QString Toast::words() const { return isHidden() ? QString{} : words_->text(); }
 
 void Toast::say(const QString& words, const char* role, int forMs) {
     words_->setText(words);
-    setSheetProperty(*words_, "text", QString::fromLatin1(role));
+    setSheetProperty(*words_, "role", QString::fromLatin1(role));
     setAccessibleName(words);
     place();
     show();

@@ -7,6 +7,7 @@
 #include "ui/desk/labels.h"
 #include "ui/look/card_tabs.h"
 #include "ui/rack/rack_page.h"
+#include "ui/shop/shop_page.h"
 #include "ui/window/help_dialog.h"
 #include "ui/window/scanner.h"
 #include "ui/window/status_line.h"
@@ -73,7 +74,7 @@ void Window::buildPages() {
     counter_ = new CounterPage{session_};
     bench_ = new BenchPage{session_};
     rack_ = new RackPage{session_};
-    pages_ = {counter_, bench_, rack_};
+    pages_ = {counter_, bench_, rack_, new ShopPage{session_}};
     for (std::size_t i = 0; i < pages_.size(); ++i) {
         stack_->addWidget(pages_[i]);
         tabs_->addCard(pages_[i]->title(), Qt::CTRL | static_cast<Qt::Key>(Qt::Key_1 + i));

@@ -1,0 +1,163 @@
+#include "tests/ui/desk_fixture.h"
+#include "ui/counter/counter_page.h"
+#include "ui/window/toast.h"
+
+#include <QDir>
+#include <QLineEdit>
+
+namespace riband::ui {
+
+namespace {
+
+/// The one open order, which a test has just made.
+store::Order theOrder(DeskShop& shop) {
+    const auto orders = shop.orders(store::OrderState::Open);
+    REQUIRE(orders.size() == 1);
+    return orders.front();
+}
+
+} // namespace
+
+TEST_CASE("A plain sale is the code, Enter and F9: order, ticket and reservation are there", "[counter]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    desk.type("3 x H8M 1200 30");
+    desk.press(Qt::Key_Return);
+    CHECK(desk.counter().order().lines().size() == 1);
+    CHECK(desk.counter().line().text().isEmpty());
+    desk.press(Qt::Key_F9);
+
+    const store::Order order = theOrder(shop);
+    REQUIRE(order.lines.size() == 1);
+    CHECK(order.lines.front().quantity == 3);
+    CHECK(order.lines.front().extent == mm(30));
+    const auto tickets = store::Tickets{shop.connection()}.ofOrder(order.id);
+    REQUIRE(tickets.size() == 1);
+    REQUIRE(tickets.front().mountings.size() == 1);
+    const auto piece = store::Pieces{shop.connection()}.at(tickets.front().mountings.front().piece);
+    CHECK(piece.reserved == um(92'500)); // trim 2.5 and three belts of 30
+    const QString ticket = QString::fromStdString(tickets.front().code);
+    CHECK(QDir{shop.papers()}.exists("ticket-" + ticket + ".pdf"));
+    INFO(desk.window().toast().words().toStdString());
+    CHECK(desk.window().toast().words().contains(ticket));
+    CHECK(desk.counter().order().isEmpty());
+    CHECK(shop.disagreements().empty());
+}
+
+TEST_CASE("F9 takes what is typed along, so a plain sale needs no Enter", "[counter]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    desk.type("H8M 1200 30");
+    desk.press(Qt::Key_F9);
+    CHECK(theOrder(shop).lines.size() == 1);
+}
+
+TEST_CASE("An ambiguous belt is asked about; Enter and a digit choose, and F9 sells it", "[counter]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    desk.type("3 x 8m 1200 30");
+    CHECK(desk.counter().inquiry().state() == Inquiry::State::Asks);
+    SECTION("three keys after the code") {
+        desk.press(Qt::Key_Return);
+        desk.press(Qt::Key_1);
+        CHECK(desk.counter().inquiry().state() == Inquiry::State::Complete);
+        desk.press(Qt::Key_F9);
+        const store::Order order = theOrder(shop);
+        CHECK(store::Catalogue{shop.connection()}.at(order.lines.front().belt).designation == "H8M 1200");
+        CHECK(order.lines.front().quantity == 3);
+    }
+    SECTION("before it is chosen F9 orders nothing and loses nothing") {
+        desk.press(Qt::Key_F9);
+        CHECK(shop.orders(store::OrderState::Open).empty());
+        CHECK(desk.counter().line().text() == "3 x 8m 1200 30");
+    }
+}
+
+TEST_CASE("A belt without width is not ordered: the width is asked for", "[counter]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    desk.type("H8M 1200");
+    CHECK(desk.counter().inquiry().question() == belt::Question::HowWide);
+    desk.press(Qt::Key_F9);
+    CHECK(shop.orders(store::OrderState::Open).empty());
+    desk.counter().line().setFocus();
+    desk.type(" 30");
+    desk.press(Qt::Key_F9);
+    CHECK(theOrder(shop).lines.front().extent == mm(30));
+}
+
+TEST_CASE("A ready belt is sold without a ticket: there is nothing to cut", "[counter]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    desk.type("PJ 1194 6");
+    desk.press(Qt::Key_F9);
+    const auto ready = shop.orders(store::OrderState::Ready);
+    REQUIRE(ready.size() == 1);
+    CHECK(ready.front().lines.front().extent == Extent{Ribs{6}});
+}
+
+TEST_CASE("What is not here is not ordered, but can be quoted", "[counter]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    desk.type("H8M 960 50");
+    desk.press(Qt::Key_F9);
+    CHECK(shop.orders(store::OrderState::Open).empty());
+    REQUIRE(desk.counter().order().lines().size() == 1); // nothing is lost
+    desk.press(Qt::Key_F8);
+    CHECK(shop.orders(store::OrderState::Quoted).size() == 1);
+    CHECK(desk.counter().order().isEmpty());
+}
+
+TEST_CASE("An interrupted sale is parked, another served, and it is taken up again", "[counter]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    desk.type("2 x T10 1250 25");
+    desk.press(Qt::Key_F7);
+    CHECK(shop.orders(store::OrderState::Parked).size() == 1);
+    desk.type("PJ 1194 6");
+    desk.press(Qt::Key_F9);
+    desk.answering([](QDialog& dialog) { dialog.accept(); });
+    desk.press(Qt::Key_F7);
+    REQUIRE(desk.counter().order().lines().size() == 1);
+    CHECK(desk.counter().order().lines().front().line.quantity == 2);
+    desk.press(Qt::Key_F9);
+    INFO(desk.window().toast().words().toStdString());
+    CHECK(theOrder(shop).lines.front().quantity == 2);
+    CHECK(shop.orders(store::OrderState::Parked).empty());
+}
+
+TEST_CASE("The arrows choose another way, and the order is cut that way", "[counter]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    desk.type("3 x H8M 1200 30");
+    desk.press(Qt::Key_Down);
+    desk.press(Qt::Key_Return);
+    REQUIRE(desk.counter().order().lines().size() == 1);
+    const auto& line = desk.counter().order().lines().front().line;
+    REQUIRE(line.way);
+    const std::string chosen = line.wayPieces.at(line.way->mountings.front().piece);
+    desk.press(Qt::Key_F9);
+    const auto ticket = store::Tickets{shop.connection()}.ofOrder(theOrder(shop).id).front();
+    CHECK(store::Pieces{shop.connection()}.at(ticket.mountings.front().piece).code == chosen);
+}
+
+TEST_CASE("A line is changed in its place, and removed", "[counter]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    desk.type("2 x T10 1250 25");
+    desk.press(Qt::Key_Return);
+    desk.type("H8M 1200 30");
+    desk.press(Qt::Key_Return);
+    REQUIRE(desk.counter().order().lines().size() == 2);
+    desk.press(Qt::Key_F2);
+    CHECK(desk.counter().line().text() == "H8M 1200 30");
+    desk.type("4 x H8M 1200 30");
+    desk.press(Qt::Key_Return);
+    REQUIRE(desk.counter().order().lines().size() == 2);
+    CHECK(desk.counter().order().lines()[1].line.quantity == 4);
+    desk.press(Qt::Key_Delete, Qt::ControlModifier);
+    REQUIRE(desk.counter().order().lines().size() == 1);
+    CHECK(desk.counter().order().lines()[0].line.quantity == 2);
+}
+
+} // namespace riband::ui

@@ -1,0 +1,110 @@
+#include "tests/ui/desk_fixture.h"
+
+#include "core/belt/reader.h"
+#include "core/store/verify.h"
+#include "resources/table_texts.h"
+#include "ui/counter/counter_page.h"
+#include "ui/words/words.h"
+
+#include <QApplication>
+#include <QDialog>
+#include <QLineEdit>
+#include <QTest>
+#include <QThreadPool>
+#include <QTimer>
+
+namespace riband::ui {
+
+namespace {
+
+std::shared_ptr<const belt::Tables> tables() {
+    static const auto loaded = belt::Tables::load(tableTexts());
+    return loaded.value();
+}
+
+store::PersonId furnish(store::Connection& connection) {
+    store::ShopSettings settings;
+    settings.name = "Lockside Drives";
+    settings.address = "4 Lock Lane\nHarwick";
+    settings.cutter = {"bench cutter", {{"thin", 30, 30, 520, 60, 900}, {"thick", 80, 80, 520, 120, 1200}},
+                       false,          false,
+                       true,           10};
+    store::Settings{connection}.write(settings);
+    return store::Settings{connection}.addPerson("JT", "Jo Tarn", store::Role::Clerk);
+}
+
+} // namespace
+
+DeskShop::DeskShop() : time_{*readMoment("2026-03-02T09:00:00.000Z")} {
+    store::Connection made{file().toStdString(), store::Connection::Mode::Create};
+    const auto person = furnish(made);
+    const auto now = [this] { return time_ += std::chrono::minutes{1}; };
+    session_ = std::make_unique<Session>(std::move(made), tables(), person, now, papers());
+    piece("H8M 1200", mm(101), cutting::PieceKind::Remnant);
+    piece("H8M 1200", um(128'500), cutting::PieceKind::Remnant);
+    piece("H8M 1200", mm(470));
+    piece("T10 1250", mm(380));
+    piece("PJ 1194", Ribs{6}, cutting::PieceKind::Ready);
+    piece("PJ 1194", Ribs{60});
+    piece("XL 414", mm(250));
+}
+
+belt::Belt DeskShop::belt(const std::string& designation) const {
+    return belt::readBelt(designation, session_->tables()).value();
+}
+
+store::PieceId DeskShop::piece(const std::string& designation, Extent extent, cutting::PieceKind kind) {
+    shop::Delivery goods{.belt = belt(designation), .extent = extent};
+    goods.kind = kind;
+    goods.place = "B3-2";
+    return shop::receive(session_->shop(), {goods}).front();
+}
+
+std::vector<store::Order> DeskShop::orders(store::OrderState state) {
+    return store::Orders{connection()}.inState(state);
+}
+
+std::vector<std::string> DeskShop::disagreements() {
+    std::vector<std::string> words;
+    for (const auto& disagreement : store::verify(connection()).disagreements)
+        words.push_back(say(disagreement).toStdString());
+    return words;
+}
+
+DeskWindow::DeskWindow(DeskShop& shop) : window_{shop.session()} {
+    window_.show();
+    window_.activateWindow();
+    QApplication::processEvents();
+    counter().line().setFocus();
+}
+
+void DeskWindow::settle() {
+    do {
+        QThreadPool::globalInstance()->waitForDone();
+        QApplication::processEvents();
+    } while (!counter().settled());
+}
+
+void DeskWindow::type(const QString& words) {
+    QTest::keyClicks(&counter().line(), words);
+    settle();
+}
+
+void DeskWindow::press(Qt::Key key, Qt::KeyboardModifiers modifiers) {
+    // Off screen nobody gives the window back its focus when a dialog closes.
+    if (!QApplication::activeWindow()) window_.activateWindow();
+    QWidget* at = QApplication::focusWidget();
+    QTest::keyClick(at ? at : &window_, key, modifiers);
+    settle();
+}
+
+void DeskWindow::answering(const std::function<void(QDialog&)>& answer) {
+    QTimer::singleShot(0, &window_, [answer] {
+        auto* dialog = qobject_cast<QDialog*>(QApplication::activeModalWidget());
+        REQUIRE(dialog != nullptr);
+        answer(*dialog);
+        if (dialog->isVisible()) dialog->reject(); // an answer that was refused must not hang the test
+    });
+}
+
+} // namespace riband::ui

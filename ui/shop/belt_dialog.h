@@ -1,0 +1,32 @@
+#pragma once
+
+#include "core/store/catalogue.h"
+
+#include <QDialog>
+
+class QLineEdit;
+class QPushButton;
+class QSpinBox;
+
+namespace riband::ui {
+
+class Entry;
+
+/// What a belt costs, how its sleeves come, and which widths the shop usually sells of it.
+class BeltDialog final : public QDialog {
+    Q_OBJECT
+public:
+    BeltDialog(const store::StockedBelt& belt, const Currency& currency, QWidget* parent = nullptr);
+    store::StockedBelt belt() const;
+
+private:
+    void buildView();
+    store::StockedBelt belt_;
+    Currency currency_;
+    Entry *price_, *sleeve_, *cost_, *listed_;
+    QLineEdit *body_, *cord_;
+    QSpinBox* days_;
+    QPushButton* save_ = nullptr;
+};
+
+} // namespace riband::ui

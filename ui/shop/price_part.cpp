@@ -1,0 +1,100 @@
+#include "ui/shop/price_part.h"
+
+#include "core/measure/text.h"
+#include "ui/shop/entry.h"
+#include "ui/words/tr.h"
+#include "ui/words/words.h"
+
+#include <QCheckBox>
+#include <QFormLayout>
+#include <QRegularExpression>
+#include <QSpinBox>
+
+namespace riband::ui {
+
+namespace {
+constexpr int CoarsestRounding = 1000;
+} // namespace
+
+std::optional<std::vector<store::QuantityStep>> readSteps(const std::string& typed) {
+    std::vector<store::QuantityStep> steps;
+    const QStringList parts =
+        text(typed).split(QRegularExpression{QStringLiteral("[;,]\\s+|;")}, Qt::SkipEmptyParts);
+    for (const QString& part : parts) {
+        const QStringList sides = part.split(QLatin1Char(':'));
+        bool ok = sides.size() == 2;
+        const qlonglong from = ok ? sides[0].trimmed().toLongLong(&ok) : 0;
+        const auto off = readPercent(sides.back().trimmed().toStdString());
+        const bool rising = steps.empty() || from > steps.back().from;
+        if (!ok || !off || from < 2 || !rising) return std::nullopt;
+        steps.push_back({from, *off});
+    }
+    return steps;
+}
+
+std::string printSteps(const std::vector<store::QuantityStep>& steps) {
+    std::string printed;
+    for (const auto& step : steps)
+        printed += (printed.empty() ? "" : ", ") + std::to_string(step.from) + ": " + printPercent(step.off);
+    return printed;
+}
+
+PricePart::PricePart(QWidget* parent)
+    : SettingsPart{parent}, charge_{new Entry{tr("&Cutting charge"),
+                                              [this](const auto& typed) { return readsMoney(typed); }}},
+      minimum_{
+          new Entry{tr("&Least price of a line"), [this](const auto& typed) { return readsMoney(typed); }}},
+      tax_{new Entry{tr("&Tax"), [](const auto& typed) { return readPercent(typed).ok(); }}},
+      steps_{
+          new Entry{tr("Off for &quantity"), [](const auto& typed) { return readSteps(typed).has_value(); }}},
+      round_{new QSpinBox}, included_{new QCheckBox{tr("Prices &include tax")}} {
+    buildView();
+}
+
+void PricePart::buildView() {
+    round_->setRange(1, CoarsestRounding);
+    round_->setAccessibleName(tr("Round a total to"));
+    steps_->setPlaceholderText(tr("for example 5: 2.5, 10: 5"));
+    auto* form = new QFormLayout{this};
+    charge_->addTo(*form, tr("a belt"));
+    minimum_->addTo(*form);
+    steps_->addTo(*form, tr("from so many belts: percent"));
+    tax_->addTo(*form, tr("percent"));
+    form->addRow(QString{}, included_);
+    form->addRow(tr("&Round a total to (smallest coins)"), round_);
+    for (Entry* entry : {charge_, minimum_, tax_, steps_})
+        connect(entry, &QLineEdit::textEdited, this, &SettingsPart::edited);
+    connect(round_, &QSpinBox::valueChanged, this, &SettingsPart::edited);
+    connect(included_, &QCheckBox::toggled, this, &SettingsPart::edited);
+}
+
+bool PricePart::readsMoney(const std::string& typed) const {
+    const auto read = readMoney(typed, currency_);
+    return read && read->inMinor() >= 0;
+}
+
+void PricePart::show(const store::ShopSettings& settings) {
+    const store::PriceRules& rules = settings.prices;
+    currency_ = rules.currency;
+    charge_->setText(shown(rules.cuttingCharge, currency_));
+    minimum_->setText(shown(rules.minimumLine, currency_));
+    tax_->setText(text(printPercent(rules.tax)));
+    steps_->setText(text(printSteps(rules.steps)));
+    round_->setValue(static_cast<int>(rules.roundTotalTo));
+    included_->setChecked(rules.pricesIncludeTax);
+}
+
+bool PricePart::write(store::ShopSettings& settings) const {
+    for (const Entry* entry : {charge_, minimum_, tax_, steps_})
+        if (!entry->isRight()) return false;
+    store::PriceRules& rules = settings.prices;
+    rules.cuttingCharge = *readMoney(charge_->typed(), currency_);
+    rules.minimumLine = *readMoney(minimum_->typed(), currency_);
+    rules.tax = *readPercent(tax_->typed());
+    rules.steps = *readSteps(steps_->typed());
+    rules.roundTotalTo = round_->value();
+    rules.pricesIncludeTax = included_->isChecked();
+    return true;
+}
+
+} // namespace riband::ui
