@@ -21,7 +21,7 @@ Usage usage() {
 Exit backup(const QStringList& arguments) {
     const Options options(usage(), arguments);
     const QString to = options.positional(1);
-    store::Connection from(options.positional(0).toStdString(), store::Connection::Mode::ReadOnly);
+    store::Connection from(options.positional(0).toStdString()); // SQLite copies only for those who may write
     const store::Verification found = store::backup(from, to.toStdString());
     QJsonObject json = jsonOf(found);
     json.insert("backup", to);

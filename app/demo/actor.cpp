@@ -15,6 +15,8 @@ namespace riband::app {
 
 namespace {
 
+constexpr int mostSleevesBought = 4;
+
 /// Does what events tell, at their time and as their person.
 class Actor {
 public:
@@ -97,15 +99,17 @@ private:
         }
         wait(std::chrono::minutes{5});
     }
+    /// Ordered; where there is not enough, sleeves are bought first, as many as it takes.
     shop::Ordered placed(const Event& event) {
         const shop::Draft draft = draftOf(event);
-        try {
-            return shop::order(as(event), draft);
-        } catch (const shop::Refusal& refusal) {
-            if (refusal.why() != shop::Refusal::Why::WidthTaken) throw;
+        for (int sleeves = 0;; ++sleeves) {
+            try {
+                return shop::order(as(event), draft);
+            } catch (const shop::Refusal& refusal) {
+                if (refusal.why() != shop::Refusal::Why::WidthTaken || sleeves == mostSleevesBought) throw;
+            }
+            restock(event, draft);
         }
-        restock(event, draft);
-        return shop::order(as(event), draft);
     }
 
     void cutAll(const Event& event, std::optional<store::TicketId> ticket) {

@@ -77,7 +77,7 @@ TEST_CASE("A large shop's movements lie within its years and its books have wast
 }
 
 TEST_CASE("The demo shop's half year is a book that agrees, whatever the seed", "[demo]") {
-    const std::uint64_t seed = GENERATE(1, 2, 3, 99);
+    const auto seed = static_cast<std::uint64_t>(GENERATE(range(1, 30)));
     auto connection = store::Connection::inMemory();
     app::makeSmallShop(connection, app::standardTables(), noon, seed);
     const auto found = store::verify(connection);
