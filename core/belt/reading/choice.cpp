@@ -20,6 +20,7 @@ public:
                                     : readToothed(phrase_, *way.profile, way.style, tables_));
         dropUnlikelyRibbed();
         dropUnlistedMxl();
+        dropCountedBelts();
         if (isUnknownPitch()) attempts_.front().candidates.clear();
         for (const Attempt& attempt : attempts_)
             candidates_.insert(candidates_.end(), attempt.candidates.begin(), attempt.candidates.end());
@@ -63,6 +64,21 @@ private:
                                     [&](const Candidate& c) { return code || !isLikely(c); }),
                      ribbed.end());
         if (ribbed.empty()) withWidths();
+    }
+
+    /// "30 8M 1200": where 30 is a width that is sold of one tooth, it does not count belts of another.
+    void dropCountedBelts() {
+        const auto listed = [](const Attempt& attempt) {
+            return std::any_of(attempt.candidates.begin(), attempt.candidates.end(),
+                               [](const Candidate& c) { return c.widthListed; });
+        };
+        if (std::none_of(attempts_.begin(), attempts_.end(), listed)) return;
+        for (Attempt& attempt : attempts_) {
+            auto& all = attempt.candidates;
+            const auto counted = [](const Candidate& c) { return !c.reading.width && c.roles.quantity >= 0; };
+            if (std::all_of(all.begin(), all.end(), counted)) continue;
+            all.erase(std::remove_if(all.begin(), all.end(), counted), all.end());
+        }
     }
 
     /// M stands for MXL only with a length in millimetres that is made: 6 M / 182.88.

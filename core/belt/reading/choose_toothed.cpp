@@ -99,8 +99,8 @@ private:
     /// which.
     bool isStandardForm() const {
         if (phrase_.open.size() == 1) return phrase_.teeth && phrase_.gluedAfter;
-        if (phrase_.open.size() != 2) return false;
         if (phrase_.mention.kind == Mention::Kind::Module) return true;
+        if (phrase_.open.size() != 2) return false;
         if (phrase_.before != 1) return false;
         if (profile_.family == Family::MetricTrapezoidal) return phrase_.slashLast;
         const bool saidMillimetres = phrase_.open[1].unit == Measure::Millimetre;

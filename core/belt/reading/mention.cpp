@@ -127,14 +127,17 @@ private:
     const Tables& tables_;
 };
 
-/// "3-63-16" and nothing else: module, teeth, width.
+/// "3-63-16": module, teeth and width with dashes between, and no dash before or behind.
 Found moduleByNumbers(const std::vector<Token>& tokens, const Tables& tables) {
-    if (tokens.size() != 3) return {};
-    for (std::size_t i = 0; i < 3; ++i)
-        if (!tokens[i].number || (i > 0 && tokens[i].gap != Gap::Dash)) return {};
-    const std::string name = "m" + shortDecimal(*tokens[0].number);
-    if (!tables.profile(name)) return {};
-    return Mention{Kind::Module, name, 0, 1};
+    const auto dashed = [&](std::size_t i) { return i < tokens.size() && tokens[i].gap == Gap::Dash; };
+    for (std::size_t i = 0; i + 2 < tokens.size(); ++i) {
+        const bool numbers = tokens[i].number && tokens[i + 1].number && tokens[i + 2].number;
+        const bool three = !dashed(i) && dashed(i + 1) && dashed(i + 2) && !dashed(i + 3);
+        if (!numbers || !three) continue;
+        const std::string name = "m" + shortDecimal(*tokens[i].number);
+        if (tables.profile(name)) return Mention{Kind::Module, name, i, i + 1};
+    }
+    return {};
 }
 
 template <class Look>

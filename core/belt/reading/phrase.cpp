@@ -26,11 +26,8 @@ public:
         : tokens_{tokens.all}, end_{tokens.end}, tables_{tables}, used_(tokens_.size(), false) {
         phrase_.mention = mention;
         phrase_.construction = tokens.construction;
-        if (mention.kind != Mention::Kind::Module || tokens_[mention.first].is("M"))
-            std::fill(used_.begin() + static_cast<std::ptrdiff_t>(mention.first),
-                      used_.begin() + static_cast<std::ptrdiff_t>(mention.last), true);
-        else
-            used_[0] = true;
+        std::fill(used_.begin() + static_cast<std::ptrdiff_t>(mention.first),
+                  used_.begin() + static_cast<std::ptrdiff_t>(mention.last), true);
     }
 
     Outcome<Phrase, ReadFault> run() {
@@ -51,10 +48,11 @@ private:
 
     /// B80XXL: the number behind B counts teeth.
     void takeTeethCode() {
-        const bool code = phrase_.mention.name == "XXL" && tokens_[0].is("B") && isFree(1);
-        if (!code) return;
-        used_[0] = true;
-        take(1, phrase_.teeth);
+        const std::size_t name = phrase_.mention.first;
+        if (phrase_.mention.name != "XXL" || name < 2 || !tokens_[name - 2].is("B") || !isFree(name - 1))
+            return;
+        used_[name - 2] = true;
+        take(name - 1, phrase_.teeth);
     }
 
     bool take(std::size_t i, std::optional<SaidNumber>& into) {

@@ -52,6 +52,8 @@ private:
         const auto lengths = ribbedLengths(number, profile_, style_.letterOnly, isInchForm(roles), tables_);
         const auto ribs = ribsOf(roles);
         const auto ribFault = ribs ? faultOfRibs(*ribs) : std::nullopt;
+        if (lengths.empty() && isOnlyRibs(number))
+            return keepFault(attempt_, {Fault::NoLength, number.said, {}, {}}, 0);
         if (lengths.empty())
             return keepFault(attempt_, {Fault::LengthImpossible, number.said, {}, {}},
                              faultScore(roles, false, !ribFault));
@@ -60,6 +62,11 @@ private:
         if (!quantity) return keepFault(attempt_, quantity.reason(), 5);
         for (const LengthRead& length : lengths)
             add(roles, length, ribs, *quantity);
+    }
+
+    /// "6 PJ": the one number counts ribs, so the length is missing.
+    bool isOnlyRibs(const SaidNumber& number) const {
+        return phrase_.open.size() == 1 && !phrase_.ribs && !phrase_.length && !faultOfRibs(number);
     }
 
     int faultScore(const Roles& roles, bool lengthRight, bool ribsRight) const {

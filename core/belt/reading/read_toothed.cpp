@@ -53,7 +53,9 @@ private:
         return {lengthOfTeeth(number.wholePart(), Basis::Count, profile_, tables_)};
     }
 
+    /// Only with the letter S itself does a number in front say tenths.
     bool isFirst(const Roles& roles) const {
+        if (phrase_.mention.kind == Mention::Kind::BarePitch) return false;
         return roles.width >= 0 && static_cast<std::size_t>(roles.width) < phrase_.before &&
                (roles.length < 0 || roles.width < roles.length);
     }

@@ -104,6 +104,7 @@ TEST_CASE("What is missing or means nothing is said", "[reader]") {
         {"T5 10", "! NoLength 10 ? HowLong"}, // 10 is a width of T5
         {"XL 25", "! NoLength 25 ? HowLong"},
         {"PJ", "! NoLength ? HowLong"},
+        {"6PJ", "! NoLength 6 ? HowLong"},
         {"T5 7 teeth", "! LengthImpossible 7"},
         {"T5 0 10", "! LengthImpossible 0"},
         {"T5 30005 10", "! LengthImpossible 30005"}, // over 30 m

@@ -99,6 +99,7 @@ TEST_CASE("A pitch without its tooth is asked about, never taken for H", "[reade
         {"8m-1200-30", "H8M 1200 @30 | S8M 1200 @30 | R8M 1200 @30 | G8M 1200 @30 ? WhichToothShape"},
         {"three eight-M twelve-hundred by thirty",
          "H8M 1200 @30 x3 | S8M 1200 @30 x3 | R8M 1200 @30 x3 | G8M 1200 @30 x3 ? WhichToothShape"},
+        {"30 8M 1200", "H8M 1200 @30 | S8M 1200 @30 | R8M 1200 @30 | G8M 1200 @30 ? WhichToothShape"},
         {"20M 2000 115", "H20M 2000 @115 | R20M 2000 @115 ? WhichToothShape"},
         {"4.5M 238.5 10", "S4.5M 238.5 @10"}, // only S has that pitch
         {"8M 1200 30 H", "H8M 1200 @30"},
@@ -193,6 +194,13 @@ TEST_CASE("How many belts may be said before, behind, with a cross or a word", "
         {"3 belts H8M 1200 30", "H8M 1200 @30 x3"},
         {"3 T5 x 500 x 10", "T5 500 @10 x3"},
         {"2 x 6PJ1194", "PJ 1194 @6 x2"},
+        {"2 x B80XXL6.4", "XXL B80 @6.4 x2"},
+        {"B80XXL6.4 x 2", "XXL B80 @6.4 x2"},
+        {"4 x 470J6", "PJ 1194 @6 x4 CodeRounded"},
+        {"10 x 10 T5 / 500", "T5 500 @10 x10"},
+        {"10 T5 / 500 x 5", "T5 500 @10 x5"},
+        {"2 x 250-S8M-1200", "S8M 1200 @25 x2"},
+        {"3 1200H8M30", "H8M 1200 @30 x3"},
         {"6PJ1194 x 2", "PJ 1194 @6 x2"},
         {"PJ 1194 6 ribs 2 off", "PJ 1194 @6 x2"},
         {"two PJ 1194 six ribs", "PJ 1194 @6 x2"},
@@ -201,7 +209,7 @@ TEST_CASE("How many belts may be said before, behind, with a cross or a word", "
         {"20 x H8M 1200 30", "H8M 1200 @30 x20"},
         {"20 H8M 1200 30", "H8M 1200 @30 x20 | H8M 1200 @20 x30 ? HowWide"},
         {"10 T5 500 16", "T5 500 @16 x10 | T5 500 @10 x16 ? HowWide"},
-        {"3 H8M 1200", "H8M 1200 x3 ? HowWide"}, // no belt of 8 mm pitch is 3 mm wide
+        {"3 H8M 1200", "H8M 1200 x3 ? HowWide"},                  // no belt of 8 mm pitch is 3 mm wide
         {"15 H8M 1200", "H8M 1200 @15 | H8M 1200 x15 ? HowWide"}, // 15 is no width of H8M, but could be
 
         {"T10 500 5", "T10 500 x5 | T10 500 @5 ? HowWide"},
@@ -271,6 +279,8 @@ TEST_CASE("Old national sizes: module, teeth, width", "[reader]") {
         {"m3-63-16", "m3 63 @16"},
         {"40DP 100T 6", "40DP 100T @6"},
         {"3-63", "! NoProfile"},
+        {"2 x 3-63-16", "m3 63 @16 x2"},
+        {"3-63-16 x 2", "m3 63 @16 x2"},
     });
 }
 
