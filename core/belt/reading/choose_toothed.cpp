@@ -12,7 +12,7 @@ public:
         : attempt_{attempt}, phrase_{phrase}, profile_{profile}, tables_{tables} {}
 
     void choose() {
-        if (isStandardForm() && any(isInOrder)) drop([](const Candidate& c) { return !isInOrder(c); });
+        keepStandardForm();
         dropWrongQuantities();
         if (any([](const Candidate& c) { return c.plausible && c.reading.width; }))
             drop([](const Candidate& c) { return !c.plausible; });
@@ -56,7 +56,7 @@ private:
         const auto wide = [](const Candidate& c) { return c.roles.width >= 0 && c.plausible; };
         const bool listed = any([](const Candidate& c) { return c.reading.width && c.widthListed; });
         const bool widthFirst = any(wide) && (profile_.family == Family::MetricTrapezoidal ||
-                                              phrase_.slashLast || tables_.widths(profile_.name).empty());
+                                              phrase_.slashAfter || tables_.widths(profile_.name).empty());
         const bool crossed = phrase_.crossFirst || phrase_.crossLast;
         drop([&](const Candidate& c) {
             if (c.roles.quantity < 0) return false;
@@ -88,24 +88,32 @@ private:
         return !farTooWide && width <= tables_.usualSleeve(candidate.reading.belt);
     }
 
-    static bool isInOrder(const Candidate& candidate) {
-        const Roles& roles = candidate.roles;
-        const bool widthFirst = candidate.reading.belt.profile.find('T') != std::string::npos;
-        if (roles.width < 0) return false;
-        return roles.length < 0 || (roles.width < roles.length) == widthFirst;
+    /// Where the length and the width stand in 960H8M50, 300L075, 322L-27.3mm, 16 T5 / 480, B80XXL6.4 and
+    /// 3-63-16, which leave no doubt which number is which, however many belts are asked for before or
+    /// behind.
+    std::optional<Roles> standardForm() const {
+        const int before = static_cast<int>(phrase_.before), count = static_cast<int>(phrase_.open.size());
+        if (phrase_.mention.kind == Mention::Kind::Module)
+            return Roles{.length = before, .width = before + 1};
+        if (before == count) return std::nullopt;
+        if (phrase_.teeth && phrase_.gluedAfter) return Roles{.length = -1, .width = before};
+        if (before == 0) return std::nullopt;
+        if (profile_.family == Family::MetricTrapezoidal)
+            return phrase_.slashAfter ? std::optional{Roles{.length = before, .width = before - 1}}
+                                      : std::nullopt;
+        const bool saidMillimetres = phrase_.open[phrase_.before].unit == Measure::Millimetre;
+        const bool oneOrder = profile_.family != Family::CurvilinearS && phrase_.gluedAfter;
+        if (!phrase_.gluedBefore || (!oneOrder && !saidMillimetres)) return std::nullopt;
+        return Roles{.length = before - 1, .width = before};
     }
 
-    /// 960H8M50, 300L075, 322L-27.3mm, 16 T5 / 480, B80XXL6.4 and 3-63-16 leave no doubt which number is
-    /// which.
-    bool isStandardForm() const {
-        if (phrase_.open.size() == 1) return phrase_.teeth && phrase_.gluedAfter;
-        if (phrase_.mention.kind == Mention::Kind::Module) return true;
-        if (phrase_.open.size() != 2) return false;
-        if (phrase_.before != 1) return false;
-        if (profile_.family == Family::MetricTrapezoidal) return phrase_.slashLast;
-        const bool saidMillimetres = phrase_.open[1].unit == Measure::Millimetre;
-        const bool oneOrder = profile_.family != Family::CurvilinearS && phrase_.gluedAfter;
-        return phrase_.gluedBefore && (oneOrder || saidMillimetres);
+    void keepStandardForm() {
+        const auto form = standardForm();
+        if (!form) return;
+        const auto differs = [&](const Candidate& c) {
+            return c.roles.length != form->length || c.roles.width != form->width;
+        };
+        if (!std::all_of(attempt_.candidates.begin(), attempt_.candidates.end(), differs)) drop(differs);
     }
 
     /// Drops the ways to give out the roles that are clearly less likely. T and AT numbers are written in any

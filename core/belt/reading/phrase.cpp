@@ -163,8 +163,11 @@ private:
                 ++phrase_.before;
                 phrase_.gluedBefore = i + 1 == first && tokens_[first].gap == Gap::None;
             }
-            if (i == last) phrase_.gluedAfter = tokens_[i].gap == Gap::None;
-            phrase_.slashLast = tokens_[i].gap == Gap::Slash;
+            if (i == last) {
+                phrase_.gluedAfter = tokens_[i].gap == Gap::None;
+                // "150/T5/50" has slashes everywhere, so they say nothing.
+                phrase_.slashAfter = tokens_[i].gap == Gap::Slash && tokens_[first].gap != Gap::Slash;
+            }
             phrase_.open.push_back(*tokens_[i].number);
         }
     }

@@ -11,7 +11,7 @@ struct Phrase {
     std::size_t before = 0;       ///< how many of the open numbers stand before the profile
     bool gluedBefore = false;     ///< the number before the profile touches it: 6PJ, 960H8M50
     bool gluedAfter = false;
-    bool slashLast = false; ///< a slash before the last number: 16 T5 / 480
+    bool slashAfter = false; ///< a slash between the profile and the number behind it: 16 T5 / 480
     std::optional<SaidNumber> teeth, ribs, quantity, width, length;
     bool crossFirst = false; ///< "3 x ...": perhaps a quantity
     bool crossLast = false;  ///< "... x3"

@@ -248,6 +248,7 @@ TEST_CASE("Two numbers that may each be the length are asked about", "[reader]")
         {"50 T5 150", "T5 150 @50 | T5 50 @150 ShortForBelt LengthNotListed ? WhichIsLength"},
         {"100 T10 100", "T10 100 @100 ShortForBelt LengthNotListed ? WhichIsLength"},
         {"50 T5 / 150", "T5 150 @50"}, // the slash stands before the length
+        {"150/T5/50", "T5 150 @50 | T5 50 @150 ShortForBelt LengthNotListed ? WhichIsLength"},
         {"25 T10 1500", "T10 1500 @25"},
         {"H 300 100", "H 300 @25.4"},
         {"H 200 300", "H 300 @50.8 | H 200 @76.2 LengthNotListed ? WhichIsLength"},

@@ -38,11 +38,15 @@ std::vector<Extent> widthsOf(const Profile& profile) {
     return widths;
 }
 
-bool isReadBack(const Belt& belt, Extent width) {
-    const Understanding back = understand(printed(belt, width, theTables()), theTables());
+bool isReadFrom(const std::string& text, const Belt& belt, Extent width, std::int64_t quantity) {
+    const Understanding back = understand(text, theTables());
     if (back.readings.size() != 1 || back.question) return false;
     const Reading& reading = back.readings.front();
-    return reading.belt == belt && reading.width == width && reading.quantity == 1;
+    return reading.belt == belt && reading.width == width && reading.quantity == quantity;
+}
+
+bool isReadBack(const Belt& belt, Extent width) {
+    return isReadFrom(printed(belt, width, theTables()), belt, width, 1);
 }
 
 } // namespace
@@ -58,6 +62,18 @@ TEST_CASE("What is printed of any belt is read back to the same belt and width",
         }
     }
     CHECK(belts > 3246);
+}
+
+TEST_CASE("How many belts may stand before or behind any printed form", "[round]") {
+    for (const Profile& profile : theTables().profiles()) {
+        const auto widths = widthsOf(profile);
+        for (const Belt& belt : beltsOf(profile))
+            for (const Extent width : widths) {
+                const std::string text = printed(belt, width, theTables());
+                for (const std::string& asked : {"3 x " + text, text + " x3", text + " 3 pcs"})
+                    if (!isReadFrom(asked, belt, width, 3)) FAIL_CHECK(asked);
+            }
+    }
 }
 
 TEST_CASE("A designation is read back to the same belt, whatever its construction", "[round]") {
