@@ -40,7 +40,8 @@ store::NewPiece pieceOf(const Delivery& delivery, store::BeltId belt, Date today
 }
 
 void rememberCost(const Shop& shop, store::StockedBelt belt, const Delivery& delivery) {
-    if (delivery.kind != cutting::PieceKind::Sleeve || belt.sleeveCost == delivery.costEach) return;
+    const bool told = delivery.kind == cutting::PieceKind::Sleeve && delivery.costEach > Money::minor(0);
+    if (!told || belt.sleeveCost == delivery.costEach) return;
     belt.sleeveCost = delivery.costEach;
     store::Catalogue{shop.connection}.change(belt);
 }

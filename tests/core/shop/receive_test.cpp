@@ -48,6 +48,8 @@ TEST_CASE("A belt new to the shop is kept with the usual sleeve and the standard
     REQUIRE(kept);
     CHECK(kept->designation == "L 322");
     CHECK(kept->sleeveCost == Money::minor(9000));
+    shop.piece(l322, mm(400)); // nobody said what it cost: the last known cost stands
+    CHECK(store::Catalogue{shop.connection}.find(l322)->sleeveCost == Money::minor(9000));
     // ISO 5296: L is sold in 1/2, 3/4 and 1 in.
     const std::vector<Extent>& listed = kept->listed;
     CHECK(std::find(listed.begin(), listed.end(), um(19'050)) != listed.end());
