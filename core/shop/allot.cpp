@@ -3,7 +3,6 @@
 #include "core/shop/chosen_way.h"
 
 #include <algorithm>
-#include <set>
 
 namespace riband::shop {
 
@@ -92,12 +91,11 @@ private:
                                       .movement = std::nullopt};
         for (const cutting::Cut& cut : mounting.cuts)
             planned.cuts.push_back({wanted[cut.line].line, wanted[cut.line].extent, cut.count});
-        promiseAnd(planned, piece, problem.rules);
+        keepFor(planned, piece, problem.rules);
     }
 
     /// What other mountings of the piece are promised is left as well, and kept.
-    void promiseAnd(store::TicketMounting planned, const store::StockPiece& piece,
-                    const cutting::Rules& rules) {
+    void keepFor(store::TicketMounting planned, const store::StockPiece& piece, const cutting::Rules& rules) {
         static const store::Ticket unwritten{
             store::TicketId{0}, "", store::OrderId{0}, store::TicketState::Open, {}, {}, {}};
         const Promise promise = promiseOf(planned, unwritten, rules);

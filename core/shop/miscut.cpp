@@ -4,8 +4,6 @@
 #include "core/shop/demand.h"
 #include "core/shop/standing.h"
 
-#include <numeric>
-
 namespace riband::shop {
 
 namespace {

@@ -3,8 +3,6 @@
 #include "core/shop/demand.h"
 #include "core/shop/standing.h"
 
-#include <stdexcept>
-
 namespace riband::shop {
 
 namespace {
