@@ -71,7 +71,9 @@ struct ReadFault {
     std::optional<Extent> limit;
 };
 
-/// What was understood of a text. Exactly one of: readings (one, or several with a question), or a fault.
+/// What was understood of a text. Exactly one of: readings, or a fault. Several readings come with the
+/// question that tells them apart; one reading has a question where its width is not said; the fault NoLength
+/// has HowLong.
 struct Understanding {
     std::vector<Reading> readings; ///< likeliest first
     std::optional<Question> question;

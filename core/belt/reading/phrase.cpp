@@ -76,7 +76,7 @@ private:
             return true;
         }
         if (word == "M") return takeMetres(i);
-        if (word == "A") return true;
+        if (word == "A") return true; // "a T5 500 10": with a profile named it is no V-belt section
         const TradeWord* known = tables_.tradeWord(word);
         return known && takeKnown(i, *known);
     }
