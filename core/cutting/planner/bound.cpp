@@ -5,27 +5,12 @@
 
 namespace riband::cutting::planner {
 
-namespace {
-
-/// No belt is ever worth more; keeps all sums within 64 bits (10^6 belts of 10^12).
-constexpr double dearest = 1e12;
-
-} // namespace
-
 std::int64_t costOf(const Model& model, Aim aim, std::size_t kind, std::int64_t left) {
     return aim == Aim::Unserved ? 0 : scale * model.spent(model.kinds[kind], left);
 }
 
 Relaxation::Relaxation(const Model& model, Aim aim, const State& state, std::int64_t fewest, Stopper& stopper)
-    : model_{model}, aim_{aim}, state_{state}, fewest_{fewest}, stopper_{stopper} {
-    std::int64_t widest = 1;
-    for (const Item& item : model.items) {
-        unit_.push_back(item.gross);
-        widest = std::max(widest, item.gross);
-    }
-    mountingUnit_ = static_cast<double>(std::max(model.trim + model.mountingCost, widest / 8));
-    budgetUnit_ = static_cast<double>(widest);
-}
+    : model_{model}, aim_{aim}, state_{state}, fewest_{fewest}, stopper_{stopper} {}
 
 std::int64_t Relaxation::mayLack(std::size_t item) const {
     if (aim_ == Aim::Unserved) return state_.demand[item];
@@ -47,8 +32,9 @@ Prices Relaxation::guess() const {
     }
     Prices prices;
     for (std::size_t item = 0; item < model_.items.size(); ++item) {
-        const std::int64_t width = aim_ == Aim::Spent ? unit_[item] : model_.items[item].width;
-        prices.belts.push_back(std::llround(each * static_cast<double>(scale * width)));
+        const std::int64_t width = aim_ == Aim::Spent ? model_.items[item].gross : model_.items[item].width;
+        prices.belts.push_back(
+            std::max<std::int64_t>(1, std::llround(each * static_cast<double>(scale * width))));
     }
     prices.budget = state_.budget > 0 ? std::llround(2 * each * static_cast<double>(scale)) : 0;
     return prices;
@@ -123,55 +109,6 @@ void Relaxation::leaveUnserved(const Prices& prices, Relaxed& relaxed) const {
         relaxed.lacking[item] -= belts;
         relaxed.overBudget += belts * model_.items[item].width;
     }
-}
-
-double Relaxation::steepness(const Relaxed& relaxed) const {
-    double sum = 0;
-    for (std::size_t item = 0; item < unit_.size(); ++item) {
-        const double slope = static_cast<double>(relaxed.lacking[item] * unit_[item]);
-        sum += slope * slope;
-    }
-    if (fewest_ > 0) sum += std::pow(mountingUnit_ * static_cast<double>(relaxed.tooFewMountings), 2);
-    if (aim_ == Aim::Spent && state_.budget > 0) sum += std::pow(static_cast<double>(relaxed.overBudget), 2);
-    return sum;
-}
-
-void Relaxation::step(Prices& prices, const Relaxed& from, double length) const {
-    const auto moved = [&](std::int64_t price, double unit, std::int64_t slope) {
-        const double to = static_cast<double>(price) + length * unit * unit * static_cast<double>(slope);
-        return std::llround(std::clamp(to, 0.0, dearest));
-    };
-    for (std::size_t item = 0; item < unit_.size(); ++item)
-        prices.belts[item] = moved(prices.belts[item], static_cast<double>(unit_[item]), from.lacking[item]);
-    if (fewest_ > 0) prices.mounting = moved(prices.mounting, mountingUnit_, from.tooFewMountings);
-    if (aim_ == Aim::Spent && state_.budget > 0) prices.budget = moved(prices.budget, 1, from.overBudget);
-}
-
-std::optional<Relaxed> Relaxation::improve(Prices& prices, std::int64_t enough, int rounds) {
-    std::optional<Relaxed> best;
-    Prices now = prices;
-    double stride = 1;
-    int idle = 0;
-    for (int round = 0; round < rounds; ++round) {
-        auto relaxed = at(now);
-        if (!relaxed) return best;
-        if (!best || relaxed->bound > best->bound) {
-            best = relaxed;
-            prices = now;
-            idle = 0;
-        } else if (++idle == 6) {
-            stride /= 2;
-            idle = 0;
-            now = prices;
-            relaxed = best;
-            if (stride < 1e-4) break;
-        }
-        if (best->bound >= enough) break;
-        const double slope = steepness(*relaxed);
-        if (slope <= 0) break;
-        step(now, *relaxed, stride * static_cast<double>(enough - relaxed->bound) / slope);
-    }
-    return best;
 }
 
 } // namespace riband::cutting::planner

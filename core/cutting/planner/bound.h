@@ -4,13 +4,16 @@
 
 namespace riband::cutting::planner {
 
+/// No belt is ever priced higher (scaled); keeps all sums within 64 bits: 10^6 belts of 10^12.
+constexpr double dearest = 1e12;
+
 /// What a belt of each item may cost (scaled), what a µm of budget is worth, and what a mounting is worth
 /// that must be made anyway: the multipliers of a Lagrangian relaxation. Any prices give a true bound; good
 /// prices a high one.
 struct Prices {
-    std::vector<std::int64_t> belts;
-    std::int64_t budget = 0;   ///< for each unit of width (Aim::Spent)
-    std::int64_t mounting = 0; ///< for each of the fewest mountings
+    std::vector<std::int64_t> belts; ///< at least 1, so that the knapsack overlooks no load
+    std::int64_t budget = 0;         ///< for each unit of width (Aim::Spent)
+    std::int64_t mounting = 0;       ///< for each of the fewest mountings
 };
 
 /// The relaxation at some prices: each piece takes what pays best for itself, whether or not the sum of it
@@ -32,24 +35,19 @@ class Relaxation {
 public:
     Relaxation(const Model& model, Aim aim, const State& state, std::int64_t fewest, Stopper& stopper);
 
+    /// Belts of the item that may go unserved.
+    std::int64_t mayLack(std::size_t item) const;
     /// Prices to begin with: those of a piece that is used up evenly.
     Prices guess() const;
     /// The relaxation at these prices; nothing if it was stopped.
     std::optional<Relaxed> at(const Prices& prices);
     /// The knapsack of the last `at`.
     const Knapsack& knapsack() const { return *knapsack_; }
-    /// Moves the prices towards a higher bound until it reaches `enough` or for so many rounds (subgradient
-    /// steps after Polyak, halved when they no longer help). Returns the best found and leaves its prices in
-    /// `prices`; nothing if it was stopped before the first.
-    std::optional<Relaxed> improve(Prices& prices, std::int64_t enough, int rounds);
 
 private:
     void priceKinds(const Prices& prices, Relaxed& relaxed) const;
     void takeBest(Relaxed& relaxed) const;
     void leaveUnserved(const Prices& prices, Relaxed& relaxed) const;
-    void step(Prices& prices, const Relaxed& from, double length) const;
-    double steepness(const Relaxed& relaxed) const;
-    std::int64_t mayLack(std::size_t item) const;
 
     const Model& model_;
     Aim aim_;
@@ -57,8 +55,6 @@ private:
     std::int64_t fewest_;
     Stopper& stopper_;
     std::optional<Knapsack> knapsack_;
-    std::vector<std::int64_t> unit_; ///< of each item: its belts are priced by this
-    double mountingUnit_, budgetUnit_;
 };
 
 } // namespace riband::cutting::planner

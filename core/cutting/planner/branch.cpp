@@ -52,7 +52,8 @@ private:
         if (found_.size() >= mostBranches) return false;
         found_.push_back({{kind_, counts_, room_ - gross},
                           costOf(model_, aim_, kind_, room_ - gross),
-                          excess(gross, price)});
+                          excess(gross, price),
+                          price});
         return true;
     }
 
@@ -89,7 +90,8 @@ void addUnserved(const Model& model, Aim aim, const State& state, const Prices& 
     left[item] = state.demand[item];
     found.push_back({{Branch::nowhere, std::move(left), 0},
                      aim == Aim::Unserved ? scale * width : 0,
-                     std::max<std::int64_t>(0, loss) * state.demand[item]});
+                     std::max<std::int64_t>(0, loss) * state.demand[item],
+                     0});
 }
 
 } // namespace
@@ -106,8 +108,10 @@ std::vector<Branch> branchesOf(const Model& model, Aim aim, const State& state, 
             if (state.free[kind] == 0 || (model.kinds[kind].sleeve && state.sleeves == 0)) continue;
             if (!lister.list(kind, widest)) complete = false;
         }
-    std::stable_sort(found.begin(), found.end(),
-                     [](const Branch& a, const Branch& b) { return a.excess < b.excess; });
+    std::stable_sort(found.begin(), found.end(), [](const Branch& a, const Branch& b) {
+        if (a.excess != b.excess) return a.excess < b.excess;
+        return a.price > b.price; // the fuller one leaves less to do
+    });
     return found;
 }
 

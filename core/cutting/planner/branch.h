@@ -11,6 +11,7 @@ struct Branch {
     Load load;
     std::int64_t cost;   ///< scaled
     std::int64_t excess; ///< scaled; how far it is at least above the relaxation
+    std::int64_t price;  ///< scaled; of its belts
 };
 
 /// All ways to go on with the widest item whose excess is under `gap`, least excess first. Every way to

@@ -42,7 +42,7 @@ Knapsack::Knapsack(const Model& model, const State& state, const std::vector<std
 
 void Knapsack::add(std::size_t item) {
     const Choices& stems = before_.back();
-    if (state_.demand[item] == 0 || prices_[item] <= 0) {
+    if (state_.demand[item] == 0) {
         before_.push_back(Choices(stems));
         return;
     }

@@ -18,7 +18,7 @@ using Choices = std::vector<Choice>;
 /// lists of undominated choices (Nemhauser and Ullmann), items in the order of their width.
 class Knapsack {
 public:
-    /// `prices` of a belt of each item; items of no price are left out. False from `ok` if it was stopped.
+    /// `prices` of a belt of each item, all positive. False from `ok` if it was stopped.
     Knapsack(const Model& model, const State& state, const std::vector<std::int64_t>& prices,
              Stopper& stopper);
 

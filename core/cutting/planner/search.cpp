@@ -6,8 +6,8 @@ namespace riband::cutting::planner {
 
 namespace {
 
-constexpr int rootRounds = 300;
-constexpr int rounds = 40;
+constexpr int rootRounds = 1000;
+constexpr int rounds = 30;
 constexpr std::size_t mostSeen = 200'000;
 
 std::int64_t roundedUp(std::int64_t value, std::int64_t grain) {
@@ -31,10 +31,20 @@ std::string keyOf(const State& state) {
     return key;
 }
 
+/// The kind of piece whose best load pays best; of equals the widest.
+std::size_t bestKind(const Relaxed& relaxed) {
+    std::size_t best = relaxed.reduced.size();
+    for (std::size_t kind = relaxed.reduced.size(); kind-- > 0;)
+        if (relaxed.reduced[kind] < unlimited &&
+            (best == relaxed.reduced.size() || relaxed.reduced[kind] < relaxed.reduced[best]))
+            best = kind;
+    return best;
+}
+
 } // namespace
 
 Search::Search(const Model& model, const Goal& goal, Stopper& stopper)
-    : model_{model}, goal_{goal}, stopper_{stopper} {
+    : model_{model}, goal_{goal}, stopper_{stopper}, master_{model, goal.aim} {
     found_.cost = goal.under;
 }
 
@@ -62,7 +72,8 @@ void Search::look(State& state, std::int64_t spent, const Prices& parents) {
     Relaxation relaxation{model_, goal_.aim, state, *fewest, stopper_};
     const bool root = depth_ == 0;
     Prices prices = root ? relaxation.guess() : parents;
-    const auto relaxed = relaxation.improve(prices, enough(spent), root ? rootRounds : rounds);
+    const auto relaxed =
+        master_.improve(relaxation, state, *fewest, prices, enough(spent), root ? rootRounds : rounds);
     if (root && relaxed)
         found_.bound = std::min(goal_.under, roundedUp((relaxed->bound + scale - 1) / scale, goal_.grain));
     if (relaxed && relaxed->bound >= enough(spent)) return;
@@ -121,26 +132,31 @@ void Search::finish(std::int64_t spent) {
     if (better_) better_(path_);
 }
 
-/// Finishes the state without looking back: always the load that pays best at these prices. Gives an early
-/// answer from every state.
+void Search::use(State& rest, std::int64_t& spent, Load load) {
+    for (std::size_t item = 0; item < rest.demand.size(); ++item)
+        rest.demand[item] -= load.counts[item];
+    --rest.free[load.kind];
+    --rest.mountings;
+    rest.sleeves -= model_.kinds[load.kind].sleeve;
+    spent += costOf(model_, goal_.aim, load.kind, load.left);
+    path_.push_back(std::move(load));
+}
+
+/// Finishes the state without looking back: what the linear program uses by half or more, then always the
+/// load that pays best at these prices. Gives an early answer from every state.
 void Search::complete(const State& state, std::int64_t spent, const Prices& prices) {
     State rest = state;
     const std::size_t depth = path_.size();
+    for (Load& load : master_.rounded(state))
+        if (rest.mountings > 0 && rest.sleeves >= model_.kinds[load.kind].sleeve)
+            use(rest, spent, std::move(load));
     while (!rest.done() && !stopper_.stopped() && rest.mountings > 0) {
         Relaxation relaxation{model_, goal_.aim, rest, 0, stopper_};
         const auto relaxed = relaxation.at(prices);
         if (!relaxed) break;
-        const auto best = std::min_element(relaxed->reduced.begin(), relaxed->reduced.end());
-        if (best == relaxed->reduced.end() || *best >= unlimited) break;
-        const auto kind = static_cast<std::size_t>(best - relaxed->reduced.begin());
-        Load load = loadOf(model_, kind, relaxation.knapsack().countsOf(relaxed->loads[kind]));
-        for (std::size_t item = 0; item < rest.demand.size(); ++item)
-            rest.demand[item] -= load.counts[item];
-        --rest.free[kind];
-        --rest.mountings;
-        rest.sleeves -= model_.kinds[kind].sleeve;
-        spent += costOf(model_, goal_.aim, kind, load.left);
-        path_.push_back(std::move(load));
+        const std::size_t kind = bestKind(*relaxed);
+        if (kind == model_.kinds.size()) break;
+        use(rest, spent, loadOf(model_, kind, relaxation.knapsack().countsOf(relaxed->loads[kind])));
     }
     std::int64_t width = 0;
     for (std::size_t item = 0; item < rest.demand.size(); ++item)

@@ -1,9 +1,9 @@
 #pragma once
 
 #include "core/cutting/planner/branch.h"
+#include "core/cutting/planner/master.h"
 
 #include <functional>
-#include <map>
 #include <unordered_map>
 
 namespace riband::cutting::planner {
@@ -38,12 +38,14 @@ private:
     bool seen(const State& state, std::int64_t spent);
     void finish(std::int64_t spent);
     void complete(const State& state, std::int64_t spent, const Prices& prices);
+    void use(State& rest, std::int64_t& spent, Load load);
     std::int64_t enough(std::int64_t spent) const;
 
     const Model& model_;
     const Goal& goal_;
     Stopper& stopper_;
     std::function<void(const Loads&)> better_;
+    Master master_;
     Loads path_;
     Found found_;
     std::int64_t nodes_ = 0;

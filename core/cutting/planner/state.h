@@ -8,6 +8,8 @@
 namespace riband::cutting::planner {
 
 constexpr std::int64_t unlimited = std::numeric_limits<std::int64_t>::max() / 4;
+/// A limit of which some was used is still no limit.
+constexpr bool limits(std::int64_t most) { return most < unlimited / 2; }
 
 /// Costs and prices of the search are counted in 1/1024 µm (or rib), so that a price may be a fraction of the
 /// unit while all sums stay exact.
