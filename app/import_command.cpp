@@ -20,6 +20,11 @@ Usage usage() {
          {"person", Words::tr("Initials of who does it; else the first of the shop."), "INITIALS"}}};
 }
 
+QString taken(qint64 rows, const QString& csv) {
+    return rows == 1 ? Words::tr("One row of %1 was taken in.").arg(csv)
+                     : Words::tr("%1 rows of %2 were taken in.").arg(rows).arg(csv);
+}
+
 } // namespace
 
 Exit importTable(const QStringList& arguments) {
@@ -34,7 +39,7 @@ Exit importTable(const QStringList& arguments) {
     if (options.json())
         printJson(done);
     else
-        print(Words::tr("%1 rows of %2 were taken in.").arg(done.value("rows").toInteger()).arg(csv));
+        print(taken(done.value("rows").toInteger(), csv));
     return Exit::Done;
 }
 

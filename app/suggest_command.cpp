@@ -117,7 +117,8 @@ void printAnswer(const Answer& answer) {
     for (const belt::Profile* profile : answer.lookAlikes)
         names << ui::text(profile->name);
     if (!names.isEmpty())
-        print(Words::tr("Looks like %1, but does not run with it.").arg(names.join(QStringLiteral(", "))));
+        print(Words::tr("Looks like %1, but does not run on their pulleys.")
+                  .arg(names.join(QStringLiteral(", "))));
 }
 
 /// Why there is no belt to look for yet.

@@ -72,12 +72,12 @@ QJsonObject counted(const QString& file) {
             {"pieces", static_cast<qint64>(store::Pieces{connection}.all().size())}};
 }
 
-bool serve(const QString& file, const QDir& folder) {
+bool serve(const QString& file, const QDir& folder, const std::function<void(const QString&)>& tell) {
     ui::Look::apply(*qApp, ui::Shade::Light);
     store::Connection connection(file.toStdString());
     const auto clerk = store::Settings{connection}.people().front().id;
     ui::Session session(std::move(connection), standardTables(), clerk, presentMoment, folder.absolutePath());
-    return serveWalkIn(session);
+    return serveWalkIn(session, tell);
 }
 
 } // namespace
@@ -87,16 +87,16 @@ Exit demo(const QStringList& arguments) {
     const Wanted wanted = wantedOf(options);
     const QString file = wanted.folder.absoluteFilePath(QStringLiteral("demo.riband"));
     writeDemoFile(file, [&](store::Connection& connection) { make(connection, wanted); });
-    const QJsonObject made = counted(file);
-    if (options.json())
-        printJson(made);
-    else
-        print(Words::tr("%1: %2 belts, %3 pieces on the rack.")
-                  .arg(file)
-                  .arg(made.value("belts").toInteger())
-                  .arg(made.value("pieces").toInteger()));
-    if (options.has("shop-only")) return Exit::Done;
-    return serve(file, wanted.folder) ? Exit::Done : Exit::No;
+    QJsonObject made = counted(file);
+    const auto tell = options.json() ? complain : print; // standard output is for the JSON alone
+    tell(Words::tr("%1: %2 belts, %3 pieces on the rack.")
+             .arg(file)
+             .arg(made.value("belts").toInteger())
+             .arg(made.value("pieces").toInteger()));
+    const bool served = !options.has("shop-only") && serve(file, wanted.folder, tell);
+    made.insert("served", served);
+    if (options.json()) printJson(made);
+    return served || options.has("shop-only") ? Exit::Done : Exit::No;
 }
 
 } // namespace riband::app

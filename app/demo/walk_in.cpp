@@ -1,6 +1,5 @@
 #include "app/demo/walk_in.h"
 
-#include "app/console.h"
 #include "app/demo/band_text.h"
 #include "app/plan_words.h"
 #include "core/belt/reader.h"
@@ -24,7 +23,8 @@ using ui::Words;
 /// One customer, step by step; each step prints what a person would see.
 class WalkIn {
 public:
-    explicit WalkIn(ui::Session& session) : session_{session}, tray_{session} {}
+    WalkIn(ui::Session& session, const std::function<void(const QString&)>& tell)
+        : session_{session}, tray_{session}, tell_{tell} {}
 
     bool serve() {
         const auto reading = understand();
@@ -39,8 +39,8 @@ public:
     }
 
 private:
-    static void head(const QString& words) { print(QStringLiteral("\n") + words); }
-    static void say(const QString& words) { print(QStringLiteral("  ") + words); }
+    void head(const QString& words) { tell_(QStringLiteral("\n") + words); }
+    void say(const QString& words) { tell_(QStringLiteral("  ") + words); }
 
     std::optional<belt::Reading> understand() {
         head(Words::tr("1. A walk-in says “%1”.").arg(words_));
@@ -128,10 +128,15 @@ private:
             say(Words::tr("Shaft “%1”, %2 mm between centres.")
                     .arg(ui::text(shafts[mounting.setUp->shaft].name))
                     .arg(QLocale().toString(mounting.setUp->centreDistance, 'f', 1)));
-        const auto done = shop::recordCut(session_.shop(), {.mounting = mounting.mounting.id});
+        shop::CutRecord record{.mounting = mounting.mounting.id};
+        for (const Extent width : mounting.finish)
+            record.forShelf.push_back({width, 1});
+        const auto done = shop::recordCut(session_.shop(), record);
         say(Words::tr("Cut and booked; the order is %1.")
                 .arg(done.orderReady ? Words::tr("ready") : Words::tr("not whole yet")));
         say(tray_.beltLabels(mounting));
+        if (!done.shelf.empty())
+            say(Words::tr("The rest makes belts for the shelf: %1").arg(tray_.labels(done.shelf)));
         if (done.remnant) say(tray_.labels({*done.remnant}));
     }
 
@@ -149,11 +154,14 @@ private:
 
     ui::Session& session_;
     ui::PaperTray tray_;
+    const std::function<void(const QString&)>& tell_;
     const QString words_ = QStringLiteral("3 x 8M 1200 30");
 };
 
 } // namespace
 
-bool serveWalkIn(ui::Session& session) { return WalkIn{session}.serve(); }
+bool serveWalkIn(ui::Session& session, const std::function<void(const QString&)>& tell) {
+    return WalkIn{session, tell}.serve();
+}
 
 } // namespace riband::app
