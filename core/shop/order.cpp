@@ -12,12 +12,11 @@ using store::OrderState;
 
 constexpr std::size_t mostLines = 100; ///< of one order
 
-store::OrderLine lineOf(const Shop& shop, const store::PriceRules& rules, const DraftLine& draft,
-                        int position) {
+store::OrderLine lineOf(const Shop& shop, const store::PriceRules& rules, const DraftLine& draft) {
     const store::StockedBelt belt = keptBelt(shop, draft.belt);
     demandBelts(belt.unit, draft.extent, draft.quantity);
     return {.id = store::LineId{0},
-            .position = position,
+            .position = 0, // given by the store
             .belt = belt.id,
             .extent = draft.extent,
             .quantity = draft.quantity,
@@ -38,7 +37,7 @@ store::OrderId add(const Shop& shop, const Draft& draft, OrderState state) {
     const store::PriceRules rules = store::Settings{shop.connection}.read().prices;
     std::vector<store::OrderLine> lines;
     for (const DraftLine& line : draft.lines)
-        lines.push_back(lineOf(shop, rules, line, static_cast<int>(lines.size()) + 1));
+        lines.push_back(lineOf(shop, rules, line));
     return store::Orders{shop.connection}.add({.id = store::OrderId{0},
                                                .code = "",
                                                .state = state,

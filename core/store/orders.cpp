@@ -95,9 +95,9 @@ OrderId Orders::add(const Order& order) {
                                     " note) VALUES (?, ?, ?, ?, ?, ?, ?)",
                                     giveCode(connection_, CodeKind::Order).text(), order.state,
                                     order.customer, order.person, order.made, order.due, order.note);
-    std::int64_t position = 0;
+    std::int64_t position = 0; // as people count: the first line is line 1
     for (const OrderLine& line : order.lines)
-        addLine(connection_, id, position++, line);
+        addLine(connection_, id, ++position, line);
     return id;
 }
 
@@ -145,12 +145,12 @@ void Orders::replaceLines(OrderId order, const std::vector<OrderLine>& lines) {
         throw std::logic_error("the lines of an order are replaced only while nothing is cut");
     for (const OrderLine& line : present)
         if (!has(lines, line.id)) change(connection_, "DELETE FROM order_line WHERE id = ?", line.id);
-    std::int64_t position = 0;
+    std::int64_t position = 0; // as people count: the first line is line 1
     for (const OrderLine& line : lines) {
         if (has(present, line.id))
-            changeAt(connection_, position++, line);
+            changeAt(connection_, ++position, line);
         else
-            addLine(connection_, order, position++, line);
+            addLine(connection_, order, ++position, line);
     }
 }
 

@@ -34,7 +34,7 @@ struct LinePrice {
 
 struct OrderLine {
     LineId id;
-    int position;
+    int position; ///< from 1, given by the store
     BeltId belt;
     Extent extent;
     std::int64_t quantity;

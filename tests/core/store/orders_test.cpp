@@ -22,6 +22,7 @@ TEST_CASE("An order comes back as it was booked", "[store][orders]") {
     const OrderLine& kept = order.lines.front();
     CHECK(kept.extent == mm(30));
     CHECK(kept.quantity == 3);
+    CHECK(kept.position == 1);
     CHECK(kept.said == "as said");
     CHECK(kept.price.total == Money::minor(6355));
     CHECK(kept.price.minimum == Money::minor(0));
