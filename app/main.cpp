@@ -1,6 +1,7 @@
 #include "app/commands.h"
 #include "app/options.h"
 #include "app/window_command.h"
+#include "resources/translations.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -146,6 +147,7 @@ int main(int argc, char** argv) {
     wantUtf8();
     const Verb* verb = argc > 1 ? verbNamed(argv[1]) : nullptr;
     const auto application = applicationFor(verb, argc, argv);
+    loadTranslation();
     QCoreApplication::setOrganizationName(QStringLiteral("Riband"));
     QCoreApplication::setApplicationName(QStringLiteral("Riband"));
     QCoreApplication::setApplicationVersion(QStringLiteral(RIBAND_VERSION));
