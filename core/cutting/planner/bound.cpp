@@ -75,7 +75,8 @@ void Relaxation::priceKinds(const Prices& prices, Relaxed& relaxed) const {
             }
         }
     }
-    stopper_.now(work);
+    constexpr std::int64_t around = 4000; // what the linear program and the rest of a round take
+    stopper_.now(work + around);
 }
 
 /// Every piece whose best load is cheaper than its prices is mounted, the best first while more may be.

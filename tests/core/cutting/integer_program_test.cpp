@@ -35,7 +35,7 @@ void compare(const Mix& mix, std::uint64_t seed) {
 } // namespace
 
 TEST_CASE("The plan costs what an integer program solved by GLPK costs") {
-    for (std::uint64_t seed = 0; seed < 300; ++seed) {
+    for (std::uint64_t seed = 0; seed < 600; ++seed) {
         Mix mix = smallMix(seed);
         mix.ready = 0;
         compare(mix, seed + 20'000);
@@ -43,10 +43,10 @@ TEST_CASE("The plan costs what an integer program solved by GLPK costs") {
 }
 
 TEST_CASE("The plan of an order of many lines costs what an integer program costs") {
-    for (std::uint64_t seed = 0; seed < 100; ++seed) {
+    for (std::uint64_t seed = 0; seed < 200; ++seed) {
         Mix mix = smallMix(seed);
         mix.ready = 0;
-        mix.lines = 8;
+        mix.lines = 7;
         mix.remnants = 5;
         compare(mix, seed + 30'000);
     }
