@@ -15,6 +15,12 @@ namespace {
 /// Without a stop of the caller a search ends after about so many list steps: some twenty seconds.
 constexpr std::int64_t mostWork = 4'000'000'000;
 
+/// A table of so many steps is made at once (some ten milliseconds), one of so many when the search has not
+/// come to an end after so many states (under a second).
+constexpr std::int64_t stepsAtOnce = 3'000'000;
+constexpr std::int64_t stepsInNeed = 300'000'000;
+constexpr std::int64_t statesBeforeTable = 60;
+
 Plan proven(Plan plan) {
     plan.bound = plan.worthSpent;
     plan.proven = true;
@@ -39,13 +45,19 @@ Plan plan(const Problem& problem, const Limits& limits) {
     const Model model{problem};
     Loads loads = planner::bestFit(model);
     if (limits.better) limits.better(planOf(model, loads));
-    if (const auto exact = small(model)) return proven(planOf(model, *exact));
+    Stopper stopper{limits.stop, mostWork};
+    const std::int64_t steps = stepsOfSmall(model);
+    if (steps <= stepsAtOnce)
+        if (const auto exact = small(model, stopper)) return proven(planOf(model, *exact));
     Loads other = widestFirst(model);
     if (scoreOf(model, other) < scoreOf(model, loads)) loads = std::move(other);
-    Stopper stopper{limits.stop, mostWork};
-    const Solved solved = solve(model, std::move(loads), stopper, [&](const Loads& better) {
-        if (limits.better) limits.better(planOf(model, better));
-    });
+    const bool tabled = steps <= stepsInNeed;
+    const Solved solved = solve(model, std::move(loads), tabled ? statesBeforeTable : unlimited, stopper,
+                                [&](const Loads& better) {
+                                    if (limits.better) limits.better(planOf(model, better));
+                                });
+    if (!solved.proven && tabled && !stopper.stopped())
+        if (const auto exact = small(model, stopper)) return proven(planOf(model, *exact));
     Plan best = planOf(model, solved.loads);
     best.bound = solved.bound;
     best.proven = solved.proven && best.bound == best.worthSpent;

@@ -28,10 +28,10 @@ std::int64_t grainOfWorth(const Model& model) {
 
 class Solver {
 public:
-    Solver(const Model& model, Loads start, Stopper& stopper, const std::function<void(const Loads&)>& better)
-        : model_{model}, stopper_{stopper}, better_{better}, best_{std::move(start)}, score_{scoreOf(model,
-                                                                                                     best_)} {
-    }
+    Solver(const Model& model, Loads start, std::int64_t states, Stopper& stopper,
+           const std::function<void(const Loads&)>& better)
+        : model_{model}, states_{states}, stopper_{stopper}, better_{better}, best_{std::move(start)},
+          score_{scoreOf(model, best_)} {}
 
     Solved run() {
         const bool servesMost = score_.unserved == 0 || serveMost();
@@ -54,13 +54,13 @@ private:
     }
 
     bool serveMost() {
-        const Goal goal{Aim::Unserved, startOf(model_), score_.unserved, grainOfWidths(model_)};
+        const Goal goal{Aim::Unserved, startOf(model_), score_.unserved, grainOfWidths(model_), states_};
         const Found found = search(goal);
         return found.complete || found.bound >= score_.unserved;
     }
 
     Found spendLeast() {
-        Goal goal{Aim::Spent, startOf(model_), score_.spent, grainOfWorth(model_)};
+        Goal goal{Aim::Spent, startOf(model_), score_.spent, grainOfWorth(model_), states_};
         goal.start.budget = score_.unserved;
         return search(goal);
     }
@@ -83,6 +83,7 @@ private:
     }
 
     const Model& model_;
+    std::int64_t states_;
     Stopper& stopper_;
     const std::function<void(const Loads&)>& better_;
     Loads best_;
@@ -91,9 +92,9 @@ private:
 
 } // namespace
 
-Solved solve(const Model& model, Loads start, Stopper& stopper,
+Solved solve(const Model& model, Loads start, std::int64_t states, Stopper& stopper,
              const std::function<void(const Loads&)>& better) {
-    return Solver{model, std::move(start), stopper, better}.run();
+    return Solver{model, std::move(start), states, stopper, better}.run();
 }
 
 } // namespace riband::cutting::planner

@@ -11,8 +11,8 @@ struct Solved {
 };
 
 /// Improves `start` by branch and bound, in the order of what matters: width served, worth spent, new
-/// sleeves, mountings, age. `better` is told of each better one.
-Solved solve(const Model& model, Loads start, Stopper& stopper,
+/// sleeves, mountings, age; each search looks at so many states at most. `better` is told of each better one.
+Solved solve(const Model& model, Loads start, std::int64_t states, Stopper& stopper,
              const std::function<void(const Loads&)>& better);
 
 } // namespace riband::cutting::planner

@@ -6,8 +6,8 @@ namespace riband::cutting::planner {
 
 namespace {
 
-constexpr std::int64_t mostStates = 1500;
-constexpr std::int64_t mostSteps = 3'000'000; // about ten milliseconds
+constexpr std::int64_t mostStates = 100'000;
+constexpr std::int64_t mostTransitions = 1'000'000'000;
 
 /// What has been served is one number: the counts of the items are its digits, item i in base demand + 1.
 struct Digits {
@@ -16,7 +16,7 @@ struct Digits {
             weights.push_back(states);
             states *= item.demand + 1;
             transitions *= (item.demand + 1) * (item.demand + 2) / 2;
-            if (states > mostStates || transitions > mostSteps) return;
+            if (states > mostStates || transitions > mostTransitions) return;
         }
         fits = true;
     }
@@ -34,47 +34,58 @@ struct Digits {
     bool fits = false;
 };
 
-/// Belts that could be cut in one mounting, and the states from which they are still wanted.
+/// Belts that could be cut in one mounting.
 struct Pattern {
     Counts counts;
     std::int64_t gross = 0, reserve = 0;
-    std::vector<std::int32_t> from;
 };
 
 class Table {
 public:
-    Table(const Model& model, const Digits& digits) : model_{model}, digits_{digits} {
+    Table(const Model& model, const Digits& digits, Stopper& stopper)
+        : model_{model}, digits_{digits}, stopper_{stopper} {
         for (std::int64_t state = 0; state < digits.states; ++state)
             all_.push_back(digits.counts(model, state));
         for (std::int64_t pattern = 1; pattern < digits.states; ++pattern)
             patterns_.push_back(patternOf(pattern));
     }
 
-    Loads solve() {
+    std::optional<Loads> solve() {
         best_.assign(all_.size(), Score{.unserved = -1}); // not reached
         best_[0] = Score{};
         for (std::size_t kind = 0; kind < model_.kinds.size(); ++kind)
             offerAll(kind);
+        if (stopper_.stopped()) return std::nullopt;
         return trace(widest());
     }
 
 private:
     Pattern patternOf(std::int64_t state) const {
-        Pattern pattern{all_[static_cast<std::size_t>(state)], 0, 0, {}};
+        Pattern pattern{all_[static_cast<std::size_t>(state)]};
         for (std::size_t i = 0; i < pattern.counts.size(); ++i) {
             pattern.gross += pattern.counts[i] * model_.items[i].gross;
             if (pattern.counts[i] > 0) pattern.reserve = model_.items[i].reserve;
         }
-        for (std::size_t from = 0; from < all_.size(); ++from)
-            if (stillWanted(all_[from], pattern.counts))
-                pattern.from.push_back(static_cast<std::int32_t>(from));
         return pattern;
     }
 
-    bool stillWanted(const Counts& served, const Counts& more) const {
-        for (std::size_t i = 0; i < served.size(); ++i)
-            if (served[i] + more[i] > model_.items[i].demand) return false;
-        return true;
+    /// Calls `visit` with every state from which the pattern is still wanted: its digits run up to what the
+    /// pattern leaves of the demand.
+    template <class Visit>
+    void fromEach(const Counts& pattern, Visit visit) const {
+        Counts digits(pattern.size(), 0);
+        std::int64_t state = 0;
+        for (std::size_t i = 0; i < digits.size();) {
+            if (i == 0) visit(static_cast<std::size_t>(state));
+            if (digits[i] < model_.items[i].demand - pattern[i]) {
+                ++digits[i];
+                state += digits_.weights[i];
+                i = 0;
+            } else {
+                state -= digits[i] * digits_.weights[i];
+                digits[i++] = 0;
+            }
+        }
     }
 
     /// More pieces of a kind than belts are never of use.
@@ -89,7 +100,7 @@ private:
         const Kind& kind = model_.kinds[kindIndex];
         std::vector<Score> now = best_;
         Stage stage{kindIndex, std::vector<std::int32_t>(all_.size(), 0)};
-        for (std::size_t p = 0; p < patterns_.size(); ++p) {
+        for (std::size_t p = 0; p < patterns_.size() && !stopper_.stopped(); ++p) {
             const Pattern& pattern = patterns_[p];
             const std::int64_t left = kind.extent - model_.trim - pattern.gross;
             if (left < pattern.reserve) continue;
@@ -99,8 +110,12 @@ private:
                              1,
                              model_.problem.pieces[piece].born.time_since_epoch().count(),
                              model_.codeRank[piece]};
-            for (const std::int32_t from : pattern.from)
-                relax(now, stage, static_cast<std::size_t>(from), p + 1, cost);
+            std::int64_t work = 0;
+            fromEach(pattern.counts, [&](std::size_t from) {
+                relax(now, stage, from, p + 1, cost);
+                ++work;
+            });
+            stopper_.now(work);
         }
         best_ = std::move(now);
         stages_.push_back(std::move(stage));
@@ -116,6 +131,7 @@ private:
         const Score& start = best_[from];
         if (start.unserved < 0) return;
         Score& there = now[from + pattern];
+        if (there.unserved >= 0 && there.spent < start.spent + cost.spent) return; // the usual case
         const Score sum{0,
                         start.spent + cost.spent,
                         start.sleeves + cost.sleeves,
@@ -156,6 +172,7 @@ private:
 
     const Model& model_;
     const Digits& digits_;
+    Stopper& stopper_;
     std::vector<Counts> all_;
     std::vector<Pattern> patterns_;
     std::vector<Score> best_;
@@ -164,14 +181,18 @@ private:
 
 } // namespace
 
-std::optional<Loads> small(const Model& model) {
+std::int64_t stepsOfSmall(const Model& model) {
     const Digits digits{model};
-    if (!digits.fits) return std::nullopt;
+    if (!digits.fits) return unlimited;
     std::int64_t pieces = 0;
     for (const Kind& kind : model.kinds)
         pieces += std::min(static_cast<std::int64_t>(kind.pieces.size()), model.beltsAsked());
-    if (digits.transitions * pieces > mostSteps) return std::nullopt;
-    return Table{model, digits}.solve();
+    return std::max(digits.transitions * pieces, digits.states * pieces);
+}
+
+std::optional<Loads> small(const Model& model, Stopper& stopper) {
+    const Digits digits{model};
+    return Table{model, digits, stopper}.solve();
 }
 
 } // namespace riband::cutting::planner

@@ -55,8 +55,8 @@ TEST_CASE("Branch and bound finds the best of all plans where the table would do
         INFO("seed " << seed);
         const planner::Model model{problem};
         planner::Stopper stopper{nullptr, 1'000'000'000};
-        const planner::Solved solved =
-            planner::solve(model, planner::widestFirst(model), stopper, [](const planner::Loads&) {});
+        const planner::Solved solved = planner::solve(model, planner::widestFirst(model), planner::unlimited,
+                                                      stopper, [](const planner::Loads&) {});
         Plan plan = planOf(model, solved.loads);
         plan.bound = solved.bound;
         plan.proven = solved.proven;
