@@ -117,8 +117,12 @@ void printAnswer(const Answer& answer) {
     for (const belt::Profile* profile : answer.lookAlikes)
         names << ui::text(profile->name);
     if (!names.isEmpty())
-        print(Words::tr("Looks like %1, but does not run on their pulleys.")
-                  .arg(names.join(QStringLiteral(", "))));
+        print(Words::tr("Not for pulleys of %1, which look alike.").arg(names.join(QStringLiteral(", "))));
+}
+
+void printRemarks(const belt::Reading& reading) {
+    for (const auto remark : reading.remarks)
+        print(ui::say(remark, reading));
 }
 
 /// Why there is no belt to look for yet.
@@ -144,9 +148,14 @@ Exit suggest(const QStringList& arguments) {
     if (understanding.readings.size() != 1 || !understanding.readings.front().width)
         return ask(understanding, options, open.tables());
     const Answer answer = answerTo(understanding.readings.front(), open);
-    QJsonObject json = jsonOf(understanding, open.tables());
-    insertAnswer(json, answer);
-    options.json() ? printJson(json) : printAnswer(answer);
+    if (options.json()) {
+        QJsonObject json = jsonOf(understanding, open.tables());
+        insertAnswer(json, answer);
+        printJson(json);
+    } else {
+        printRemarks(understanding.readings.front());
+        printAnswer(answer);
+    }
     return answer.suggestion.best.plan.unserved.empty() ? Exit::Done : Exit::No;
 }
 

@@ -42,6 +42,13 @@ TEST_CASE("riband suggest says no where the shop can't give it, and asks where t
     CHECK(run({"suggest", "H8M 1200 30"}).exit == 2);
 }
 
+TEST_CASE("Where a length is in no list, riband suggest names the nearest", "[app][suggest]") {
+    const DemoShop shop;
+    const Answer answer = run({"suggest", "--shop", shop.file, "XL 416 025"});
+    CHECK(answer.exit == 1);
+    CHECK(answer.out.contains("XL 414 and XL 424"));
+}
+
 TEST_CASE("riband suggest changes nothing of the shop", "[app][suggest]") {
     const DemoShop shop;
     const QByteArray before = shop.folder.content("shop.riband");
