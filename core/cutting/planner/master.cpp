@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <glpk.h>
+#include <numeric>
 
 namespace riband::cutting::planner {
 
@@ -20,6 +21,18 @@ double beyond(const Model& model) {
     for (const Item& item : model.items)
         most = std::max(most, item.width);
     return 4 * real(most + model.mountingCost + 1);
+}
+
+/// Half way from the best prices so far to those of the program, which swing wildly at first (smoothing after
+/// Wentges 1997, from memory).
+Prices between(const Prices& best, const Prices& program) {
+    Prices prices;
+    for (std::size_t item = 0; item < best.belts.size(); ++item)
+        prices.belts.push_back(
+            std::max<std::int64_t>(1, std::midpoint(best.belts[item], program.belts[item])));
+    prices.mounting = std::midpoint(best.mounting, program.mounting);
+    prices.budget = std::midpoint(best.budget, program.budget);
+    return prices;
 }
 
 } // namespace
@@ -158,8 +171,11 @@ std::optional<Relaxed> Master::improve(Relaxation& relaxation, const State& stat
     if (!best || best->bound >= enough) return best;
     setState(state, fewest, relaxation);
     addLoads(*best, relaxation, state);
+    // Batches gain by it; in a small order the program's own prices are reached soon and prove more.
+    const bool smooth = model_.items.size() > 40;
     for (int round = 0; round < rounds && solve(); ++round) {
-        const Prices now = this->prices();
+        const Prices exact = this->prices();
+        const Prices now = smooth ? between(prices, exact) : exact;
         const auto relaxed = relaxation.at(now);
         if (!relaxed) break;
         if (relaxed->bound > best->bound) {
@@ -169,7 +185,14 @@ std::optional<Relaxed> Master::improve(Relaxation& relaxation, const State& stat
         }
         const double highest = glp_get_obj_val(program_) * real(scale);
         if (highest - real(best->bound) < 0.02 * (real(enough) - real(best->bound))) break;
-        if (!addLoads(*relaxed, relaxation, state)) break;
+        if (addLoads(*relaxed, relaxation, state)) continue;
+        const auto there = relaxation.at(exact); // the middle was no help: at the program's own prices
+        if (!there) break;
+        if (there->bound > best->bound) {
+            best = there;
+            prices = exact;
+        }
+        if (best->bound >= enough || !addLoads(*there, relaxation, state)) break;
     }
     return best;
 }
