@@ -93,18 +93,24 @@ void DeskWindow::type(const QString& words) {
 void DeskWindow::press(Qt::Key key, Qt::KeyboardModifiers modifiers) {
     // Off screen nobody gives the window back its focus when a dialog closes.
     if (!QApplication::activeWindow()) window_.activateWindow();
+    QApplication::processEvents();
     QWidget* at = QApplication::focusWidget();
     QTest::keyClick(at ? at : &window_, key, modifiers);
     settle();
 }
 
 void DeskWindow::answering(const std::function<void(QDialog&)>& answer) {
-    QTimer::singleShot(0, &window_, [answer] {
+    auto* look = new QTimer{&window_};
+    look->setInterval(5);
+    QObject::connect(look, &QTimer::timeout, look, [look, answer] {
         auto* dialog = qobject_cast<QDialog*>(QApplication::activeModalWidget());
-        REQUIRE(dialog != nullptr);
+        if (!dialog) return;
+        look->deleteLater();
+        look->stop();
         answer(*dialog);
         if (dialog->isVisible()) dialog->reject(); // an answer that was refused must not hang the test
     });
+    look->start();
 }
 
 } // namespace riband::ui

@@ -41,7 +41,10 @@ void ShopPage::addPart(const QString& title, QWidget* part, Fills fills) {
     column->setContentsMargins(0, 0, 0, 0);
     part->setMaximumWidth(MostWidth);
     column->addWidget(part, fills == Fills::All ? 1 : 0);
-    if (fills == Fills::Top) column->addStretch();
+    if (fills == Fills::Top) {
+        part->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
+        column->addStretch();
+    }
     stack_->addWidget(holder);
 }
 

@@ -1,0 +1,182 @@
+#include "tests/ui/desk_fixture.h"
+#include "ui/bench/bench_model.h"
+#include "ui/bench/bench_page.h"
+#include "ui/bench/order_dialog.h"
+#include "ui/bench/order_lines_model.h"
+#include "ui/bench/orders_model.h"
+#include "ui/bench/steps.h"
+#include "ui/bench/stops_model.h"
+#include "ui/counter/counter_page.h"
+
+#include <QAbstractItemModelTester>
+#include <QAction>
+#include <QApplication>
+#include <QDir>
+#include <QLineEdit>
+#include <QSpinBox>
+#include <QTest>
+
+namespace riband::ui {
+
+namespace {
+
+constexpr auto Strict = QAbstractItemModelTester::FailureReportingMode::Fatal;
+
+/// Three belts of 30 of H8M 1200 are ordered, and the Bench is in front.
+void orderThreeAndGoToTheBench(DeskWindow& desk) {
+    desk.type("3 x H8M 1200 30");
+    desk.press(Qt::Key_F9);
+    desk.press(Qt::Key_2, Qt::ControlModifier);
+}
+
+void type(QDialog& dialog, const char* field, const QString& words) {
+    auto* edit = dialog.findChild<QLineEdit*>(QString::fromLatin1(field));
+    REQUIRE(edit != nullptr);
+    edit->selectAll();
+    QTest::keyClicks(edit, words);
+}
+
+std::int64_t onRack(DeskShop& shop) {
+    std::int64_t sum = 0;
+    for (const auto& balance : store::Ledger{shop.connection()}.balances())
+        if (balance.account == store::Account::Rack) sum += balance.amount;
+    return sum;
+}
+
+} // namespace
+
+TEST_CASE("A cut is recorded by keys, and the ledger balances", "[bench]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    orderThreeAndGoToTheBench(desk);
+    REQUIRE(desk.window().bench().waiting() == 1);
+    const std::int64_t before = onRack(shop);
+
+    SECTION("as planned: Enter, and Enter again") {
+        desk.answering([](QDialog& dialog) { QTest::keyClick(&dialog, Qt::Key_Return); });
+        desk.press(Qt::Key_F9);
+        const auto ready = shop.orders(store::OrderState::Ready);
+        REQUIRE(ready.size() == 1);
+        CHECK(ready.front().lines.front().cut == 3);
+        CHECK(desk.window().bench().waiting() == 0);
+        CHECK(shop.disagreements().empty());
+    }
+    SECTION("one millimetre less was left: the difference is booked") {
+        desk.answering([](QDialog& dialog) {
+            type(dialog, "rest", "35");
+            QTest::keyClick(&dialog, Qt::Key_Return);
+        });
+        desk.press(Qt::Key_F9);
+        CHECK(onRack(shop) == before - 128'500 + 35'000);
+        CHECK(shop.disagreements().empty());
+    }
+    SECTION("labels are made for what goes back and for the belts") {
+        desk.answering([](QDialog& dialog) { QTest::keyClick(&dialog, Qt::Key_Return); });
+        desk.press(Qt::Key_F9);
+        CHECK(QDir{shop.papers()}.entryList({"label-*.pdf"}).size() == 1);
+        CHECK(QDir{shop.papers()}.entryList({"belt-*.pdf"}).size() == 1);
+    }
+    SECTION("leaving the dialog books nothing") {
+        desk.answering([](QDialog& dialog) { QTest::keyClick(&dialog, Qt::Key_Escape); });
+        desk.press(Qt::Key_F9);
+        CHECK(onRack(shop) == before);
+        CHECK(desk.window().bench().waiting() == 1);
+    }
+}
+
+TEST_CASE("A miscut is scrapped, planned again, and the order still stands", "[bench]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    orderThreeAndGoToTheBench(desk);
+    desk.answering([](QDialog& dialog) {
+        dialog.findChild<QSpinBox*>("good1")->setValue(1);
+        type(dialog, "spoiled", "28.6");
+        QTest::keyClick(&dialog, Qt::Key_Return);
+    });
+    desk.press(Qt::Key_F6);
+    const auto open = shop.orders(store::OrderState::Open);
+    REQUIRE(open.size() == 1);
+    CHECK(open.front().lines.front().cut == 1);
+    CHECK(desk.window().bench().waiting() == 1); // the two that are missing, on a new ticket
+    CHECK(shop.disagreements().empty());
+}
+
+TEST_CASE("A changed mind makes the ticket anew", "[bench]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    orderThreeAndGoToTheBench(desk);
+    const auto order = shop.orders(store::OrderState::Open).front();
+    OrderDialog dialog{shop.session(), order.id, &desk.window()};
+    dialog.show();
+    desk.answering([](QDialog& change) {
+        change.findChild<QSpinBox*>("quantity")->setValue(2);
+        type(change, "width", "25");
+        QTest::keyClick(&change, Qt::Key_Return);
+    });
+    for (QAction* action : dialog.actions())
+        if (action->shortcut() == QKeySequence{Qt::Key_F2}) action->trigger();
+    const auto line = shop.orders(store::OrderState::Open).front().lines.front();
+    CHECK(line.extent == mm(25));
+    CHECK(line.quantity - line.cancelled == 2);
+    CHECK(shop.disagreements().empty());
+}
+
+TEST_CASE("The Bench's models keep the rules of models", "[bench]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    orderThreeAndGoToTheBench(desk);
+    const auto mountings = shop::bench(shop.session().shop());
+    REQUIRE(mountings.size() == 1);
+
+    SECTION("the waiting mountings") {
+        BenchModel model;
+        QAbstractItemModelTester tester{&model, Strict};
+        model.setMountings(mountings, {"thin", "thick"});
+        CHECK(model.rowOf(mountings.front().mounting.id) == 0);
+        CHECK(model.index(0, 0).data(BenchModel::CutsRole).toString() == QString::fromUtf8("3 × 30 mm"));
+        model.setMountings({}, {});
+        CHECK(model.rowCount() == 0);
+    }
+    SECTION("the stops: 30, 60, 90 from the trimmed edge") {
+        StopsModel model;
+        QAbstractItemModelTester tester{&model, Strict};
+        model.setMounting(mountings.front());
+        REQUIRE(model.rowCount() == 3);
+        CHECK(model.index(2, StopsModel::EachColumn).data().toString() == "30");
+        CHECK(model.index(2, StopsModel::CumulativeColumn).data().toString() == "90");
+        model.clear();
+        CHECK(model.rowCount() == 0);
+    }
+    SECTION("the lines of an order, and the orders") {
+        const auto order = shop.orders(store::OrderState::Open).front();
+        OrderLinesModel lines;
+        QAbstractItemModelTester first{&lines, Strict};
+        lines.setOrder(order, {"H8M 1200"}, Currency{"EUR", 2});
+        CHECK(lines.index(0, OrderLinesModel::OrderedColumn).data().toString() == "3");
+        OrdersModel orders;
+        QAbstractItemModelTester second{&orders, Strict};
+        orders.setOrders({{order, "3", false}});
+        CHECK(orders.rowCount() == 1);
+        orders.setOrders({});
+        CHECK(orders.rowCount() == 0);
+    }
+}
+
+TEST_CASE("The steps name the piece, the shaft with its distance, and the trim", "[bench]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    orderThreeAndGoToTheBench(desk);
+    const auto mounting = shop::bench(shop.session().shop()).front();
+    QString all;
+    for (const QString& words : setUpSteps(mounting, shop.session().settings()))
+        all += words + '\n';
+    INFO(all.toStdString());
+    CHECK(all.contains(QString::fromStdString(mounting.piece.code)));
+    CHECK(all.contains("2.5 mm"));
+    // The teeth of H8M, 3.38 mm high, lie on the plain shaft of 80 mm, the pitch line 0.686 mm above their land:
+    // pitch diameter 80 + 2 x 4.066 = 88.13; (1200 - pi x 88.13) / 2 = 461.6 mm between centres.
+    CHECK(all.contains("461.6 mm"));
+    CHECK(cautions().size() == 3);
+}
+
+} // namespace riband::ui
