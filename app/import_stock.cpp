@@ -33,7 +33,7 @@ std::optional<shop::Delivery> deliveryOf(TableFile& file, const CsvTable::Row& r
     const auto made = ageOf(file, row);
     const Money cost = costOf(file, row, currency);
     const auto belt = beltOf(file, row, tables);
-    const auto extent = belt ? extentOf(file, row, *belt, tables) : std::nullopt;
+    const auto extent = belt ? pieceExtentOf(file, row, *belt, tables) : std::nullopt;
     if (!kind || !extent) return std::nullopt;
     return shop::Delivery{.belt = *belt,
                           .sleeves = 1,

@@ -79,17 +79,25 @@ Setting settingOf(const Options& options) {
             plain ? std::nullopt : std::optional(readCurve(worth))};
 }
 
-/// The clock that the planner is not to have: says when to stop.
-cutting::Limits limitsOf(const Options& options) {
-    if (!options.has("time-limit")) return {};
+/// Seconds: a plan of that age is the best that anybody waits for.
+constexpr double usualLimit = 60;
+
+double secondsOf(const Options& options) {
+    if (!options.has("time-limit")) return usualLimit;
     bool number = false;
     const double seconds = options.value("time-limit").toDouble(&number);
     if (!number || !(seconds >= 0) || seconds > 1e6)
         throw BadInput(
             Words::tr("--time-limit %1: a number of seconds is needed.").arg(options.value("time-limit")));
+    return seconds;
+}
+
+/// The clock that the planner is not to have: says when to stop.
+cutting::Limits limitsOf(const Options& options) {
     QElapsedTimer timer;
     timer.start();
-    return {[timer, end = static_cast<qint64>(seconds * 1000)] { return timer.elapsed() >= end; }, nullptr};
+    const auto end = static_cast<qint64>(secondsOf(options) * 1000);
+    return {[timer, end] { return timer.elapsed() >= end; }, nullptr};
 }
 
 /// The belts that are wanted, in the order in which they are first named.

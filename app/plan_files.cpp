@@ -46,7 +46,7 @@ std::optional<StockRow> stockRow(TableFile& file, const CsvTable::Row& row, cons
     const auto kind = kindOf(file, row);
     const auto belt = beltOf(file, row, tables);
     const auto born = dateOf(file, row, "received");
-    const auto extent = belt ? extentOf(file, row, *belt, tables) : std::nullopt;
+    const auto extent = belt ? pieceExtentOf(file, row, *belt, tables) : std::nullopt;
     if (!code || !kind || !extent) return std::nullopt;
     return StockRow{*belt, {*code, *kind, *extent, born.value_or(unknownAge)}};
 }
@@ -105,6 +105,18 @@ std::optional<Extent> extentOf(TableFile& file, const CsvTable::Row& row, const 
         file.quantity<Extent>(row, asked, [unit](const std::string& text) { return readExtent(text, unit); });
     if (!extent || !extent->isNone()) return extent;
     file.fault(row, asked, Words::tr("It must be more than nothing."));
+    return std::nullopt;
+}
+
+std::optional<Extent> pieceExtentOf(TableFile& file, const CsvTable::Row& row, const belt::Belt& belt,
+                                    const belt::Tables& tables) {
+    const auto extent = extentOf(file, row, belt, tables);
+    if (!extent) return std::nullopt;
+    const bool ribbed = extent->unit() == Unit::Rib;
+    const Extent widest = ribbed ? Extent{Ribs{10'000}} : Extent{Width::millimetres(5'000)};
+    if (*extent <= widest) return extent;
+    file.fault(row, ribbed ? "ribs" : "width_mm",
+               Words::tr("No cutter takes a piece over %1.").arg(ui::shown(widest)));
     return std::nullopt;
 }
 

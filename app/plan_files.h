@@ -34,6 +34,9 @@ std::optional<belt::Belt> beltOf(TableFile& file, const CsvTable::Row& row, cons
 /// width_mm of a toothed belt, ribs of a ribbed one; the other is empty.
 std::optional<Extent> extentOf(TableFile& file, const CsvTable::Row& row, const belt::Belt& belt,
                                const belt::Tables& tables);
+/// The same of a piece, which no cutter takes over 5 m or 10 000 ribs wide.
+std::optional<Extent> pieceExtentOf(TableFile& file, const CsvTable::Row& row, const belt::Belt& belt,
+                                    const belt::Tables& tables);
 std::optional<cutting::PieceKind> kindOf(TableFile& file, const CsvTable::Row& row);
 /// Nothing, too, if the field is empty: then no fault is noted.
 std::optional<Date> dateOf(TableFile& file, const CsvTable::Row& row, std::string_view column);

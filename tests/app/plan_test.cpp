@@ -158,7 +158,8 @@ TEST_CASE("Hostile tables are refused and never crash", "[app][plan]") {
         QByteArray(), QByteArray("piece,belt\nS1,H8M 1200\n"), stockHead + "S1,H8M 1200,sleeve\n",
         QByteArray(10 << 20, 'x'), stockHead + QByteArray(10 << 20, ',') + "\n",
         stockHead + QByteArray("S\0,H8M 1200,sleeve,400,,\n", 26), stockHead + "S1,\"H8M 1200,sleeve,400,,\n",
-        stockHead + "S1,H8M 1200,sleeve,99999999999999999999,,\n", stockHead + "S1,H8M 1200,sleeve,0,,\n",
+        stockHead + "S1,H8M 1200,sleeve,99999999999999999999,,\n",
+        stockHead + "S1,H8M 1200,sleeve,5000.001,,\n", stockHead + "S1,H8M 1200,sleeve,0,,\n",
         stockHead + "S1,H8M 1200,sleeve,1e3,,\n", stockHead + "S1,H8M 1200,sleeve,nan,,\n",
         stockHead + "\xff\xfe,H8M 1200,sleeve,400,,\n",
         QByteArray("piece,piece,belt,kind,width_mm,ribs,received\n"), row + stockHead);
