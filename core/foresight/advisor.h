@@ -1,0 +1,72 @@
+#pragma once
+
+#include "core/foresight/fit.h"
+#include "core/foresight/lookahead.h"
+
+#include <map>
+#include <memory>
+
+namespace riband::foresight {
+
+/// How much of the method is used; the layers can be measured apart.
+enum class Layer : std::uint8_t {
+    Price,     ///< price rule by the worth curve
+    LookAhead, ///< and every choice tried on the same futures
+};
+
+/// Decides what to cut for the orders of one belt: learns from them, keeps its worth table fresh in slices,
+/// and answers. The same setting, seed and orders give the same answers.
+class Advisor final : public Player {
+public:
+    struct Knobs {
+        Layer layer = Layer::LookAhead;
+        Fit::Knobs fit;
+        LookAhead::Knobs lookAhead;
+        int unitsAnAnswer = 150;                 ///< of fitting, with each answer
+        std::vector<double> competitions{0.005}; ///< tried by the first fit
+    };
+    /// Enough for an answer in some milliseconds. With a shelf every order served costs a knapsack, so
+    /// futures are fewer and shorter.
+    static Knobs usualFor(Shelf shelf);
+    /// Takes some tenths of a second: the first worth table is made from the prior alone.
+    explicit Advisor(Setting setting);
+    Advisor(Setting setting, Knobs knobs);
+    ~Advisor() override;
+
+    Answer answer(const Order& order) override;
+
+    const WorthTable& table() const { return fit_->table(); }
+    const Outlook& outlook() const { return outlook_; }
+
+private:
+    struct Opened {
+        PieceName name;
+        double day; ///< its sleeve was opened
+    };
+    void firstFit();
+    void expire(double day);
+    void refresh(double day);
+    void serve(const Asked& asked, double day, Answer& answer);
+    std::vector<Way> waysFor(const Asked& asked, std::size_t& smallest);
+    void addSplits(const Asked& asked, const std::map<Size, int>& sizes, std::vector<Way>& ways);
+    std::size_t chosen(const std::vector<Way>& ways, std::size_t smallest, const Asked& asked, Worth& saved);
+    Size leftOf(const Asked& asked, const Share& share) const;
+    Reason reasonFor(const Asked& asked, const std::vector<Way>& ways, std::size_t best, std::size_t smallest,
+                     Worth saved) const;
+    void book(const Asked& asked, const Way& way, double day, Answer& answer);
+    Mounting mountingOf(const Asked& asked, const Share& share, const Fill::Choice& rest);
+
+    Setting setting_;
+    Knobs knobs_;
+    Outlook outlook_;
+    std::unique_ptr<Fit> fit_;
+    PriceRule rule_;
+    LookAhead lookAhead_;
+    Stock stock_; ///< remnants are named by their key in opened_
+    std::map<std::int32_t, Opened> opened_;
+    std::int32_t nextKey_ = 1;
+    PieceName nextName_ = 1;
+    std::uint64_t decisions_ = 0;
+};
+
+} // namespace riband::foresight

@@ -1,0 +1,31 @@
+#pragma once
+
+#include "core/foresight/answer.h"
+
+#include <map>
+
+namespace riband::foresight {
+
+/// The reference: what clerks do. The smallest remnant that takes the whole order, else a new sleeve; an
+/// order that no sleeve takes alone is cut widest belts first, as many as fit. Rests that can't give the
+/// narrowest listed belt are scrapped; over the rack limit the smallest goes. Knows nothing of the shelf.
+class BestFit final : public Player {
+public:
+    explicit BestFit(Setting setting) : setting_{std::move(setting)} {}
+    Answer answer(const Order& order) override;
+
+private:
+    struct Piece {
+        Size size;
+        double opened;
+    };
+    void cutFrom(Answer& answer, const std::vector<Line>& lines, double day);
+    void keepRest(Mounting& mounting, double opened);
+    std::vector<Line> asMuchAsFits(std::vector<Line>& lines) const;
+
+    Setting setting_;
+    std::map<PieceName, Piece> rack_;
+    PieceName nextName_ = 1;
+};
+
+} // namespace riband::foresight

@@ -1,0 +1,230 @@
+#include "core/foresight/fit.h"
+
+namespace riband::foresight {
+
+namespace {
+
+constexpr int newtonSteps = 8;
+constexpr int unitsACell = 12; // about: a cell solved costs as much as so many orders played
+
+} // namespace
+
+Fit::Fit(const Setting& setting, Knobs knobs, Dice dice)
+    : setting_{setting}, knobs_{knobs}, dice_{dice}, table_{setting}, rule_{setting},
+      fresh_(table_.piece.size()), meanRest_(table_.piece.size()) {
+    for (std::size_t l = 0; l < std::min<std::size_t>(setting.listed.size(), mostReady); ++l) {
+        for (int n = 1; n <= shelfLimit; ++n)
+            table_.ready[l][static_cast<std::size_t>(n)] =
+                static_cast<float>(n) * static_cast<float>(setting.listed[l]);
+        table_.target[l] = setting.shelf == Shelf::None ? 0 : shelfLimit;
+    }
+}
+
+void Fit::run(const Outlook& outlook, int rounds) {
+    for (int i = 0; i < rounds; ++i)
+        while (!advance(outlook, 1000000)) {
+        }
+}
+
+bool Fit::advance(const Outlook& outlook, int units) {
+    if (!started_) startRound(outlook);
+    while (units > 0) {
+        if (step_ < knobs_.steps) {
+            playOne(outlook);
+            ++step_;
+            --units;
+            continue;
+        }
+        solveCell();
+        units -= unitsACell;
+        if (cell_ <= table_.grid.cells()) continue;
+        endRound(outlook);
+        return true;
+    }
+    return false;
+}
+
+void Fit::startRound(const Outlook& outlook) {
+    started_ = true;
+    step_ = 0;
+    cell_ = 0;
+    options_.clear();
+    ends_.clear();
+    std::fill(meanRest_.begin(), meanRest_.end(), 0.0);
+    rests_ = 0;
+    cost_ = 0;
+    readyCost_ = {};
+    readySamples_ = {};
+    perOrderInterest_ = knobs_.interestWeight * setting_.interest / outlook.ordersPerYear();
+    perOrderHolding_ = knobs_.interestWeight * setting_.holdingCost / outlook.ordersPerYear();
+    startWorth_ = worthOf(stock_);
+}
+
+Worth Fit::worthOf(const Stock& stock) const {
+    Worth sum = 0;
+    for (const auto& remnant : stock.all())
+        sum += table_.of(remnant.size);
+    for (std::size_t l = 0; l < mostReady; ++l)
+        sum += table_.ready[l][static_cast<std::size_t>(stock.ready[l])];
+    return sum;
+}
+
+void Fit::playOne(const Outlook& outlook) {
+    if (step_ % knobs_.samplesEvery == 0) sample(outlook);
+    outlook.draw(dice_, lines_);
+    for (const auto& asked : weighable(setting_, lines_)) {
+        rule_.choose(table_, stock_, asked, way_);
+        const auto done = rule_.apply(table_, stock_, asked, way_);
+        cost_ += done.sleeves * static_cast<double>(setting_.sleeve) +
+                 done.mountings * setting_.rules.mountingCost;
+        if (setting_.shelf != Shelf::None && done.mountings > 0) {
+            const float* rest = rule_.fill().worth();
+            for (std::size_t i = 0; i < meanRest_.size(); ++i)
+                meanRest_[i] += std::max(0.0F, rest[i]);
+            ++rests_;
+        }
+    }
+    for (const auto& remnant : stock_.all())
+        cost_ += perOrderHolding_ + perOrderInterest_ * remnant.size;
+    for (const auto& line : lines_)
+        cost_ -= static_cast<double>(line.width) * line.quantity;
+}
+
+void Fit::sample(const Outlook& outlook) {
+    Stock without = stock_;
+    if (without.count > 0) without.remove(dice_.below(without.count));
+    outlook.draw(dice_, lines_);
+    const auto all = weighable(setting_, lines_);
+    const auto& asked = all.front();
+    const auto costs = rule_.costs(table_, without, asked);
+    int whole = asked.parts() - 1;
+    if (setting_.shelf != Shelf::None) {
+        sampleReady(costs, asked);
+        for (std::size_t i = 0; i < asked.items().size(); ++i) {
+            const auto& item = asked.items()[i];
+            const int there = item.listed < 0 ? 0 : without.ready[static_cast<std::size_t>(item.listed)];
+            whole -= std::min(there, item.quantity) * asked.stride(static_cast<int>(i));
+        }
+    }
+    const auto add = [&](int part) {
+        const Size use = setting_.rules.trim + asked.size(part);
+        const Size need = use + setting_.rules.reserve(asked.widest(part));
+        if (need <= setting_.sleeve)
+            options_.push_back({need, use,
+                                costs[static_cast<std::size_t>(whole)] -
+                                    costs[static_cast<std::size_t>(whole - part)] - table_.mounting});
+    };
+    if (asked.isSingle()) {
+        for (int part = 1; part <= whole; ++part)
+            add(part);
+    } else {
+        for (const auto& pair : asked.pairs())
+            if (pair.whole == whole) add(pair.part);
+    }
+    ends_.push_back(options_.size());
+}
+
+void Fit::sampleReady(std::span<const float> costs, const Asked& asked) {
+    if (!asked.isSingle() || asked.items()[0].listed < 0) return;
+    const auto l = static_cast<std::size_t>(asked.items()[0].listed);
+    readyCost_[l] += costs[1];
+    ++readySamples_[l];
+}
+
+/// The most that a piece of this width gains from a sampled order, what is then left of it included.
+float Fit::bestUse(std::size_t sample, Size width) const {
+    float most = 0;
+    for (std::size_t option = sample == 0 ? 0 : ends_[sample - 1]; option < ends_[sample]; ++option) {
+        const auto& each = options_[option];
+        if (each.need > width) continue;
+        const auto rest = static_cast<std::size_t>(table_.grid.at(width - each.use));
+        float after = fresh_[rest];
+        if (rests_ > 0) after = std::max(after, static_cast<float>(meanRest_[rest] / rests_));
+        most = std::max(most, each.gain + after);
+    }
+    return most;
+}
+
+double Fit::residual(int cell) const {
+    const double worth = solved(cell);
+    double over = 0;
+    for (std::size_t sample = 0; sample < ends_.size(); ++sample)
+        over += std::max(0.0, bestUse(sample, cell * table_.grid.cell()) - worth);
+    return over / static_cast<double>(ends_.size()) - perOrderHolding_ -
+           (perOrderInterest_ + knobs_.competition) * worth;
+}
+
+void Fit::solveCell() {
+    const auto r = static_cast<std::size_t>(cell_++);
+    const Size width = static_cast<Size>(r) * table_.grid.cell();
+    fresh_[r] = 0;
+    if (r == 0 || width < setting_.leastUseful() || ends_.empty()) return;
+    best_.clear();
+    for (std::size_t sample = 0; sample < ends_.size(); ++sample)
+        if (const float most = bestUse(sample, width); most > 0) best_.push_back(most);
+    const double samples = static_cast<double>(ends_.size());
+    const double delta = perOrderInterest_ + knobs_.competition;
+    double worth = fresh_[r - 1];
+    for (int i = 0; i < newtonSteps; ++i) {
+        double over = 0;
+        int count = 0;
+        for (const float each : best_)
+            if (each > worth) {
+                over += each - worth;
+                ++count;
+            }
+        const double error = over / samples - perOrderHolding_ - delta * worth;
+        if (error <= 1e-3) break;
+        worth += error / (count / samples + delta);
+    }
+    fresh_[r] = static_cast<float>(std::min(worth, static_cast<double>(width)));
+}
+
+void Fit::endRound(const Outlook& outlook) {
+    lastCost_ = (cost_ + startWorth_ - worthOf(stock_)) / knobs_.steps;
+    const auto blend = static_cast<float>(rounds_ == 0 ? 1.0 : knobs_.blend);
+    for (std::size_t i = 0; i < fresh_.size(); ++i)
+        table_.piece[i] += blend * (fresh_[i] - table_.piece[i]);
+    if (setting_.shelf != Shelf::None) solveReady(outlook);
+    ++rounds_;
+    started_ = false;
+}
+
+/// Worth of the n-th ready belt of a width: orders of q belts of it come with probability p_q. If q >= n it
+/// goes, and saves the difference between serving q - n + 1 and q - n from the rack; else it moves up by q.
+void Fit::solveReady(const Outlook& outlook) {
+    const double interest = perOrderInterest_;
+    for (std::size_t l = 0; l < std::min<std::size_t>(setting_.listed.size(), mostReady); ++l) {
+        const Size width = setting_.listed[l];
+        double share = 0;
+        for (const auto& each : outlook.widths())
+            if (each.width == width) share = each.share;
+        const double one = readySamples_[l] > 5
+                               ? readyCost_[l] / readySamples_[l]
+                               : width * 1.02 + setting_.rules.trim + setting_.rules.mountingCost;
+        const double more = width + setting_.rules.kerf; // a belt more in the same mounting
+        std::array<double, shelfLimit + 1> worth{};
+        for (int n = 1; n <= shelfLimit; ++n) {
+            double gain = 0, moved = 0, met = 0;
+            for (int q = 1; q <= 40; ++q) {
+                const double p = share * outlook.shareOfQuantity(q);
+                met += p;
+                if (q > n)
+                    gain += p * more;
+                else if (q == n)
+                    gain += p * std::max(one, more);
+                else
+                    moved += p * worth[static_cast<std::size_t>(n - q)];
+            }
+            worth[static_cast<std::size_t>(n)] =
+                std::max(0.0, (gain + moved - perOrderHolding_) / (met + interest + 1e-9));
+        }
+        double sum = 0, last = 1e18;
+        for (int n = 1; n <= shelfLimit; ++n) {
+            last = std::min(last, worth[static_cast<std::size_t>(n)]);
+            table_.ready[l][static_cast<std::size_t>(n)] = static_cast<float>(sum += last);
+        }
+    }
+}
+
+} // namespace riband::foresight

@@ -1,0 +1,267 @@
+#include "core/foresight/price_rule.h"
+
+#include <limits>
+
+namespace riband::foresight {
+
+namespace {
+constexpr float never = std::numeric_limits<float>::infinity();
+}
+
+PriceRule::PriceRule(const Setting& setting) : setting_{setting}, fill_{setting} {}
+
+void PriceRule::begin(const WorthTable& table, const Stock& stock, const Asked& asked) {
+    Size narrowest = setting_.sleeve;
+    for (const auto& item : asked.items())
+        narrowest = std::min(narrowest, item.width);
+    fill_.prepare(table, stock.ready, narrowest);
+    rest_ = fill_.worth();
+}
+
+/// Prices of all parts that a piece of this size can give; the others cost infinity.
+void PriceRule::priceParts(const WorthTable& table, const Asked& asked, Size size, float before) {
+    const auto& rules = setting_.rules;
+    const float start = before + table.mounting;
+    if (asked.isSingle()) {
+        const auto& item = asked.items()[0];
+        const Size room = size - rules.trim - rules.reserve(item.width);
+        fits_ = room < item.step ? 0 : std::min(asked.parts() - 1, room / item.step);
+        for (int n = 1; n <= fits_; ++n)
+            price_[static_cast<std::size_t>(n)] =
+                start - rest_[table.grid.at(size - rules.trim - n * item.step)];
+        return;
+    }
+    fits_ = 0;
+    for (int part = 1; part < asked.parts(); ++part) {
+        const Size left = size - rules.trim - asked.size(part);
+        const bool fits = left >= rules.reserve(asked.widest(part));
+        price_[static_cast<std::size_t>(part)] = fits ? start - rest_[table.grid.at(left)] : never;
+        fits_ += fits ? 1 : 0;
+    }
+}
+
+void PriceRule::usePiece(const Asked& asked, int number) {
+    auto& from = from_[static_cast<std::size_t>(number)];
+    std::fill_n(from.begin(), asked.parts(), std::uint8_t{0});
+    const auto better = [&](std::size_t whole, std::size_t part, std::size_t other) {
+        const float cost = cost_[other] + price_[part];
+        if (cost < cost_[whole]) {
+            cost_[whole] = cost;
+            from[whole] = static_cast<std::uint8_t>(part);
+        }
+    };
+    if (asked.isSingle()) {
+        for (int whole = asked.parts() - 1; whole > 0; --whole)
+            for (int part = std::min(whole, fits_); part > 0; --part)
+                better(static_cast<std::size_t>(whole), static_cast<std::size_t>(part),
+                       static_cast<std::size_t>(whole - part));
+        return;
+    }
+    for (const auto& [whole, part] : asked.pairs())
+        better(whole, part, static_cast<std::size_t>(whole) - part);
+}
+
+void PriceRule::usePieces(const WorthTable& table, const Stock& stock, const Asked& asked) {
+    std::fill_n(cost_.begin(), asked.parts(), never);
+    cost_[0] = 0;
+    used_ = 0;
+    for (int i = 0; i < stock.count; ++i) {
+        const auto& remnant = stock.remnants[static_cast<std::size_t>(i)];
+        priceParts(table, asked, remnant.size, remnant.fresh * table.of(remnant.size));
+        if (fits_ == 0) continue;
+        usePiece(asked, used_);
+        order_[static_cast<std::size_t>(used_++)] = i;
+    }
+    priceParts(table, asked, setting_.sleeve, table.sleeve);
+    useSleeves(asked);
+}
+
+/// A whole may be made of several sleeves: wholes rise, so each part of it was bettered already.
+void PriceRule::useSleeves(const Asked& asked) {
+    auto& from = from_[static_cast<std::size_t>(used_)];
+    std::fill_n(from.begin(), asked.parts(), std::uint8_t{0});
+    const auto better = [&](std::size_t whole, std::size_t part) {
+        const float cost = cost_[whole - part] + price_[part];
+        if (cost < cost_[whole]) {
+            cost_[whole] = cost;
+            from[whole] = static_cast<std::uint8_t>(part);
+        }
+    };
+    if (asked.isSingle()) {
+        for (int whole = 1; whole < asked.parts(); ++whole)
+            for (int part = std::min(whole, fits_); part > 0; --part)
+                better(static_cast<std::size_t>(whole), static_cast<std::size_t>(part));
+        return;
+    }
+    const auto pairs = asked.pairs();
+    for (auto pair = pairs.rbegin(); pair != pairs.rend(); ++pair)
+        better(pair->whole, pair->part);
+}
+
+std::span<const float> PriceRule::costs(const WorthTable& table, const Stock& stock, const Asked& asked) {
+    begin(table, stock, asked);
+    usePieces(table, stock, asked);
+    return {cost_.data(), static_cast<std::size_t>(asked.parts())};
+}
+
+bool PriceRule::takeAllReady(const Stock& stock, const Asked& asked, Way& way) const {
+    bool all = true;
+    for (std::size_t i = 0; i < asked.items().size(); ++i) {
+        const auto& item = asked.items()[i];
+        const int there = item.listed < 0 ? 0 : stock.ready[static_cast<std::size_t>(item.listed)];
+        way.take[i] = std::min(there, item.quantity);
+        all = all && way.take[i] == item.quantity;
+    }
+    return all;
+}
+
+int PriceRule::afterTaking(const Asked& asked, const std::array<int, mostLines>& take) const {
+    int part = asked.parts() - 1;
+    for (std::size_t i = 0; i < asked.items().size(); ++i)
+        part -= take[i] * asked.stride(static_cast<int>(i));
+    return part;
+}
+
+Worth PriceRule::priceOfTaking(const WorthTable& table, const Stock& stock, const Asked& asked,
+                               const std::array<int, mostLines>& take) const {
+    Worth price = 0;
+    for (std::size_t i = 0; i < asked.items().size(); ++i) {
+        if (take[i] == 0) continue;
+        const auto listed = static_cast<std::size_t>(asked.items()[i].listed);
+        const int there = stock.ready[listed];
+        price += table.ready[listed][static_cast<std::size_t>(there)] -
+                 table.ready[listed][static_cast<std::size_t>(there - take[i])];
+    }
+    return price;
+}
+
+void PriceRule::readBack(int part, Way& way) const {
+    way.shares.clear();
+    const auto& sleeves = from_[static_cast<std::size_t>(used_)];
+    while (part > 0 && sleeves[static_cast<std::size_t>(part)] > 0) {
+        const int taken = sleeves[static_cast<std::size_t>(part)];
+        way.shares.push_back({-1, taken});
+        part -= taken;
+    }
+    for (int number = used_ - 1; number >= 0 && part > 0; --number) {
+        const int taken = from_[static_cast<std::size_t>(number)][static_cast<std::size_t>(part)];
+        if (taken == 0) continue;
+        way.shares.push_back({order_[static_cast<std::size_t>(number)], taken});
+        part -= taken;
+    }
+}
+
+void PriceRule::choose(const WorthTable& table, const Stock& stock, const Asked& asked, Way& way) {
+    way.fills = true;
+    way.take = {};
+    way.shares.clear();
+    const bool all = setting_.shelf != Shelf::None && takeAllReady(stock, asked, way);
+    if (all) {
+        way.cost = priceOfTaking(table, stock, asked, way.take);
+        return;
+    }
+    const auto cost = costs(table, stock, asked);
+    const auto taken = way.take;
+    const int rest = afterTaking(asked, taken);
+    const Worth withShelf = priceOfTaking(table, stock, asked, taken) + cost[static_cast<std::size_t>(rest)];
+    const Worth without = cost[static_cast<std::size_t>(asked.parts() - 1)];
+    if (without < withShelf) way.take = {};
+    way.cost = std::min(without, withShelf);
+    readBack(without < withShelf ? asked.parts() - 1 : rest, way);
+}
+
+bool PriceRule::mostFrom(const WorthTable& table, const Stock& stock, const Asked& asked, int remnant,
+                         Way& way) {
+    const auto& piece = stock.remnants[static_cast<std::size_t>(remnant)];
+    const int all = asked.parts() - 1;
+    int most = 0;
+    for (int part = 1; part < all; ++part) {
+        const Size left = piece.size - setting_.rules.trim - asked.size(part);
+        if (left >= setting_.rules.reserve(asked.widest(part)) && asked.size(part) > asked.size(most))
+            most = part;
+    }
+    if (most == 0) return false;
+    Stock others = stock;
+    others.remove(remnant); // the last one takes its place
+    const auto cost = costs(table, others, asked)[static_cast<std::size_t>(all - most)];
+    way.fills = true;
+    way.take = {};
+    readBack(all - most, way);
+    for (auto& share : way.shares)
+        if (share.remnant == remnant) share.remnant = others.count;
+    way.shares.push_back({remnant, most});
+    const Size left = piece.size - setting_.rules.trim - asked.size(most);
+    way.cost = cost + piece.fresh * table.of(piece.size) + table.mounting - rest_[table.grid.at(left)];
+    return true;
+}
+
+bool PriceRule::wholeFrom(const WorthTable& table, const Stock& stock, const Asked& asked, int remnant,
+                          Way& way) {
+    const Size size = remnant < 0 ? setting_.sleeve : stock.remnants[static_cast<std::size_t>(remnant)].size;
+    const int all = asked.parts() - 1;
+    const Size left = size - setting_.rules.trim - asked.size(all);
+    if (left < setting_.rules.reserve(asked.widest(all))) return false;
+    begin(table, stock, asked);
+    const float before =
+        remnant < 0 ? table.sleeve : table.of(size) * stock.remnants[static_cast<std::size_t>(remnant)].fresh;
+    way.fills = true;
+    way.take = {};
+    way.shares = {{remnant, all}};
+    way.cost = before + table.mounting - rest_[table.grid.at(left)];
+    return true;
+}
+
+PriceRule::Done PriceRule::apply(const WorthTable& table, Stock& stock, const Asked& asked, const Way& way,
+                                 std::vector<Fill::Choice>* rests) {
+    for (std::size_t i = 0; i < asked.items().size(); ++i)
+        if (way.take[i] > 0) stock.addReady(asked.items()[i].listed, -way.take[i]);
+    Done done;
+    std::array<bool, mostRemnants> gone{};
+    const int before = stock.count;
+    for (const auto& share : way.shares) {
+        Stock::Remnant piece{setting_.sleeve, 1, 0};
+        if (share.remnant < 0) {
+            ++done.sleeves;
+        } else {
+            piece = stock.remnants[static_cast<std::size_t>(share.remnant)];
+            gone[static_cast<std::size_t>(share.remnant)] = true;
+        }
+        const auto rest = useRest(table, stock, asked, share, piece.size, way.fills);
+        ++done.mountings;
+        if (rests) rests->push_back(rest);
+        const bool finished = setting_.shelf == Shelf::Stub && rest.any;
+        if (!finished && table.of(rest.left) > 0) stock.add({rest.left, piece.fresh, -done.mountings});
+    }
+    for (int i = before - 1; i >= 0; --i)
+        if (gone[static_cast<std::size_t>(i)]) stock.remove(i);
+    while (stock.count > std::min(setting_.rackLimit, mostRemnants))
+        stock.remove(leastWorth(table, stock));
+    return done;
+}
+
+Fill::Choice PriceRule::useRest(const WorthTable& table, Stock& stock, const Asked& asked, const Share& share,
+                                Size size, bool fills) {
+    Fill::Choice rest;
+    rest.left = size - setting_.rules.trim - asked.size(share.part);
+    if (setting_.shelf == Shelf::None || !fills) return rest;
+    fill_.prepare(table, stock.ready, asked.widest(share.part));
+    rest = fill_.choose(table, rest.left);
+    for (int l = 0; l < mostReady; ++l)
+        if (rest.cut[static_cast<std::size_t>(l)] > 0)
+            stock.addReady(l, rest.cut[static_cast<std::size_t>(l)]);
+    return rest;
+}
+
+int leastWorth(const WorthTable& table, const Stock& stock) {
+    int least = 0;
+    float worth = never;
+    for (int i = 0; i < stock.count; ++i) {
+        const auto& each = stock.remnants[static_cast<std::size_t>(i)];
+        if (each.fresh * table.of(each.size) >= worth) continue;
+        worth = each.fresh * table.of(each.size);
+        least = i;
+    }
+    return least;
+}
+
+} // namespace riband::foresight
