@@ -32,7 +32,10 @@ ChoiceList::ChoiceList(QWidget* parent)
 void ChoiceList::show(const Choices& choices) {
     choices_ = choices;
     while (QLayoutItem* item = buttons_->takeAt(0)) {
-        if (item->widget()) item->widget()->deleteLater();
+        if (QWidget* button = item->widget()) {
+            button->hide(); // it may be this one that was pressed, so it goes later
+            button->deleteLater();
+        }
         delete item;
     }
     heading_->setText(choices.heading);

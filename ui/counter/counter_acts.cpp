@@ -47,9 +47,6 @@ void CounterPage::buildActions() {
 void CounterPage::start() {
     hand_.clear();
     line_->clear();
-    hint_->setText(
-        tr("Say it as the customer does: “3 x H8M 1200 30”, “322L075”, “six PJ 47 inch”. Scan a piece, a "
-           "ticket or an order to see it. F4 picks from drawings, F7 takes up a parked order."));
     inquiry_.say({});
     showUnderstood();
     showAdvice();

@@ -13,6 +13,7 @@
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -34,7 +35,7 @@ constexpr std::size_t MostNeighbours = 3;
 CounterPage::CounterPage(Session& session, QWidget* parent)
     : Page{parent}, session_{session}, inquiry_{session.tables()}, advice_{new Advice{session, this}},
       line_{new QLineEdit}, understood_{new UnderstoodStrip{session.tables()}}, choices_{new ChoiceList},
-      below_{new QStackedWidget}, card_{new SuggestionCard}, hint_{label({}, "remark")},
+      below_{new QStackedWidget}, card_{new SuggestionCard}, hint_{new QWidget},
       waysModel_{new WaysModel{this}}, ways_{new QListView}, pickForm_{new PickForm{session}} {
     setObjectName(QStringLiteral("counter"));
     buildActions();
@@ -72,7 +73,7 @@ QWidget* CounterPage::buildLeft() {
 }
 
 QWidget* CounterPage::buildAdvice() {
-    hint_->setWordWrap(true);
+    buildHint();
     auto* box = new QWidget;
     auto* column = new QVBoxLayout{box};
     column->setContentsMargins(0, 0, 0, 0);
@@ -82,6 +83,28 @@ QWidget* CounterPage::buildAdvice() {
     column->addWidget(buildWays(), 1);
     column->addStretch();
     return box;
+}
+
+/// While nothing is typed: what can be.
+void CounterPage::buildHint() {
+    auto* grid = new QGridLayout{hint_};
+    grid->setContentsMargins(0, 2 * step, 0, 0);
+    grid->setHorizontalSpacing(6 * step);
+    grid->setVerticalSpacing(2 * step);
+    grid->setColumnStretch(1, 1);
+    grid->addWidget(label(tr("What does the customer say?"), "head"), 0, 0, 1, 2);
+    const std::pair<QString, QString> hints[] = {
+        {tr("3 x H8M 1200 30"), tr("profile, length, width and how many, in any order")},
+        {tr("322L075"), tr("what is printed on the old belt")},
+        {tr("6 PJ 47 inch"), tr("ribs, and inches")},
+        {tr("scan"), tr("a piece, a ticket or an order, to see it")},
+        {tr("F4"), tr("pick from drawings and lists instead")},
+        {tr("F7"), tr("take up a parked or quoted order")}};
+    int row = 1;
+    for (const auto& [typed, means] : hints) {
+        grid->addWidget(label(typed, "strong"), row, 0);
+        grid->addWidget(label(means), row++, 1);
+    }
 }
 
 QWidget* CounterPage::buildWays() {
@@ -189,9 +212,9 @@ void CounterPage::showNothingHere() {
         sentences << tr("There is no piece of this belt on the rack.");
     else
         sentences << shownWay(outlook, *advice_->way()).missing;
-    sentences << tr("F8 quotes it from a new sleeve of %1; delivery takes %n days.", nullptr,
-                    outlook.belt.deliveryDays)
-                     .arg(shown(outlook.belt.newSleeve));
+    sentences << tr("F8 quotes it from a new sleeve of %1.").arg(shown(outlook.belt.newSleeve));
+    if (outlook.belt.deliveryDays > 0)
+        sentences << tr("Delivery takes %n days.", nullptr, outlook.belt.deliveryDays);
     QStringList near;
     session_.attempt([&] {
         for (const auto& belt : neighboursInStock(session_.shop(), outlook.belt.belt, MostNeighbours))
@@ -227,11 +250,17 @@ void CounterPage::showSlip() {
     const auto open = pending();
     slip_->show(hand_, open);
     const bool any = open || !hand_.isEmpty();
-    actions_.order->setEnabled(any);
+    actions_.order->setEnabled(any && !(open && lacks()));
     actions_.quote->setEnabled(any);
     actions_.edit->setEnabled(!hand_.isEmpty());
     actions_.remove->setEnabled(!hand_.isEmpty());
     actions_.park->setText(any ? tr("Park") : tr("Parked"));
+}
+
+/// What is typed can't be cut from what is here, so it can't be ordered, only quoted.
+bool CounterPage::lacks() const {
+    const shop::Way* way = advice_->way();
+    return way && !way->plan.unserved.empty();
 }
 
 bool CounterPage::chooseWay(int by) {

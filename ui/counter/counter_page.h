@@ -7,7 +7,6 @@
 #include "ui/desk/session.h"
 
 class QAction;
-class QLabel;
 class QLineEdit;
 class QListView;
 class QStackedWidget;
@@ -51,6 +50,7 @@ private:
     void buildView();
     QWidget* buildLeft();
     QWidget* buildAdvice();
+    void buildHint();
     QWidget* buildWays();
     void connectAll();
 
@@ -59,7 +59,8 @@ private:
     void showAdvice();
     void showNothingHere();
     void showSlip();
-    bool chooseWay(int step);
+    bool chooseWay(int by);
+    bool lacks() const;
     std::optional<SlipLine> pending() const;
 
     void enter();
@@ -95,7 +96,7 @@ private:
     ChoiceList* choices_;
     QStackedWidget* below_;
     SuggestionCard* card_;
-    QLabel* hint_;
+    QWidget* hint_;
     QWidget* waysBox_ = nullptr;
     WaysModel* waysModel_;
     QListView* ways_;

@@ -3,6 +3,8 @@
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
+#include <QStringList>
+
 namespace riband::ui {
 
 LengthsModel::Row LengthsModel::rowOf(const belt::Profile& profile, const belt::MadeLength& length,
@@ -13,9 +15,12 @@ LengthsModel::Row LengthsModel::rowOf(const belt::Profile& profile, const belt::
     if (length.teeth) row.teeth = QString::number(length.teeth->count());
     const auto found = here.find(designation);
     row.inStock = found != here.end() && !found->second.isNone();
-    const QString size =
-        length.teeth ? tr("%1 teeth · %2").arg(row.teeth, shown(length.length)) : shown(length.length);
-    row.remark = row.inStock ? tr("%1 · here: %2").arg(size, shown(found->second)) : size;
+    QStringList figures;
+    if (length.teeth) figures << tr("%1 teeth").arg(row.teeth);
+    if (shown(length.length) != shown(Length::millimetres(row.name.toLongLong())))
+        figures << shown(length.length);
+    if (row.inStock) figures << tr("here: %1").arg(shown(found->second));
+    row.remark = figures.join(QStringLiteral(" · "));
     return row;
 }
 
@@ -57,7 +62,7 @@ QVariant LengthsModel::data(const QModelIndex& index, int role) const {
     switch (role) {
     case Qt::DisplayRole:
     case Qt::AccessibleTextRole:
-        return tr("%1 · %2", "length code and its figures").arg(row.name, row.remark);
+        return row.remark.isEmpty() ? row.name : row.name + QStringLiteral(" · ") + row.remark;
     case CodeRole:
         return row.name;
     case InStockRole:

@@ -108,7 +108,9 @@ std::optional<std::size_t> OrderSlip::chosenLine() const {
 }
 
 void OrderSlip::addAmount(int row, const QString& what, const QString& amount, const char* role) {
-    breakdown_->addWidget(label(what, role), row, 0);
+    QLabel* words = label(what, role);
+    words->setWordWrap(true);
+    breakdown_->addWidget(words, row, 0);
     breakdown_->addWidget(label(amount, role), row, 1, Qt::AlignRight);
 }
 

@@ -24,6 +24,8 @@ std::vector<PriceLine> priceLines(const store::LinePrice& price, WidthPrice widt
                                   std::int64_t quantity, const store::PriceRules& rules) {
     const Currency& currency = rules.currency;
     const auto amount = [&](Money money) { return shown(money, currency); };
+    if (widthPrice.inThousandths() == 0)
+        return {{PriceWords::tr("This belt has no price yet: give it one on the Shop page."), {}}};
     std::vector<PriceLine> lines{{PriceWords::tr("%1 at %2", "width and its price")
                                       .arg(shown(extent * quantity), each(widthPrice, currency)),
                                   amount(price.width)}};

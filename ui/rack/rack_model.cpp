@@ -3,14 +3,11 @@
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
-#include <QCollator>
-
-#include <algorithm>
-#include <set>
-
 namespace riband::ui {
 
 namespace {
+
+constexpr int DigitsOfANumber = 8;
 
 /// Figures stand right, under their heading.
 QVariant alignmentOf(int column) {
@@ -30,21 +27,29 @@ QString searchTextOf(const shop::RackRow& row) {
     return found.toLower();
 }
 
-/// Belts in the order that people count in: T5 before T10, 960 before 1200.
+/// So that T5 sorts before T10, and 960 before 1200, in every locale.
+QString countingKey(const std::string& name) {
+    QString key, digits;
+    for (const QChar letter : text(name) + QLatin1Char(' ')) {
+        if (letter.isDigit())
+            digits += letter;
+        else {
+            if (!digits.isEmpty()) key += digits.rightJustified(DigitsOfANumber, QLatin1Char('0'));
+            digits.clear();
+            key += letter;
+        }
+    }
+    return key;
+}
+
+/// Belts in the order that people count in.
 std::map<std::string, int> beltRanks(const std::vector<shop::RackRow>& pieces) {
-    std::set<std::string> names;
+    std::map<QString, std::string> sorted;
     for (const auto& row : pieces)
-        names.insert(row.belt);
-    std::vector<std::pair<QString, std::string>> sorted;
-    for (const auto& name : names)
-        sorted.emplace_back(text(name), name);
-    QCollator collator;
-    collator.setNumericMode(true);
-    std::sort(sorted.begin(), sorted.end(),
-              [&](const auto& a, const auto& b) { return collator.compare(a.first, b.first) < 0; });
+        sorted.emplace(countingKey(row.belt), row.belt);
     std::map<std::string, int> ranks;
-    for (const auto& entry : sorted)
-        ranks.emplace(entry.second, static_cast<int>(ranks.size()));
+    for (const auto& [key, name] : sorted)
+        ranks.emplace(name, static_cast<int>(ranks.size()));
     return ranks;
 }
 

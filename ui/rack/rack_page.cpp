@@ -26,7 +26,7 @@
 namespace riband::ui {
 
 namespace {
-constexpr int DetailWidth = 480;
+constexpr int DetailWidth = 520;
 constexpr int RowHeight = 38;
 constexpr int PageOfRows = 12;
 } // namespace

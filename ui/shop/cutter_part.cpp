@@ -13,7 +13,6 @@
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QHeaderView>
-#include <QLocale>
 #include <QTableView>
 #include <QVBoxLayout>
 
@@ -41,11 +40,8 @@ void CutterPart::buildView() {
     auto* form = new QFormLayout;
     form->addRow(tr("&Name of the cutter"), name_);
     gap_->addTo(*form, tr("mm"));
-    auto* boxes = new QHBoxLayout;
     for (QCheckBox* box : {steel_, aramid_, polyurethane_})
-        boxes->addWidget(box);
-    boxes->addStretch();
-    form->addRow(QString{}, boxes);
+        form->addRow(QString{}, box);
     table_->setModel(shafts_);
     table_->setAccessibleName(tr("Shafts of the cutter"));
     table_->verticalHeader()->hide();
@@ -79,7 +75,7 @@ void CutterPart::buildView() {
 void CutterPart::show(const store::ShopSettings& settings) {
     const cutting::Cutter& cutter = settings.cutter;
     name_->setText(text(cutter.name));
-    gap_->setText(QLocale().toString(cutter.gap, 'g', 6));
+    gap_->setText(QString::number(cutter.gap));
     steel_->setChecked(cutter.cutsSteelCord);
     aramid_->setChecked(cutter.cutsAramidCord);
     polyurethane_->setChecked(cutter.cutsPolyurethane);

@@ -66,7 +66,8 @@ QVariant ShaftsModel::data(const QModelIndex& index, int role) const {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
     if (role != Qt::DisplayRole && role != Qt::EditRole) return {};
     cutting::Shaft shaft = shafts_[static_cast<std::size_t>(index.row())];
-    if (const double* value = figure(shaft, index.column())) return QLocale().toString(*value, 'g', 6);
+    if (const double* value = figure(shaft, index.column()))
+        return QString::number(*value).replace(QLatin1Char('.'), QLocale().decimalPoint());
     return text(shaft.name);
 }
 

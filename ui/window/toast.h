@@ -7,22 +7,20 @@ class QLabel;
 
 namespace riband::ui {
 
-/// Says what was done, or why not, over the lower edge of the window, and goes away by itself.
+/// Says what was done, or why not, beside the tabs where it covers nothing, and goes away by itself.
 class Toast final : public QFrame {
     Q_OBJECT
 public:
-    explicit Toast(QWidget* over);
-    void tell(const QString& words) { say(words, "gain", 6000); }
-    void warn(const QString& words) { say(words, "warn", 10000); }
+    explicit Toast(QWidget* parent = nullptr);
+    void tell(const QString& words) { say(words, "gain", 8000); }
+    void warn(const QString& words) { say(words, "warn", 12000); }
     QString words() const;
 
 protected:
-    bool eventFilter(QObject* watched, QEvent* event) override;
     void mousePressEvent(QMouseEvent* event) override;
 
 private:
     void say(const QString& words, const char* role, int forMs);
-    void place();
     QLabel* words_;
     QTimer gone_;
 };

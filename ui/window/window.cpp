@@ -54,7 +54,7 @@ Shade rememberedShade() {
 
 Window::Window(Session& session, QWidget* parent)
     : QMainWindow{parent}, session_{session}, tabs_{new CardTabBar}, stack_{new QStackedWidget},
-      status_{new StatusLine}, check_{new BookCheck{session, this}} {
+      status_{new StatusLine}, toast_{new Toast}, check_{new BookCheck{session, this}} {
     setWindowTitle(text(session.settings().name).isEmpty()
                        ? tr("Riband")
                        : tr("%1 · Riband").arg(text(session.settings().name)));
@@ -87,7 +87,11 @@ QWidget* Window::buildTop() {
     auto* row = new QHBoxLayout{top};
     row->setContentsMargins(0, 0, 0, 0);
     row->addWidget(tabs_, 0, Qt::AlignBottom);
-    row->addStretch();
+    row->addSpacing(4 * step);
+    auto* middle = new QVBoxLayout;
+    middle->addWidget(toast_, 0, Qt::AlignVCenter);
+    row->addLayout(middle, 1);
+    row->addSpacing(4 * step);
     auto* names = new QVBoxLayout;
     names->setSpacing(0);
     auto* shopName = label(text(session_.settings().name), "strong");
@@ -117,7 +121,6 @@ void Window::buildView() {
     column->addSpacing(2 * step);
     column->addWidget(status_);
     setCentralWidget(ground);
-    toast_ = new Toast{ground};
 }
 
 QAction* Window::act(const QString& name, const QKeySequence& key, const std::function<void()>& does) {

@@ -62,7 +62,7 @@ private:
     CardTabBar* tabs_;
     QStackedWidget* stack_;
     StatusLine* status_;
-    Toast* toast_ = nullptr;
+    Toast* toast_;
     BookCheck* check_;
     Scanner* scanner_ = nullptr;
 };

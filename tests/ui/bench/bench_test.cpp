@@ -173,8 +173,8 @@ TEST_CASE("The steps name the piece, the shaft with its distance, and the trim",
     INFO(all.toStdString());
     CHECK(all.contains(QString::fromStdString(mounting.piece.code)));
     CHECK(all.contains("2.5 mm"));
-    // The teeth of H8M, 3.38 mm high, lie on the plain shaft of 80 mm, the pitch line 0.686 mm above their land:
-    // pitch diameter 80 + 2 x 4.066 = 88.13; (1200 - pi x 88.13) / 2 = 461.6 mm between centres.
+    // The teeth of H8M, 3.38 mm high, lie on the plain shaft of 80 mm, the pitch line 0.686 mm above their
+    // land: pitch diameter 80 + 2 x 4.066 = 88.13; (1200 - pi x 88.13) / 2 = 461.6 mm between centres.
     CHECK(all.contains("461.6 mm"));
     CHECK(cautions().size() == 3);
 }
