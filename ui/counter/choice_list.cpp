@@ -1,6 +1,7 @@
 #include "ui/counter/choice_list.h"
 
 #include "ui/desk/labels.h"
+#include "ui/drawing/tooth.h"
 #include "ui/look/key_button.h"
 #include "ui/look/sheet.h"
 
@@ -15,7 +16,8 @@ constexpr int Columns = 3;
 } // namespace
 
 ChoiceList::ChoiceList(QWidget* parent)
-    : QWidget{parent}, heading_{label({}, "strong")}, buttons_{new QGridLayout} {
+    : QWidget{parent}, heading_{label({}, "strong")},
+      keys_{label(tr("Enter and a digit, or Alt and the digit"), "remark")}, buttons_{new QGridLayout} {
     setAccessibleName(tr("Choices"));
     setFocusPolicy(Qt::StrongFocus);
     setProperty("takesKeys", true); // digits pick; the window leaves them here
@@ -23,7 +25,10 @@ ChoiceList::ChoiceList(QWidget* parent)
     auto* column = new QVBoxLayout{this};
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(2 * step);
-    column->addWidget(heading_);
+    auto* head = new QHBoxLayout;
+    head->addWidget(heading_, 1);
+    head->addWidget(keys_);
+    column->addLayout(head);
     column->addLayout(buttons_);
     buttons_->setSpacing(2 * step);
     hide();
@@ -42,6 +47,7 @@ void ChoiceList::show(const Choices& choices) {
     setSheetProperty(*heading_, "role", choices.wrong ? "warn" : "strong");
     for (std::size_t i = 0; i < choices.choices.size(); ++i)
         addButton(i);
+    keys_->setVisible(!choices.choices.empty());
     setVisible(!choices.heading.isEmpty());
 }
 
@@ -55,8 +61,17 @@ void ChoiceList::addButton(std::size_t number) {
     button->setMinimumWidth(button->sizeHint().width());
     button->setFocusPolicy(Qt::NoFocus); // the list has it: digits pick
     connect(button, &QAbstractButton::clicked, this, [this, number] { pick(number); });
+    auto* cell = new QWidget;
+    auto* column = new QVBoxLayout{cell};
+    column->setContentsMargins(0, 0, 0, 0);
+    if (choice.drawn) {
+        auto* tooth = new ToothWidget;
+        tooth->show(choice.drawn);
+        column->addWidget(tooth, 0, Qt::AlignLeft);
+    }
+    column->addWidget(button);
     const int index = static_cast<int>(number);
-    buttons_->addWidget(button, index / Columns, index % Columns);
+    buttons_->addWidget(cell, index / Columns, index % Columns);
 }
 
 bool ChoiceList::pick(std::size_t number) {

@@ -29,7 +29,7 @@ protected:
 private:
     void addButton(std::size_t number);
     Choices choices_;
-    QLabel* heading_;
+    QLabel *heading_, *keys_;
     QGridLayout* buttons_;
 };
 

@@ -15,15 +15,22 @@ struct ChoiceWords {
 constexpr std::size_t Most = 9; // a digit each
 constexpr int LeastOfAName = 3; // letters before customers are looked for
 
+bool isAskedOfTheEye(belt::Question question) {
+    return question == belt::Question::WhichToothShape || question == belt::Question::ToothedOrRibbed;
+}
+
 std::vector<Choice> readingChoices(const Inquiry& inquiry, const belt::Tables& tables) {
     std::vector<Choice> choices;
     const auto readings = inquiry.open();
+    const belt::Question question = *inquiry.question();
     for (std::size_t i = 0; i < readings.size() && i < Most; ++i) {
-        const QString apart = tellApart(readings[i], *inquiry.question(), tables);
-        if (const auto words = wordsFor(readings[i], tables))
-            choices.push_back({Choice::Does::Say, apart, {}, *words, i});
-        else
-            choices.push_back({Choice::Does::Settle, apart, {}, {}, i});
+        Choice choice{Choice::Does::Settle, tellApart(readings[i], question, tables), {}, {}, i, nullptr};
+        if (isAskedOfTheEye(question)) choice.drawn = tables.profile(readings[i].belt.profile);
+        if (const auto words = wordsFor(readings[i], tables)) {
+            choice.does = Choice::Does::Say;
+            choice.value = *words;
+        }
+        choices.push_back(choice);
     }
     return choices;
 }

@@ -20,6 +20,7 @@ struct Choice {
     QString remark;
     QString value;
     std::size_t reading = 0;
+    const belt::Profile* drawn = nullptr; ///< where the eye decides: its tooth is shown
 };
 
 /// What to pick from, and the question or complaint above it; at most nine, one for each digit.

@@ -175,7 +175,7 @@ void CounterPage::showUnderstood() {
         advice_->ask(*wanted, hand_.wishesFor(wanted->belt));
     else
         advice_->drop();
-    if (inquiry_.reading()) {
+    if (inquiry_.reading() && inquiry_.open().empty()) {
         const auto* outlook = advice_->outlook();
         QStringList made;
         if (outlook && !outlook->belt.body.empty()) made << text(outlook->belt.body);
