@@ -17,6 +17,9 @@ Exit backup(const QStringList& arguments);
 Exit restore(const QStringList& arguments);
 Exit importTable(const QStringList& arguments);
 Exit exportTable(const QStringList& arguments);
+/// Talks in JSON lines with a program that plays the shop.
+Exit advise(const QStringList& arguments);
+Exit simulate(const QStringList& arguments);
 /// Paints papers and pages: needs a QApplication.
 Exit demo(const QStringList& arguments);
 

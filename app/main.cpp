@@ -35,6 +35,8 @@ constexpr Verb verbs[] = {
     {"restore", QT_TRANSLATE_NOOP("Words", "puts a backup in the place of a shop"), app::restore},
     {"import", QT_TRANSLATE_NOOP("Words", "takes a table of stock or belts into a shop"), app::importTable},
     {"export", QT_TRANSLATE_NOOP("Words", "writes the stock or the ledger as a table"), app::exportTable},
+    {"advise", QT_TRANSLATE_NOOP("Words", "decides what to cut for a stream of orders"), app::advise},
+    {"simulate", QT_TRANSLATE_NOOP("Words", "plays invented shops by a policy"), app::simulate},
     {"demo", QT_TRANSLATE_NOOP("Words", "writes the demo shop and serves a walk-in"), app::demo, true},
 };
 

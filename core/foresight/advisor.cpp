@@ -10,7 +10,8 @@ constexpr int firstRounds = 4;
 constexpr double ordersToUse = 25;   // a remnant that lives for so many orders more is as good as a fresh one
 constexpr Worth hardlyMatters = 500; // µm: no departure from the smallest that fits for less
 constexpr Worth hardlyMattersInRibs = 0.15;
-constexpr std::size_t mostSplits = 5;
+constexpr std::size_t mostWhole = 9;  // tried beside the smallest and a new sleeve
+constexpr std::size_t mostSplits = 5; // orders of several belts may be shared out in many ways
 constexpr auto nothing = std::size_t(-1);
 
 Setting checked(Setting setting) {
@@ -24,6 +25,20 @@ bool sameWay(const Way& a, const Way& b) {
     for (std::size_t i = 0; i < a.shares.size(); ++i)
         if (a.shares[i].remnant != b.shares[i].remnant || a.shares[i].part != b.shares[i].part) return false;
     return true;
+}
+
+/// Its place, new or not.
+std::size_t addWay(std::vector<Way>& ways, const Way& way) {
+    for (std::size_t i = 0; i < ways.size(); ++i)
+        if (sameWay(ways[i], way)) return i;
+    ways.push_back(way);
+    return ways.size() - 1;
+}
+
+void addCheapest(std::vector<Way>& ways, std::vector<Way>& more, std::size_t most) {
+    std::stable_sort(more.begin(), more.end(), [](const Way& a, const Way& b) { return a.cost < b.cost; });
+    for (std::size_t i = 0; i < std::min(more.size(), most); ++i)
+        addWay(ways, more[i]);
 }
 
 } // namespace
@@ -83,62 +98,55 @@ Answer Advisor::answer(const Order& order) {
     outlook_.learn(order);
     refresh(order.day);
     Answer answer;
-    for (const auto& asked : weighable(setting_, order.lines))
-        serve(asked, order.day, answer);
+    // Belts for the shelf come from the last part alone: what is taken must have lain there before.
+    const auto all = weighable(setting_, order.lines);
+    for (const auto& asked : all)
+        serve(asked, order.day, &asked == &all.back(), answer);
     fit_->advance(outlook_, knobs_.unitsAnAnswer);
     return answer;
 }
 
-std::vector<Way> Advisor::waysFor(const Asked& asked, std::size_t& smallest) {
-    std::vector<Way> ways(1);
-    rule_.choose(table(), stock_, asked, ways[0]);
-    const auto add = [&](const Way& way) {
-        for (std::size_t i = 0; i < ways.size(); ++i)
-            if (sameWay(ways[i], way)) return i;
-        ways.push_back(way);
-        return ways.size() - 1;
-    };
-    smallest = nothing;
-    Size least = setting_.sleeve;
-    std::map<Size, int> sizes; // of remnants alike the least fresh goes
+/// Places of the remnants by size; of two alike the less fresh one.
+std::map<Size, int> Advisor::remnantsBySize() const {
+    std::map<Size, int> sizes;
     for (int i = 0; i < stock_.count; ++i) {
         const auto& remnant = stock_.remnants[static_cast<std::size_t>(i)];
         const auto [at, isNew] = sizes.try_emplace(remnant.size, i);
         if (!isNew && stock_.remnants[static_cast<std::size_t>(at->second)].fresh > remnant.fresh)
             at->second = i;
     }
+    return sizes;
+}
+
+/// The price rule's way first, then the smallest that fits, a new sleeve, and what else is cheap by the
+/// table.
+std::vector<Way> Advisor::waysFor(const Asked& asked, std::size_t& smallest) {
+    std::vector<Way> ways(1), whole, splits;
+    rule_.choose(table(), stock_, asked, ways[0]);
+    const auto sizes = remnantsBySize();
     Way way;
     for (const auto& [size, i] : sizes)
-        if (rule_.wholeFrom(table(), stock_, asked, i, way)) {
-            const auto at = add(way);
-            if (size < least) {
-                least = size;
-                smallest = at;
-            }
-        }
-    if (rule_.wholeFrom(table(), stock_, asked, -1, way)) {
-        const auto at = add(way);
-        if (smallest == nothing) smallest = at;
+        if (rule_.wholeFrom(table(), stock_, asked, i, way)) whole.push_back(way);
+    if (rule_.wholeFrom(table(), stock_, asked, -1, way)) whole.push_back(way);
+    smallest = nothing;
+    if (!whole.empty()) {
+        smallest = addWay(ways, whole.front());
+        addWay(ways, whole.back());
+        addCheapest(ways, whole, mostWhole);
     }
-    if (asked.parts() > 2 && knobs_.layer == Layer::LookAhead) addSplits(asked, sizes, ways);
+    if (asked.parts() > 2 && knobs_.layer == Layer::LookAhead) {
+        for (const auto& [size, i] : sizes)
+            if (rule_.mostFrom(table(), stock_, asked, i, way)) splits.push_back(way);
+        addCheapest(ways, splits, mostSplits);
+    }
     return ways;
 }
 
-/// Orders of several belts may be shared out in many ways; the cheapest few by the table are worth a look.
-void Advisor::addSplits(const Asked& asked, const std::map<Size, int>& sizes, std::vector<Way>& ways) {
-    std::vector<Way> splits;
-    Way way;
-    for (const auto& [size, i] : sizes)
-        if (rule_.mostFrom(table(), stock_, asked, i, way)) splits.push_back(way);
-    std::sort(splits.begin(), splits.end(), [](const Way& a, const Way& b) { return a.cost < b.cost; });
-    for (std::size_t i = 0; i < std::min(splits.size(), mostSplits); ++i)
-        if (std::none_of(ways.begin(), ways.end(), [&](const Way& w) { return sameWay(w, splits[i]); }))
-            ways.push_back(splits[i]);
-}
-
-void Advisor::serve(const Asked& asked, double day, Answer& answer) {
+void Advisor::serve(const Asked& asked, double day, bool mayFill, Answer& answer) {
     std::size_t smallest = nothing;
-    const auto ways = waysFor(asked, smallest);
+    auto ways = waysFor(asked, smallest);
+    for (auto& way : ways)
+        way.fills = mayFill;
     Worth saved = 0;
     const std::size_t best = chosen(ways, smallest, asked, saved);
     answer.why = reasonFor(asked, ways, best, smallest, saved);
@@ -178,7 +186,8 @@ Reason Advisor::reasonFor(const Asked& asked, const std::vector<Way>& ways, std:
     if (smallest == nothing) return {Kind::OnlyWay, 0};
     const Size dead = leftOf(asked, ways[smallest].shares[0]);
     if (table().of(dead) <= 0) return {Kind::AvoidsDeadEnd, dead};
-    const auto figure = static_cast<Size>(saved + 0.5);
+    const Size unit = setting_.ribs ? 1 : 100; // an expectation is told to 0.1 mm
+    const auto figure = static_cast<Size>(saved / unit + 0.5) * unit;
     if (saved < setting_.rules.trim) return {Kind::AboutTheSame, figure};
     return {Kind::WorthMore, figure};
 }

@@ -46,9 +46,9 @@ private:
     void firstFit();
     void expire(double day);
     void refresh(double day);
-    void serve(const Asked& asked, double day, Answer& answer);
+    void serve(const Asked& asked, double day, bool mayFill, Answer& answer);
     std::vector<Way> waysFor(const Asked& asked, std::size_t& smallest);
-    void addSplits(const Asked& asked, const std::map<Size, int>& sizes, std::vector<Way>& ways);
+    std::map<Size, int> remnantsBySize() const;
     std::size_t chosen(const std::vector<Way>& ways, std::size_t smallest, const Asked& asked, Worth& saved);
     Size leftOf(const Asked& asked, const Share& share) const;
     Reason reasonFor(const Asked& asked, const std::vector<Way>& ways, std::size_t best, std::size_t smallest,

@@ -43,6 +43,8 @@ public:
         std::uint8_t whole, part;
     };
     std::span<const Pair> pairs() const { return pairs_; }
+    /// Steps of weighing it against one piece.
+    int work() const { return isSingle() ? (parts_ * (parts_ - 1)) / 2 : static_cast<int>(pairs_.size()); }
 
 private:
     std::array<Item, mostLines> items_{};

@@ -4,6 +4,11 @@
 
 namespace riband::foresight {
 
+namespace {
+constexpr int fewest = 8;         // futures that a choice rests on
+constexpr double plainSteps = 12; // of weighing, whatever the order
+} // namespace
+
 LookAhead::LookAhead(const Setting& setting, Knobs knobs)
     : setting_{setting}, knobs_{knobs}, rule_{setting} {}
 
@@ -23,6 +28,17 @@ void LookAhead::drawFutures(const Outlook& outlook, std::uint64_t seed, int upTo
             }
         }
     }
+}
+
+/// How much dearer it is to serve an order of the futures than a plain one on a rack of ten.
+double LookAhead::workAnOrder(const Stock& stock) const {
+    double steps = 0, orders = 0;
+    for (const auto& future : futures_)
+        for (const auto& asked : future) {
+            steps += plainSteps + asked.work();
+            ++orders;
+        }
+    return std::max(1.0, steps / orders / (plainSteps + 3) * (4 + stock.count) / 14);
 }
 
 /// What the stock at the horizon is good for, less what it costs to hold until it is used up.
@@ -72,9 +88,12 @@ LookAhead::Verdict LookAhead::judge(const WorthTable& table, const Outlook& outl
                  done.mountings * setting_.rules.mountingCost;
     }
     verdict.best = 0;
-    int budget = knobs_.budget;
     std::size_t left = count;
-    for (int upTo = knobs_.first; left > 1 && upTo <= knobs_.most; upTo *= 2) {
+    drawFutures(outlook, seed, fewest);
+    auto budget = static_cast<int>(knobs_.budget / workAnOrder(stock));
+    const int affordable = budget / (2 * knobs_.horizon * static_cast<int>(count));
+    for (int upTo = std::clamp(affordable, fewest, knobs_.first); left > 1 && upTo <= knobs_.most;
+         upTo *= 2) {
         drawFutures(outlook, seed, upTo);
         for (std::size_t i = 0; i < count; ++i) {
             if (!in[i]) continue;
@@ -97,7 +116,7 @@ LookAhead::Verdict LookAhead::judge(const WorthTable& table, const Outlook& outl
                 squares += each * each;
             }
             verdict.doubt[i] = std::sqrt(squares) / upTo;
-            if (mean > 2 * verdict.doubt[i]) {
+            if (mean > (upTo < 32 ? 3 : 2) * verdict.doubt[i]) {
                 in[i] = false;
                 --left;
             }

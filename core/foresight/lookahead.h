@@ -32,6 +32,7 @@ public:
 private:
     double follow(const WorthTable& table, Stock stock, int future);
     double ending(const WorthTable& table, const Stock& stock) const;
+    double workAnOrder(const Stock& stock) const;
     void drawFutures(const Outlook& outlook, std::uint64_t seed, int upTo);
 
     Setting setting_;
