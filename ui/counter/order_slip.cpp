@@ -1,7 +1,6 @@
 #include "ui/counter/order_slip.h"
 
 #include "core/measure/text.h"
-#include "ui/counter/price_lines.h"
 #include "ui/counter/slip_delegate.h"
 #include "ui/counter/slip_model.h"
 #include "ui/desk/labels.h"
@@ -22,8 +21,7 @@ namespace riband::ui {
 OrderSlip::OrderSlip(Session& session, const SlipActions& actions, QWidget* parent)
     : QWidget{parent}, session_{session}, model_{new SlipModel{this}}, list_{new QListView},
       title_{label({}, "part")}, customer_{label({}, "remark")}, total_{label({}, "total")}, net_{label({})},
-      tax_{label({})}, taxName_{label({}, "remark")}, breakdownBox_{new QWidget}, breakdown_{new QGridLayout{
-                                                                                      breakdownBox_}} {
+      tax_{label({})}, taxName_{label({}, "remark")} {
     setAccessibleName(tr("Order"));
     buildView(actions);
     connect(list_->selectionModel(), &QItemSelectionModel::currentChanged, this, [this] { showPrice(); });
@@ -49,9 +47,7 @@ void OrderSlip::buildView(const SlipActions& actions) {
     list_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     column->addWidget(list_, 1);
-    breakdown_->setContentsMargins(0, 0, 0, 0);
-    breakdown_->setVerticalSpacing(step);
-    breakdown_->setColumnStretch(0, 1);
+    buildBreakdown();
     column->addWidget(surface("line"));
     column->addWidget(breakdownBox_);
     column->addWidget(surface("line"));
@@ -107,18 +103,33 @@ std::optional<std::size_t> OrderSlip::chosenLine() const {
     return static_cast<std::size_t>(row);
 }
 
-void OrderSlip::addAmount(int row, const QString& what, const QString& amount, const char* role) {
-    QLabel* words = label(what, role);
-    words->setWordWrap(true);
-    breakdown_->addWidget(words, row, 0);
-    breakdown_->addWidget(label(amount, role), row, 1, Qt::AlignRight);
+/// The labels stay and only their words change: making them anew would cost more than all the rest of a key.
+void OrderSlip::buildBreakdown() {
+    breakdownBox_ = new QWidget;
+    auto* grid = new QGridLayout{breakdownBox_};
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setVerticalSpacing(step);
+    grid->setColumnStretch(0, 1);
+    for (std::size_t row = 0; row < breakdown_.size(); ++row) {
+        breakdown_[row] = {label({}, "remark"), label({}, "remark")};
+        breakdown_[row].what->setWordWrap(true);
+        grid->addWidget(breakdown_[row].what, static_cast<int>(row), 0);
+        grid->addWidget(breakdown_[row].amount, static_cast<int>(row), 1, Qt::AlignRight);
+    }
+}
+
+void OrderSlip::showBreakdown(const std::vector<PriceLine>& lines) {
+    for (std::size_t row = 0; row < breakdown_.size(); ++row) {
+        const bool used = row < lines.size();
+        breakdown_[row].what->setText(used ? lines[row].what : QString{});
+        breakdown_[row].amount->setText(used ? lines[row].amount : QString{});
+        breakdown_[row].what->setVisible(used);
+        breakdown_[row].amount->setVisible(used);
+    }
+    breakdownBox_->setVisible(!lines.empty());
 }
 
 void OrderSlip::showPrice() {
-    while (QLayoutItem* item = breakdown_->takeAt(0)) {
-        delete item->widget();
-        delete item;
-    }
     const store::PriceRules& rules = session_.settings().prices;
     std::vector<store::LinePrice> prices;
     for (int row = 0; row < model_->rowCount(); ++row)
@@ -126,12 +137,9 @@ void OrderSlip::showPrice() {
     const int current = list_->currentIndex().row();
     if (current >= 0 && current < model_->rowCount()) {
         const SlipLine& line = model_->line(current);
-        int row = 0;
-        for (const PriceLine& part :
-             priceLines(line.price, line.belt.price, line.line.extent, line.line.quantity, rules))
-            addAmount(row++, part.what, part.amount, "remark");
-    }
-    breakdownBox_->setVisible(current >= 0);
+        showBreakdown(priceLines(line.price, line.belt.price, line.line.extent, line.line.quantity, rules));
+    } else
+        showBreakdown({});
     const store::LinePrice sum = shop::sumOf(prices);
     net_->setText(shown(sum.net, rules.currency));
     taxName_->setText(tr("Tax %1 %").arg(text(printPercent(rules.tax))));

@@ -1,12 +1,14 @@
 #pragma once
 
 #include "ui/counter/order_in_hand.h"
+#include "ui/counter/price_lines.h"
 #include "ui/desk/session.h"
 
 #include <QWidget>
 
+#include <array>
+
 class QAction;
-class QGridLayout;
 class QLabel;
 class QListView;
 class QVBoxLayout;
@@ -35,14 +37,18 @@ private:
     QWidget* buildButtons(const SlipActions& actions);
     void showHead(const OrderInHand& hand);
     void showPrice();
-    void addAmount(int row, const QString& what, const QString& amount, const char* role);
+    void buildBreakdown();
+    void showBreakdown(const std::vector<PriceLine>& lines);
 
     Session& session_;
     SlipModel* model_;
     QListView* list_;
     QLabel *title_, *customer_, *total_, *net_, *tax_, *taxName_;
-    QWidget* breakdownBox_;
-    QGridLayout* breakdown_;
+    struct Amount {
+        QLabel *what, *amount;
+    };
+    QWidget* breakdownBox_ = nullptr;
+    std::array<Amount, 4> breakdown_{}; ///< width, cutting, quantity, least price
     std::size_t added_ = 0;
 };
 

@@ -10,14 +10,11 @@
 
 namespace riband::ui {
 
-namespace {
-constexpr std::size_t MostBands = 3; // more would push the reason off the screen; the ticket has them all
-} // namespace
-
 SuggestionCard::SuggestionCard(QWidget* parent)
     : QFrame{parent}, headline_{label({}, "head")}, piece_{label({}, "remark")}, cost_{label({}, "remark")},
       reason_{label({})}, saving_{label({}, "gain")}, missing_{label({}, "warn")},
-      thinking_{label(tr("still looking for a better way …"), "small")}, bands_{new QVBoxLayout} {
+      thinking_{label(tr("still looking for a better way …"), "small")}, more_{label({}, "remark")},
+      large_{new BandWidget{BandSize::Large}} {
     setProperty("surface", "advice");
     setAccessibleName(tr("Suggestion"));
     buildView();
@@ -34,7 +31,7 @@ void SuggestionCard::buildView() {
     top->addWidget(piece_, 1);
     top->addWidget(cost_);
     column->addLayout(top);
-    column->addLayout(bands_);
+    buildBands(*column);
     for (QLabel* words : {missing_, reason_}) {
         words->setWordWrap(true);
         column->addWidget(words);
@@ -46,22 +43,35 @@ void SuggestionCard::buildView() {
     thinking_->setVisible(false);
 }
 
+/// Made once: a widget that is made anew at every key costs more than all the rest of it.
+void SuggestionCard::buildBands(QVBoxLayout& column) {
+    large_->setMinimumHeight(116);
+    column.addWidget(large_);
+    for (Small& small : small_) {
+        small = {label({}, "remark"), new BandWidget{BandSize::Small}};
+        small.band->setMinimumHeight(24);
+        column.addWidget(small.name);
+        column.addWidget(small.band);
+    }
+    column.addWidget(more_);
+}
+
 void SuggestionCard::setBands(const ShownWay& way) {
-    while (QLayoutItem* item = bands_->takeAt(0)) {
-        delete item->widget();
-        delete item;
+    const bool one = way.bands.size() == 1;
+    if (one) large_->show(way.bands.front());
+    large_->setVisible(one);
+    for (std::size_t i = 0; i < small_.size(); ++i) {
+        const bool used = !one && i < way.bands.size();
+        if (used) {
+            small_[i].name->setText(way.bandNames[i]);
+            small_[i].band->show(way.bands[i]);
+        }
+        small_[i].name->setVisible(used);
+        small_[i].band->setVisible(used);
     }
-    const bool several = way.bands.size() > 1;
-    for (std::size_t i = 0; i < way.bands.size() && i < MostBands; ++i) {
-        if (several) bands_->addWidget(label(way.bandNames[i], "remark"));
-        auto* band = new BandWidget{several ? BandSize::Small : BandSize::Large};
-        band->show(way.bands[i]);
-        band->setMinimumHeight(several ? 24 : 116);
-        bands_->addWidget(band);
-    }
-    if (way.bands.size() > MostBands)
-        bands_->addWidget(
-            label(tr("and %n more", nullptr, static_cast<int>(way.bands.size() - MostBands)), "remark"));
+    const bool more = way.bands.size() > small_.size();
+    if (more) more_->setText(tr("and %n more", nullptr, static_cast<int>(way.bands.size() - small_.size())));
+    more_->setVisible(more);
 }
 
 void SuggestionCard::show(const ShownWay& way, const QString& saving, bool chosen) {

@@ -4,6 +4,8 @@
 
 #include <QFrame>
 
+#include <array>
+
 class QLabel;
 class QVBoxLayout;
 
@@ -23,9 +25,15 @@ public:
 
 private:
     void buildView();
+    void buildBands(QVBoxLayout& column);
     void setBands(const ShownWay& way);
-    QLabel *headline_, *piece_, *cost_, *reason_, *saving_, *missing_, *thinking_;
-    QVBoxLayout* bands_;
+    QLabel *headline_, *piece_, *cost_, *reason_, *saving_, *missing_, *thinking_, *more_;
+    struct Small {
+        QLabel* name;
+        BandWidget* band;
+    };
+    BandWidget* large_;
+    std::array<Small, 3> small_{}; ///< more would push the reason off the screen; the ticket has them all
 };
 
 } // namespace riband::ui
