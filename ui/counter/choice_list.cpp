@@ -9,11 +9,38 @@
 #include <QKeyEvent>
 #include <QLabel>
 
+#include <memory>
+
 namespace riband::ui {
 
 namespace {
-constexpr int Columns = 3;
+
+constexpr int MostColumns = 3;
+
+QString wordsOf(const Choice& choice) {
+    return choice.remark.isEmpty()
+               ? choice.text
+               : ChoiceList::tr("%1 · %2", "a choice and its remark").arg(choice.text, choice.remark);
+}
+
+KeyButton* buttonOf(const Choice& choice, std::size_t number) {
+    auto* button = new KeyButton{wordsOf(choice), QKeySequence{}};
+    button->setShownKey(QKeySequence{static_cast<int>(Qt::Key_1) + static_cast<int>(number)});
+    return button;
+}
+
 } // namespace
+
+/// As many side by side as can be read in full.
+int ChoiceList::columnsFor(const Choices& choices) const {
+    int widest = 1;
+    for (const Choice& choice : choices.choices) {
+        const std::unique_ptr<KeyButton> button{buttonOf(choice, 0)};
+        widest = std::max(widest, button->sizeHint().width() + 2 * step);
+    }
+    const int room = parentWidget() ? parentWidget()->width() : width();
+    return std::clamp(room / widest, 1, MostColumns);
+}
 
 ChoiceList::ChoiceList(QWidget* parent)
     : QWidget{parent}, heading_{label({}, "strong")},
@@ -45,6 +72,7 @@ void ChoiceList::show(const Choices& choices) {
     }
     heading_->setText(choices.heading);
     setSheetProperty(*heading_, "role", choices.wrong ? "warn" : "strong");
+    columns_ = columnsFor(choices);
     for (std::size_t i = 0; i < choices.choices.size(); ++i)
         addButton(i);
     keys_->setVisible(!choices.choices.empty());
@@ -53,12 +81,7 @@ void ChoiceList::show(const Choices& choices) {
 
 void ChoiceList::addButton(std::size_t number) {
     const Choice& choice = choices_.choices[number];
-    const QString words = choice.remark.isEmpty()
-                              ? choice.text
-                              : tr("%1 · %2", "a choice and its remark").arg(choice.text, choice.remark);
-    auto* button = new KeyButton{words, QKeySequence{}};
-    button->setShownKey(QKeySequence{static_cast<int>(Qt::Key_1) + static_cast<int>(number)});
-    button->setMinimumWidth(button->sizeHint().width());
+    auto* button = buttonOf(choice, number);
     button->setFocusPolicy(Qt::NoFocus); // the list has it: digits pick
     connect(button, &QAbstractButton::clicked, this, [this, number] { pick(number); });
     auto* cell = new QWidget;
@@ -71,7 +94,7 @@ void ChoiceList::addButton(std::size_t number) {
     }
     column->addWidget(button);
     const int index = static_cast<int>(number);
-    buttons_->addWidget(cell, index / Columns, index % Columns);
+    buttons_->addWidget(cell, index / columns_, index % columns_);
 }
 
 bool ChoiceList::pick(std::size_t number) {

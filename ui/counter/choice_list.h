@@ -28,9 +28,11 @@ protected:
 
 private:
     void addButton(std::size_t number);
+    int columnsFor(const Choices& choices) const;
     Choices choices_;
     QLabel *heading_, *keys_;
     QGridLayout* buttons_;
+    int columns_ = 1;
 };
 
 } // namespace riband::ui

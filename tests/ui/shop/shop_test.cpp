@@ -1,0 +1,117 @@
+#include "core/shop/suggest.h"
+#include "tests/ui/desk_fixture.h"
+#include "ui/desk/page.h"
+#include "ui/shop/belts_model.h"
+#include "ui/shop/price_part.h"
+#include "ui/shop/shafts_model.h"
+
+#include <QAbstractItemModelTester>
+#include <QLineEdit>
+#include <QTest>
+
+namespace riband::ui {
+
+namespace {
+
+constexpr auto Strict = QAbstractItemModelTester::FailureReportingMode::Fatal;
+
+QLineEdit& fieldNamed(QWidget& page, const QString& name) {
+    for (auto* field : page.findChildren<QLineEdit*>())
+        if (field->accessibleName() == name) return *field;
+    FAIL("no field " << name.toStdString());
+    throw 0;
+}
+
+void write(QLineEdit& field, const QString& words) {
+    field.selectAll();
+    QTest::keyClicks(&field, words);
+}
+
+} // namespace
+
+TEST_CASE("What is saved on the Shop page is what the shop works by", "[shop]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    desk.press(Qt::Key_4, Qt::ControlModifier);
+    QWidget& page = *desk.window().current();
+
+    SECTION("prices") {
+        write(fieldNamed(page, "Cutting charge"), "3,60");
+        write(fieldNamed(page, "Tax"), "20");
+        write(fieldNamed(page, "Off for quantity"), "5: 2.5, 10: 5");
+        desk.press(Qt::Key_S, Qt::ControlModifier);
+        const auto rules = store::Settings{shop.connection()}.read().prices;
+        CHECK(rules.cuttingCharge == Money::minor(360));
+        CHECK(rules.tax == Permille{200});
+        REQUIRE(rules.steps.size() == 2);
+        CHECK(rules.steps[0] == store::QuantityStep{5, Permille{25}});
+    }
+    SECTION("cutting rules: the next suggestion trims 3 mm") {
+        write(fieldNamed(page, "Trim, lost at every mounting"), "3");
+        desk.press(Qt::Key_S, Qt::ControlModifier);
+        const auto outlook = shop::lookAt(shop.session().shop(), shop.belt("H8M 1200"), {{mm(30), 1}});
+        CHECK(outlook.problem.rules.trim == mm(3));
+    }
+    SECTION("a wrong figure saves nothing at all") {
+        write(fieldNamed(page, "Name of the shop"), "Elsewhere");
+        write(fieldNamed(page, "Cutting charge"), "lots");
+        desk.press(Qt::Key_S, Qt::ControlModifier);
+        CHECK(store::Settings{shop.connection()}.read().name == "Lockside Drives");
+    }
+    SECTION("and can be taken back before it is saved") {
+        QLineEdit& name = fieldNamed(page, "Name of the shop");
+        write(name, "Elsewhere");
+        desk.press(Qt::Key_R, Qt::ControlModifier);
+        CHECK(name.text() == "Lockside Drives");
+    }
+}
+
+TEST_CASE("Steps for quantity rise, from two belts on", "[shop]") {
+    CHECK(readSteps("")->empty());
+    CHECK(printSteps(*readSteps("5: 2.5; 10: 5")) == "5: 2.5, 10: 5");
+    for (const char* wrong : {"5", "5:", "1: 3", "10: 5, 5: 2", "five: 2", "5: lots"}) {
+        INFO(wrong);
+        CHECK_FALSE(readSteps(wrong).has_value());
+    }
+}
+
+TEST_CASE("Usual widths are read in any order, each once", "[shop]") {
+    const auto listed = readListed("30, 10; 15 10", Unit::Micrometre);
+    REQUIRE(listed);
+    CHECK(*listed == std::vector<Extent>{mm(10), mm(15), mm(30)});
+    CHECK(readListed("19,05; 25,4", Unit::Micrometre)->size() == 2);
+    CHECK_FALSE(readListed("10, wide", Unit::Micrometre).has_value());
+    CHECK_FALSE(readListed("2.5", Unit::Rib).has_value());
+}
+
+TEST_CASE("The Shop page's models keep the rules of models", "[shop]") {
+    DeskShop shop;
+    SECTION("shafts: a figure that is none is not taken") {
+        ShaftsModel model;
+        QAbstractItemModelTester tester{&model, Strict};
+        model.setShafts({{"thin", 30, 30, 520, 60, 900}});
+        const auto usable = model.index(0, ShaftsModel::UsableColumn);
+        CHECK_FALSE(model.setData(usable, "wide", Qt::EditRole));
+        CHECK_FALSE(model.setData(usable, "-3", Qt::EditRole));
+        CHECK(model.setData(usable, "480,5", Qt::EditRole));
+        CHECK(model.shafts().front().usable == 480.5);
+        model.add();
+        CHECK(model.rowCount() == 2);
+        model.remove(0);
+        CHECK(model.rowCount() == 1);
+    }
+    SECTION("belts") {
+        BeltsModel model;
+        QAbstractItemModelTester tester{&model, Strict};
+        auto belts = store::Catalogue{shop.connection()}.all();
+        model.setBelts(belts, Currency{"EUR", 2});
+        REQUIRE(model.rowCount() == 4);
+        belts[0].price = WidthPrice::thousandths(51'000);
+        model.change(0, belts[0]);
+        CHECK(model.index(0, BeltsModel::PriceColumn).data().toString() == "0.51 a mm");
+        model.setBelts({}, Currency{"EUR", 2});
+        CHECK(model.rowCount() == 0);
+    }
+}
+
+} // namespace riband::ui
