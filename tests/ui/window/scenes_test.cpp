@@ -112,4 +112,48 @@ TEST_CASE("A long order, the Bench, the Rack and the Shop cut no words either", 
     }
 }
 
+TEST_CASE("Every dialog opens by its key and is drawn whole", "[window]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    const auto keep = [](const QString& name) {
+        return [name](QDialog& dialog) {
+            QApplication::processEvents();
+            const QDir folder{QStringLiteral(RIBAND_BINARY_DIR "/scenes")};
+            CHECK(dialog.grab().save(folder.filePath("dialog-" + name + ".png")));
+            for (const auto* button : dialog.findChildren<KeyButton*>()) {
+                INFO(button->text().toStdString());
+                CHECK(button->width() >= button->sizeHint().width());
+            }
+            dialog.reject();
+        };
+    };
+    const auto open = [&](const QString& name, Qt::Key key,
+                          Qt::KeyboardModifiers modifiers = Qt::NoModifier) {
+        bool shown = false;
+        desk.answering([&shown, look = keep(name)](QDialog& dialog) {
+            shown = true;
+            look(dialog);
+        });
+        desk.press(key, modifiers);
+        INFO(name.toStdString());
+        CHECK(shown);
+    };
+    desk.type("2 x T10 1250 25");
+    desk.press(Qt::Key_F8);
+    desk.type("3 x H8M 1200 30");
+    desk.press(Qt::Key_F9);
+    open("help", Qt::Key_F1);
+    open("customer", Qt::Key_F10);
+    open("parked", Qt::Key_F7, Qt::ShiftModifier);
+    desk.press(Qt::Key_2, Qt::ControlModifier);
+    open("record", Qt::Key_F9);
+    open("miscut", Qt::Key_F6);
+    open("order", Qt::Key_F4);
+    open("orders", Qt::Key_F5);
+    desk.press(Qt::Key_3, Qt::ControlModifier);
+    open("move", Qt::Key_F6);
+    open("scrap", Qt::Key_Delete, Qt::ControlModifier);
+    open("receive", Qt::Key_F8);
+}
+
 } // namespace riband::ui
