@@ -2,6 +2,7 @@
 
 #include "ui/look/look.h"
 
+#include <QHeaderView>
 #include <QPainter>
 #include <QStyleOption>
 
@@ -64,9 +65,16 @@ void PressStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* opt
     painter->restore();
 }
 
+void PressStyle::polish(QWidget* widget) {
+    QProxyStyle::polish(widget);
+    // Heads stand over their column's words; a model says otherwise for figures.
+    if (auto* head = qobject_cast<QHeaderView*>(widget))
+        head->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+}
+
 int PressStyle::styleHint(StyleHint hint, const QStyleOption* option, const QWidget* widget,
                           QStyleHintReturn* data) const {
-    if (hint == SH_ComboBox_Popup) return 0;
+    if (hint == SH_ComboBox_Popup || hint == SH_DialogButtonBox_ButtonsHaveIcons) return 0;
     return QProxyStyle::styleHint(hint, option, widget, data);
 }
 
