@@ -44,10 +44,10 @@
 <context>
     <name>CounterPage</name>
     <message numerus="yes">
-        <source>F8 quotes it from a new sleeve of %1; delivery takes %n days.</source>
+        <source>Delivery takes %n days.</source>
         <translation>
-            <numerusform>F8 quotes it from a new sleeve of %1; delivery takes %n day.</numerusform>
-            <numerusform>F8 quotes it from a new sleeve of %1; delivery takes %n days.</numerusform>
+            <numerusform>Delivery takes one day.</numerusform>
+            <numerusform>Delivery takes %n days.</numerusform>
         </translation>
     </message>
 </context>
