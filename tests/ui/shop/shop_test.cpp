@@ -1,4 +1,5 @@
 #include "core/shop/suggest.h"
+#include "core/store/verify.h"
 #include "tests/ui/desk_fixture.h"
 #include "ui/desk/page.h"
 #include "ui/shop/belts_model.h"
@@ -6,7 +7,11 @@
 #include "ui/shop/shafts_model.h"
 
 #include <QAbstractItemModelTester>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QLabel>
 #include <QLineEdit>
+#include <QListWidget>
 #include <QTest>
 
 namespace riband::ui {
@@ -64,6 +69,42 @@ TEST_CASE("What is saved on the Shop page is what the shop works by", "[shop]") 
         desk.press(Qt::Key_R, Qt::ControlModifier);
         CHECK(name.text() == "Lockside Drives");
     }
+}
+
+TEST_CASE("A backup is made by keys while the shop is open, and is a whole shop", "[shop]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    desk.press(Qt::Key_4, Qt::ControlModifier);
+    auto* parts = desk.window().current()->findChild<QListWidget*>();
+    parts->setCurrentRow(parts->count() - 1);
+    const QString target = shop.file() + ".backup.riband";
+    desk.answering([&](QDialog& dialog) {
+        auto* files = qobject_cast<QFileDialog*>(&dialog);
+        REQUIRE(files != nullptr);
+        files->selectFile(target);
+        QMetaObject::invokeMethod(files, "accept");
+    });
+    desk.press(Qt::Key_F8);
+    desk.settle();
+    REQUIRE(QFileInfo::exists(target));
+    store::Connection copy{target.toStdString(), store::Connection::Mode::ReadOnly};
+    const auto found = store::verify(copy);
+    CHECK(found.agrees());
+    CHECK(found.pieces == 7);
+}
+
+TEST_CASE("The book is checked on demand", "[shop]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    desk.press(Qt::Key_4, Qt::ControlModifier);
+    auto* parts = desk.window().current()->findChild<QListWidget*>();
+    parts->setCurrentRow(parts->count() - 1);
+    desk.press(Qt::Key_F5);
+    desk.settle();
+    bool said = false;
+    for (const auto* label : desk.window().current()->findChildren<QLabel*>())
+        said = said || label->text().startsWith("All agrees: 7 pieces");
+    CHECK(said);
 }
 
 TEST_CASE("Steps for quantity rise, from two belts on", "[shop]") {

@@ -148,6 +148,18 @@ TEST_CASE("A scanner is told from a person by its speed", "[window]") {
     }
 }
 
+TEST_CASE("F11 goes from light to dark and back, and it is remembered", "[window]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    REQUIRE(Look::currentShade() == Shade::Light);
+    desk.press(Qt::Key_F11);
+    CHECK(Look::currentShade() == Shade::Dark);
+    CHECK(rememberedShade() == Shade::Dark);
+    desk.press(Qt::Key_F11);
+    CHECK(Look::currentShade() == Shade::Light);
+    CHECK(rememberedShade() == Shade::Light);
+}
+
 TEST_CASE("The status line says that the ledger is balanced", "[window]") {
     DeskShop shop;
     DeskWindow desk{shop};
