@@ -1,6 +1,7 @@
 #include "ui/counter/choices.h"
 
 #include "core/measure/code.h"
+#include "ui/counter/neighbours.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -13,6 +14,7 @@ struct ChoiceWords {
 };
 
 constexpr std::size_t Most = 9; // a digit each
+constexpr std::size_t MostNeighbours = 3;
 constexpr int LeastOfAName = 3; // letters before customers are looked for
 
 bool isAskedOfTheEye(belt::Question question) {
@@ -138,6 +140,19 @@ Choices choicesFor(const Inquiry& inquiry, const Session& session) {
     }
     addScanned(made.choices, inquiry.said(), session);
     if (made.heading.isEmpty() && !made.choices.empty()) made.heading = ChoiceWords::tr("Also known here:");
+    return made;
+}
+
+Choices neighbourChoices(const belt::Reading& reading, const Session& session) {
+    Choices made;
+    for (const Neighbour& near : neighboursInStock(session.shop(), reading.belt, MostNeighbours)) {
+        belt::Reading other = reading;
+        other.belt = near.belt.belt;
+        if (const auto words = wordsFor(other, session.tables()))
+            made.choices.push_back({Choice::Does::Say, text(near.belt.designation),
+                                    ChoiceWords::tr("%1 here").arg(shown(near.here)), *words});
+    }
+    if (!made.choices.empty()) made.heading = ChoiceWords::tr("The nearest lengths that are here:");
     return made;
 }
 

@@ -33,4 +33,7 @@ struct Choices {
 /// For what stands on the line; empty if nothing is open. Reads the store for widths, codes and customers.
 Choices choicesFor(const Inquiry& inquiry, const Session& session);
 
+/// Belts near the one that is read which are here, with the width that was said; empty if there are none.
+Choices neighbourChoices(const belt::Reading& reading, const Session& session);
+
 } // namespace riband::ui

@@ -2,7 +2,6 @@
 
 #include "ui/counter/advice.h"
 #include "ui/counter/choice_list.h"
-#include "ui/counter/neighbours.h"
 #include "ui/counter/pick_form.h"
 #include "ui/counter/suggestion_card.h"
 #include "ui/counter/understood_strip.h"
@@ -29,7 +28,6 @@ namespace riband::ui {
 
 namespace {
 constexpr int SlipWidth = 392;
-constexpr std::size_t MostNeighbours = 3;
 } // namespace
 
 CounterPage::CounterPage(Session& session, QWidget* parent)
@@ -213,14 +211,14 @@ void CounterPage::showNothingHere() {
     else
         sentences << shownWay(outlook, *advice_->way()).missing;
     sentences << tr("F8 quotes it from a new sleeve of %1.").arg(shown(outlook.belt.newSleeve));
+    const Extent taken = outlook.problem.rules.trim +
+                         outlook.problem.lines.back().extent * outlook.problem.lines.back().quantity;
+    if (taken < outlook.belt.newSleeve)
+        sentences << tr("%1 of it would stay here.").arg(shown(outlook.belt.newSleeve - taken));
     if (outlook.belt.deliveryDays > 0)
         sentences << tr("Delivery takes %n days.", nullptr, outlook.belt.deliveryDays);
-    QStringList near;
-    session_.attempt([&] {
-        for (const auto& belt : neighboursInStock(session_.shop(), outlook.belt.belt, MostNeighbours))
-            near << tr("%1 (%2)", "belt, width here").arg(text(belt.belt.designation), shown(belt.here));
-    });
-    if (!near.isEmpty()) sentences << tr("Nearest lengths here: %1.").arg(near.join(QStringLiteral(", ")));
+    if (choices_->isEmpty())
+        session_.attempt([&] { choices_->show(neighbourChoices(*inquiry_.reading(), session_)); });
     card_->showNone(tr("%1 is not here").arg(text(outlook.belt.designation)),
                     sentences.join(QLatin1Char(' ')));
     waysBox_->setVisible(false);

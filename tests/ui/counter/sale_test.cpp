@@ -108,6 +108,18 @@ TEST_CASE("What is not here is not ordered, but can be quoted", "[counter]") {
     CHECK(desk.counter().order().isEmpty());
 }
 
+TEST_CASE("What is not here is offered in the nearest length that is, by one key", "[counter]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    desk.type("2 x XL 416 037");
+    desk.press(Qt::Key_1, Qt::AltModifier);
+    REQUIRE(desk.counter().inquiry().wanted());
+    CHECK(desk.counter().inquiry().wanted()->belt == shop.belt("XL 414"));
+    CHECK(desk.counter().inquiry().wanted()->quantity == 2);
+    desk.press(Qt::Key_F9);
+    CHECK(theOrder(shop).lines.front().quantity == 2);
+}
+
 TEST_CASE("An interrupted sale is parked, another served, and it is taken up again", "[counter]") {
     DeskShop shop;
     DeskWindow desk{shop};
