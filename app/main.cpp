@@ -100,13 +100,19 @@ Exit refuse(const QString& text) {
     return Exit::BadInput;
 }
 
+/// A word like a verb rather than like a file: told in the terminal at once, not in a window.
+bool isMistypedVerb(const QString& word) {
+    const bool likeAFile = word.contains(QLatin1Char('.')) || word.contains(QLatin1Char('/'));
+    return !word.isEmpty() && !likeAFile && !QFileInfo::exists(word);
+}
+
 /// What is neither a verb nor an option is the shop to open.
 Exit runWindow(const QStringList& arguments) {
     for (const QString& argument : arguments)
         if (argument.startsWith(QLatin1Char('-')))
             return refuse(ui::Words::tr("the option %1 is not known. Try: riband --help").arg(argument));
-    if (const QString file = arguments.value(0); !hasDisplay() && !file.isEmpty() && !QFileInfo::exists(file))
-        return refuse(ui::Words::tr("“%1” is no verb and no shop file. Try: riband --help").arg(file));
+    if (const QString word = arguments.value(0); isMistypedVerb(word))
+        return refuse(ui::Words::tr("“%1” is no verb and no shop file. Try: riband --help").arg(word));
     if (!hasDisplay())
         return refuse(ui::Words::tr("there is no display for the window. Try a verb: riband --help"));
     return app::openWindow(arguments);
