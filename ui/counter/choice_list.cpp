@@ -43,8 +43,7 @@ int ChoiceList::columnsFor(const Choices& choices) const {
 }
 
 ChoiceList::ChoiceList(QWidget* parent)
-    : QWidget{parent}, heading_{label({}, "strong")},
-      keys_{label(tr("Enter and a digit, or Alt and the digit"), "remark")}, buttons_{new QGridLayout} {
+    : QWidget{parent}, heading_{label({}, "strong")}, keys_{label({}, "remark")}, buttons_{new QGridLayout} {
     setAccessibleName(tr("Choices"));
     setFocusPolicy(Qt::StrongFocus);
     setProperty("takesKeys", true); // digits pick; the window leaves them here
@@ -75,6 +74,7 @@ void ChoiceList::show(const Choices& choices) {
     columns_ = columnsFor(choices);
     for (std::size_t i = 0; i < choices.choices.size(); ++i)
         addButton(i);
+    keys_->setText(choices.onlyByAlt ? tr("Alt and a digit") : tr("Enter and a digit, or Alt and the digit"));
     keys_->setVisible(!choices.choices.empty());
     setVisible(!choices.heading.isEmpty());
 }

@@ -140,6 +140,7 @@ Choices choicesFor(const Inquiry& inquiry, const Session& session) {
     }
     addScanned(made.choices, inquiry.said(), session);
     if (made.heading.isEmpty() && !made.choices.empty()) made.heading = ChoiceWords::tr("Also known here:");
+    made.onlyByAlt = inquiry.state() == Inquiry::State::Complete;
     return made;
 }
 
@@ -153,6 +154,7 @@ Choices neighbourChoices(const belt::Reading& reading, const Session& session) {
                                     ChoiceWords::tr("%1 here").arg(shown(near.here)), *words});
     }
     if (!made.choices.empty()) made.heading = ChoiceWords::tr("The nearest lengths that are here:");
+    made.onlyByAlt = true;
     return made;
 }
 

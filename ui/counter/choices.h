@@ -28,6 +28,7 @@ struct Choices {
     QString heading;
     bool wrong = false; ///< the heading says what is wrong, not what to ask
     std::vector<Choice> choices;
+    bool onlyByAlt = false; ///< Enter does something else: the line is clear already
 };
 
 /// For what stands on the line; empty if nothing is open. Reads the store for widths, codes and customers.
