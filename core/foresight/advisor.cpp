@@ -46,8 +46,8 @@ void addCheapest(std::vector<Way>& ways, std::vector<Way>& more, std::size_t mos
 Advisor::Knobs Advisor::usualFor(Shelf shelf) {
     Knobs knobs;
     if (shelf == Shelf::None) return knobs;
-    knobs.lookAhead = {6, 16, 256, 1800, 1};
-    knobs.unitsAnAnswer = 80;
+    knobs.lookAhead = {8, 32, 256, 4000, 1};
+    knobs.unitsAnAnswer = 200;
     return knobs;
 }
 

@@ -22,7 +22,7 @@ public:
         Layer layer = Layer::LookAhead;
         Fit::Knobs fit;
         LookAhead::Knobs lookAhead;
-        int unitsAnAnswer = 150;                 ///< of fitting, with each answer
+        int unitsAnAnswer = 400;                 ///< of fitting, with each answer
         std::vector<double> competitions{0.005}; ///< tried by the first fit
     };
     /// Enough for an answer in some milliseconds. With a shelf every order served costs a knapsack, so

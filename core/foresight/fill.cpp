@@ -11,8 +11,14 @@ Fill::Fill(const Setting& setting) : setting_{setting} {
 }
 
 void Fill::prepare(const WorthTable& table, const std::array<std::int8_t, mostReady>& shelf, Size widest) {
+    if (setting_.shelf == Shelf::None) {
+        worth_ = table.piece.data();
+        return;
+    }
+    const Made wanted{&table, table.version, shelf, setting_.rules.reserve(widest)};
+    if (wanted == made_) return;
+    made_ = wanted;
     worth_ = table.piece.data();
-    if (setting_.shelf == Shelf::None) return;
     layers_.clear();
     const std::size_t widths = std::min<std::size_t>(setting_.listed.size(), mostReady);
     for (std::size_t l = 0; l < widths; ++l) {

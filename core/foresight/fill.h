@@ -40,6 +40,14 @@ private:
     std::vector<std::vector<float>> tables_; ///< best with the first n layers
     std::vector<float> best_;                ///< Stub: better of keeping and finishing
     const float* worth_ = nullptr;
+    /// What the tables were made from: many orders in a row meet the same shelf.
+    struct Made {
+        const WorthTable* table = nullptr;
+        int version = -1;
+        std::array<std::int8_t, mostReady> shelf{};
+        Size reserve = -1;
+        friend bool operator==(const Made&, const Made&) = default;
+    } made_;
 };
 
 } // namespace riband::foresight

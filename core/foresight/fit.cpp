@@ -27,6 +27,7 @@ void Fit::run(const Outlook& outlook, int rounds) {
 }
 
 bool Fit::advance(const Outlook& outlook, int units) {
+    setTargets(outlook);
     if (!started_) startRound(outlook);
     while (units > 0) {
         if (step_ < knobs_.steps) {
@@ -42,6 +43,17 @@ bool Fit::advance(const Outlook& outlook, int units) {
         return true;
     }
     return false;
+}
+
+/// The shelf grows with what was asked for: a listed width that nobody wants must not fill it.
+void Fit::setTargets(const Outlook& outlook) {
+    if (setting_.shelf == Shelf::None || outlook.learned() == 0) return;
+    for (std::size_t l = 0; l < std::min<std::size_t>(setting_.listed.size(), mostReady); ++l) {
+        const int target = std::min(shelfLimit, 2 * outlook.timesSeen(setting_.listed[l]));
+        if (target == table_.target[l]) continue;
+        table_.target[l] = target;
+        ++table_.version;
+    }
 }
 
 void Fit::startRound(const Outlook& outlook) {
@@ -96,16 +108,14 @@ void Fit::sample(const Outlook& outlook) {
     outlook.draw(dice_, lines_);
     const auto all = weighable(setting_, lines_);
     const auto& asked = all.front();
-    const auto costs = rule_.costs(table_, without, asked);
     int whole = asked.parts() - 1;
-    if (setting_.shelf != Shelf::None) {
-        sampleReady(costs, asked);
-        for (std::size_t i = 0; i < asked.items().size(); ++i) {
-            const auto& item = asked.items()[i];
-            const int there = item.listed < 0 ? 0 : without.ready[static_cast<std::size_t>(item.listed)];
-            whole -= std::min(there, item.quantity) * asked.stride(static_cast<int>(i));
-        }
+    for (std::size_t i = 0; i < asked.items().size(); ++i) {
+        const auto& item = asked.items()[i];
+        const int there = item.listed < 0 ? 0 : without.ready[static_cast<std::size_t>(item.listed)];
+        whole -= std::min(there, item.quantity) * asked.stride(static_cast<int>(i));
     }
+    const auto costs = rule_.costs(table_, without, asked, whole);
+    if (setting_.shelf != Shelf::None) sampleReady(costs, asked);
     const auto add = [&](int part) {
         const Size use = setting_.rules.trim + asked.size(part);
         const Size need = use + setting_.rules.reserve(asked.widest(part));
@@ -187,6 +197,7 @@ void Fit::endRound(const Outlook& outlook) {
         table_.piece[i] += blend * (fresh_[i] - table_.piece[i]);
     if (setting_.shelf != Shelf::None) solveReady(outlook);
     ++rounds_;
+    ++table_.version;
     started_ = false;
 }
 

@@ -43,6 +43,7 @@ private:
         Size use;  ///< trim and belts
         float gain;
     };
+    void setTargets(const Outlook& outlook);
     void startRound(const Outlook& outlook);
     void playOne(const Outlook& outlook);
     void sample(const Outlook& outlook);

@@ -33,6 +33,11 @@ double Outlook::ordersPerYear() const {
     return (rateOrders_ + 2) / (rateYears_ + 2 / setting_.ordersPerYear);
 }
 
+int Outlook::timesSeen(Size width) const {
+    const auto found = seen_.find(width);
+    return found == seen_.end() ? 0 : found->second.times;
+}
+
 double Outlook::shareOfListed(Size width, std::size_t memory) const {
     const auto found = seen_.find(width);
     const double counted = found == seen_.end() ? 0 : found->second.weight[memory];

@@ -23,6 +23,7 @@ public:
     void learn(const Order& order);
     double ordersPerYear() const;
     std::int64_t learned() const { return learned_; } ///< orders
+    int timesSeen(Size width) const;                  ///< lines of this width so far
 
     /// An order as they may come. Lines have different widths.
     void draw(Dice& dice, std::vector<Line>& lines) const;

@@ -22,20 +22,26 @@ void PriceRule::begin(const WorthTable& table, const Stock& stock, const Asked& 
 void PriceRule::priceParts(const WorthTable& table, const Asked& asked, Size size, float before) {
     const auto& rules = setting_.rules;
     const float start = before + table.mounting;
+    const auto price = [&](int part, Size left) {
+        const bool all = part == wanted_ || part == asked.parts() - 1;
+        const int cell = table.grid.at(left);
+        price_[static_cast<std::size_t>(part)] =
+            start - (all ? rest_[cell] : table.piece[static_cast<std::size_t>(cell)]);
+    };
     if (asked.isSingle()) {
         const auto& item = asked.items()[0];
         const Size room = size - rules.trim - rules.reserve(item.width);
         fits_ = room < item.step ? 0 : std::min(asked.parts() - 1, room / item.step);
         for (int n = 1; n <= fits_; ++n)
-            price_[static_cast<std::size_t>(n)] =
-                start - rest_[table.grid.at(size - rules.trim - n * item.step)];
+            price(n, size - rules.trim - n * item.step);
         return;
     }
     fits_ = 0;
     for (int part = 1; part < asked.parts(); ++part) {
         const Size left = size - rules.trim - asked.size(part);
         const bool fits = left >= rules.reserve(asked.widest(part));
-        price_[static_cast<std::size_t>(part)] = fits ? start - rest_[table.grid.at(left)] : never;
+        price_[static_cast<std::size_t>(part)] = never;
+        if (fits) price(part, left);
         fits_ += fits ? 1 : 0;
     }
 }
@@ -98,8 +104,10 @@ void PriceRule::useSleeves(const Asked& asked) {
         better(pair->whole, pair->part);
 }
 
-std::span<const float> PriceRule::costs(const WorthTable& table, const Stock& stock, const Asked& asked) {
+std::span<const float> PriceRule::costs(const WorthTable& table, const Stock& stock, const Asked& asked,
+                                        int wanted) {
     begin(table, stock, asked);
+    wanted_ = wanted;
     usePieces(table, stock, asked);
     return {cost_.data(), static_cast<std::size_t>(asked.parts())};
 }
@@ -160,9 +168,9 @@ void PriceRule::choose(const WorthTable& table, const Stock& stock, const Asked&
         way.cost = priceOfTaking(table, stock, asked, way.take);
         return;
     }
-    const auto cost = costs(table, stock, asked);
     const auto taken = way.take;
     const int rest = afterTaking(asked, taken);
+    const auto cost = costs(table, stock, asked, rest);
     const Worth withShelf = priceOfTaking(table, stock, asked, taken) + cost[static_cast<std::size_t>(rest)];
     const Worth without = cost[static_cast<std::size_t>(asked.parts() - 1)];
     if (without < withShelf) way.take = {};
@@ -183,7 +191,7 @@ bool PriceRule::mostFrom(const WorthTable& table, const Stock& stock, const Aske
     if (most == 0) return false;
     Stock others = stock;
     others.remove(remnant); // the last one takes its place
-    const auto cost = costs(table, others, asked)[static_cast<std::size_t>(all - most)];
+    const auto cost = costs(table, others, asked, all - most)[static_cast<std::size_t>(all - most)];
     way.fills = true;
     way.take = {};
     readBack(all - most, way);
@@ -191,7 +199,7 @@ bool PriceRule::mostFrom(const WorthTable& table, const Stock& stock, const Aske
         if (share.remnant == remnant) share.remnant = others.count;
     way.shares.push_back({remnant, most});
     const Size left = piece.size - setting_.rules.trim - asked.size(most);
-    way.cost = cost + piece.fresh * table.of(piece.size) + table.mounting - rest_[table.grid.at(left)];
+    way.cost = cost + piece.fresh * table.of(piece.size) + table.mounting - table.of(left);
     return true;
 }
 

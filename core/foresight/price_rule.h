@@ -14,8 +14,11 @@ class PriceRule {
 public:
     explicit PriceRule(const Setting& setting);
 
-    /// Cost of each part of the order without the shelf; f[0] = 0. Valid until the next call.
-    std::span<const float> costs(const WorthTable& table, const Stock& stock, const Asked& asked);
+    /// Cost of each part of the order without the shelf; f[0] = 0. Valid until the next call. `wanted`: the
+    /// part that is still to be cut. A mounting that gives all of it is priced with what it can do for the
+    /// shelf, others without: the shelf's room would be counted on once for each of them (a bulk order then
+    /// opened sleeve after sleeve).
+    std::span<const float> costs(const WorthTable& table, const Stock& stock, const Asked& asked, int wanted);
 
     /// The cheapest way.
     void choose(const WorthTable& table, const Stock& stock, const Asked& asked, Way& way);
@@ -53,6 +56,7 @@ private:
     Setting setting_;
     Fill fill_;
     const float* rest_ = nullptr; ///< G by cell
+    int wanted_ = 0;
     std::array<float, mostParts> cost_{};
     std::array<float, mostParts> price_{};  ///< of taking a part from the piece at hand
     int fits_ = 0;                          ///< parts of a single line that the piece at hand can give

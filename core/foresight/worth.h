@@ -33,6 +33,9 @@ struct WorthTable {
     std::array<std::array<float, shelfLimit + 1>, mostReady> ready{};
     std::array<int, mostReady> target{}; ///< ready belts that are worth having, at most the shelf's limit
 
+    int version =
+        0; ///< changes with the contents, so that what was worked out from them is known to be stale
+
     float of(Size width) const { return piece[static_cast<std::size_t>(grid.at(width))]; }
 };
 
