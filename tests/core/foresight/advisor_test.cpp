@@ -66,19 +66,6 @@ TEST_CASE("Look-ahead wastes less than smallest that fits, finishing less still,
     CHECK(filled.tally.mountings * 2 < reference.tally.mountings);
 }
 
-TEST_CASE("A bulk order counts on the room of the shelf once, not once for every sleeve", "[foresight]") {
-    // Seven of 50 go on a sleeve: twenty need three. Counted thrice, the shelf paid for many more.
-    for (const auto mode : {Shelf::None, Shelf::Stub, Shelf::Listed}) {
-        Advisor advisor{eightMillimetre(mode)};
-        for (int day = 1; day <= 8; ++day)
-            advisor.answer({double(day), {{20000, 1}, {30000, 1}, {85000, 1}}});
-        const auto answer = advisor.answer({9, {{50000, 20}}});
-        const auto opened = std::count_if(answer.mountings.begin(), answer.mountings.end(),
-                                          [](const Mounting& mounting) { return mounting.opensSleeve; });
-        CHECK(opened <= 3);
-    }
-}
-
 TEST_CASE("On the same futures look-ahead never takes what is dearer than its base", "[foresight]") {
     const auto setting = eightMillimetre();
     const Outlook outlook{setting};

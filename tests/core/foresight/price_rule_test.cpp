@@ -139,6 +139,31 @@ TEST_CASE("A way says what it costs: the worth that the stock loses by it, sleev
     }
 }
 
+TEST_CASE("A bulk order counts on the room of the shelf once, not once for every sleeve", "[foresight]") {
+    // Seven of 50 go on a sleeve, twenty need three or more. What is done never costs more than was reckoned.
+    for (const auto mode : {Shelf::Stub, Shelf::Listed}) {
+        const auto setting = eightMillimetre(mode);
+        Fit fit{setting, {}, Dice{3}};
+        fit.run(Outlook{setting}, 2);
+        const auto& table = fit.table();
+        PriceRule rule{setting};
+        Way way;
+        Stock stock;
+        const Asked asked{setting, std::vector<Line>{{50000, 20}}};
+        rule.choose(table, stock, asked, way);
+        const auto done = rule.apply(table, stock, asked, way);
+        double after = 0;
+        for (const auto& remnant : stock.all())
+            after += table.of(remnant.size);
+        for (std::size_t l = 0; l < setting.listed.size(); ++l)
+            after += table.ready[l][static_cast<std::size_t>(stock.ready[l])];
+        const double spent = done.sleeves * static_cast<double>(table.sleeve) +
+                             done.mountings * static_cast<double>(table.mounting) - after;
+        CHECK(done.sleeves >= 3);
+        CHECK(spent <= way.cost + 1);
+    }
+}
+
 TEST_CASE("Ready belts come first when they serve the whole order", "[foresight]") {
     const auto setting = eightMillimetre(Shelf::Listed);
     Fit fit{setting, {}, Dice{3}};
