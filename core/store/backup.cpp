@@ -2,6 +2,7 @@
 
 #include "core/store/files.h"
 #include "core/store/inner.h"
+#include "core/store/raw.h"
 #include "core/store/statement.h"
 
 #include <algorithm>
@@ -31,17 +32,29 @@ Verification verified(const std::string& path) {
     return found;
 }
 
+/// What is at the target must not be open: a shop would go on in a file without a name, and its log would be
+/// taken for that of the copy.
+void makeWay(Connection& from, const std::string& target, bool replace) {
+    if (!hasFolder(target)) throw StoreError{Kind::Missing, target, "no such folder"};
+    if (!canWriteFolderOf(target)) throw StoreError{Kind::ReadOnly, target, "the folder can't be written"};
+    if (!std::filesystem::exists(target)) return;
+    std::error_code ignored;
+    if (!replace || std::filesystem::equivalent(from.path(), target, ignored))
+        throw StoreError{Kind::Exists, target, "there is such a file already"};
+    requireClosed(target);
+}
+
 } // namespace
 
-Verification backup(Connection& from, const std::string& target, bool replace) {
+Verification backup(Connection& from, const std::string& asked, bool replace) {
     if (from.inner().inTransaction) throw std::logic_error("a shop is copied between acts");
-    if (!hasFolder(target)) throw StoreError{Kind::Missing, target, "no such folder"};
-    if (!replace && std::filesystem::exists(target))
-        throw StoreError{Kind::Exists, target, "there is such a file already"};
-    if (!canWriteFolderOf(target)) throw StoreError{Kind::ReadOnly, target, "the folder can't be written"};
+    const std::string target = resolved(asked);
+    makeWay(from, target, replace);
     const UnfinishedFile unfinished{freeNameBeside(target, ".part")};
     copy(from, unfinished.path(), target);
     Verification found = verified(unfinished.path());
+    std::error_code ignored;
+    std::filesystem::remove(target + "-wal", ignored); // of a damaged shop that is replaced
     takeName(unfinished.path(), target, replace);
     return found;
 }

@@ -8,9 +8,10 @@
 namespace riband::store {
 
 /// Copies the shop, consistent while it is in use, to a new file beside `target` that is verified and then
-/// takes its name. Throws StoreError (Exists if `target` is there already and `replace` is false; Corrupt if
-/// SQLite finds the copy damaged); a failed copy leaves no file behind and `target` as it was. A book that
-/// disagrees with itself is copied as it is: what verify found is returned.
+/// takes its name. Throws StoreError (Exists if `target` is there already and `replace` is false, or is
+/// the shop itself; Held if it is open; Corrupt if SQLite finds the copy damaged); a failed copy leaves no
+/// file behind and `target` as it was. A book that disagrees with itself is copied as it is: what verify
+/// found is returned.
 Verification backup(Connection& from, const std::string& target, bool replace = false);
 
 /// Puts a copy of a backup, verified and brought to the present schema, in the place of `target`. An existing

@@ -52,6 +52,11 @@ int renameWithoutReplacing(const std::string& from, const std::string& to) {
 
 } // namespace
 
+std::string resolved(const std::string& path) {
+    std::error_code ignored;
+    return fs::is_symlink(path, ignored) ? fs::canonical(path).string() : path;
+}
+
 bool isFile(const std::string& path) {
     std::error_code ignored;
     return fs::is_regular_file(path, ignored);
@@ -63,7 +68,7 @@ bool hasFolder(const std::string& path) {
 }
 
 bool canWriteFile(const std::string& path) { return canWrite(path); }
-bool canWriteFolderOf(const std::string& path) { return canWrite(folderOf(path)); }
+bool canWriteFolderOf(const std::string& path) { return canWrite(folderOf(resolved(path))); }
 
 std::string freeNameBeside(const std::string& path, const std::string& ending) {
     std::string name = path + ending;

@@ -4,6 +4,8 @@
 
 namespace riband::store {
 
+/// Where a symbolic link leads to; any other path as it is.
+std::string resolved(const std::string& path);
 bool isFile(const std::string& path);
 bool hasFolder(const std::string& path);
 /// Asked of the system for the user that acts; no file is opened.

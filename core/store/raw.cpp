@@ -29,7 +29,7 @@ std::string uriOf(const std::string& path) {
 
 bool hasLog(const std::string& path) {
     std::error_code none;
-    const auto size = std::filesystem::file_size(path + "-wal", none);
+    const auto size = std::filesystem::file_size(resolved(path) + "-wal", none);
     return !none && size > 0;
 }
 
@@ -94,6 +94,19 @@ void RawDatabase::copyTo(const std::string& path) {
     if (prepared != SQLITE_OK) fail(prepared);
     sqlite3_bind_text(made, 1, path.c_str(), -1, SQLITE_TRANSIENT);
     if (const int stepped = sqlite3_step(made); stepped != SQLITE_DONE) fail(stepped);
+}
+
+void requireClosed(const std::string& path) {
+    using Kind = StoreError::Kind;
+    try {
+        RawDatabase alone{path};
+        alone.run("PRAGMA locking_mode = EXCLUSIVE");
+        alone.run("BEGIN EXCLUSIVE");
+        alone.run("COMMIT");
+    } catch (const StoreError& error) {
+        // A damaged shop is a reason to replace it; what is no database is open nowhere.
+        if (error.kind() != Kind::Corrupt && error.kind() != Kind::NotAShop) throw;
+    }
 }
 
 } // namespace riband::store

@@ -47,4 +47,9 @@ private:
     sqlite3* database_ = nullptr;
 };
 
+/// Refuses (Held) a file that is open as a database anywhere, in this program or another. Whoever gets the
+/// exclusive lock is alone, and writes the log into the file when closing. What is damaged or no database
+/// passes.
+void requireClosed(const std::string& path);
+
 } // namespace riband::store

@@ -27,20 +27,6 @@ void prepare(const std::string& backup, const std::string& copy, bool evenIfItDi
             throw StoreError{Kind::Corrupt, backup, describe(disagreement)};
 }
 
-/// Refuses a target that is open anywhere. Whoever gets the exclusive lock is alone, and writes the log into
-/// the file when closing.
-void requireClosed(const std::string& target) {
-    try {
-        RawDatabase alone{target};
-        alone.run("PRAGMA locking_mode = EXCLUSIVE");
-        alone.run("BEGIN EXCLUSIVE");
-        alone.run("COMMIT");
-    } catch (const StoreError& error) {
-        // A damaged file is why one restores; what is no database is open nowhere.
-        if (error.kind() != Kind::Corrupt && error.kind() != Kind::NotAShop) throw;
-    }
-}
-
 /// Gives the old shop a second name, so that there is no moment without a shop. Its log, if it has one still,
 /// must not be taken for that of the new one.
 std::string keepUnderOtherName(const std::string& target) {
@@ -63,7 +49,8 @@ void nameBack(const std::string& kept, const std::string& target) {
 
 } // namespace
 
-std::string restore(const std::string& backup, const std::string& target, bool evenIfItDisagrees) {
+std::string restore(const std::string& backup, const std::string& asked, bool evenIfItDisagrees) {
+    const std::string target = resolved(asked);
     if (!hasFolder(target)) throw StoreError{Kind::Missing, target, "no such folder"};
     if (!canWriteFolderOf(target)) throw StoreError{Kind::ReadOnly, target, "the folder can't be written"};
     std::error_code ignored;

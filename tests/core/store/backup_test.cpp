@@ -77,6 +77,12 @@ TEST_CASE("A backup replaces nothing unless it is told to", "[store][backup]") {
     Connection connection{newShop(folder / "shop.riband", 2)};
     CHECK(refusal(folder, [&] { backup(connection, safe); }) == Kind::Exists);
     CHECK(refusal(folder, [&] { backup(connection, folder / "nowhere/safe.riband"); }) == Kind::Missing);
+    CHECK(refusal(folder, [&] { backup(connection, folder / "shop.riband", true); }) == Kind::Exists);
+    {
+        Connection open{safe};
+        CHECK(Pieces{open}.all().size() == 1);
+        CHECK(refusal(folder, [&] { backup(connection, safe, true); }) == Kind::Held);
+    }
     backup(connection, safe, true);
     CHECK(piecesIn(safe) == 2);
 }
@@ -156,6 +162,16 @@ TEST_CASE("What happened after the backup is kept under another name", "[store][
     CHECK(restore(safe, path) == path + ".before-2"); // nothing kept is ever replaced
     CHECK(restore(safe, folder / "other.riband").empty());
     CHECK(piecesIn(folder / "other.riband") == 3);
+}
+
+TEST_CASE("A shop behind a link is restored where the link leads to", "[store][restore]") {
+    const TemporaryFolder folder;
+    const std::string path = newShop(folder / "shop.riband", 3);
+    const std::string safe = newShop(folder / "safe.riband");
+    std::filesystem::create_symlink(path, folder / "link");
+    CHECK(restore(safe, folder / "link") == path + ".before");
+    CHECK(std::filesystem::is_symlink(folder / "link"));
+    CHECK(piecesIn(path) == 1);
 }
 
 TEST_CASE("A damaged shop is restored, and kept as it was", "[store][restore]") {
