@@ -179,7 +179,9 @@ void placeRule(BandLayout& layout, const BandPicture& picture, const QRectF& are
         layout.ticks.push_back({x, whole ? 7.0 : 4.0});
         if (!whole) continue;
         const QString number = QString::number(k / parts * each);
-        place(layout, area, {centred({x, y}, number, font), number, font, Words::Tone::Quiet});
+        QRectF box = centred({x, y}, number, font);
+        if (box.right() > area.right()) box.moveRight(area.right()); // the zero of an untrimmed piece
+        place(layout, area, {box, number, font, Words::Tone::Quiet});
     }
     const QString name = unit == 1 ? BandWords::tr("ribs") : BandWords::tr("mm");
     const double wide = QFontMetricsF{font}.horizontalAdvance(name);

@@ -34,7 +34,7 @@ QPainterPath rowOfTeeth(const QPainterPath& half, double pitch, int pitches) {
 }
 
 QPen cordPen(const Look& look, double scale) {
-    QPen pen{look.warmFill, std::clamp(.16 * scale, 1.0, 2.0)};
+    QPen pen{look.warmFill, std::clamp(.16 * scale, .5, 2.0)};
     pen.setDashPattern({3, 2});
     return pen;
 }

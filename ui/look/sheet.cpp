@@ -10,9 +10,9 @@
 namespace riband::ui {
 namespace {
 
-// Borders of inputs are 2 pixels always, so that nothing moves when the focus comes.
+// Inputs name no colour of text here: Qt would then fade what they show while empty, under the contrast that
+// the palette has. Borders of inputs are 2 pixels always, so that nothing moves when the focus comes.
 constexpr const char* sheet = R"(
-QWidget { color: @ink; }
 QMainWindow, QDialog { background: @ground; }
 QFrame[surface="ground"] { background: @ground; border: none; }
 QFrame[surface="card"] { background: @card; border: none; border-radius: 6px; }
@@ -20,7 +20,8 @@ QFrame[surface="sunk"] { background: @sunk; border: none; border-radius: 4px; }
 QFrame[surface="tile"] { background: @card; border: 1px solid @line; border-radius: 6px; }
 QFrame[surface="tile"][chosen="true"] { border: 2px solid @cool; }
 QFrame[surface="advice"] {
-    background: @sunk; border: none; border-left: 5px solid @warmFill; border-radius: 4px;
+    background: @sunk; border: none; border-left: 5px solid @warmFill;
+    border-top-right-radius: 4px; border-bottom-right-radius: 4px;
 }
 QFrame[surface="line"] { background: @line; border: none; min-height: 1px; max-height: 1px; }
 
@@ -38,7 +39,7 @@ QLabel[role="danger"] { font-weight: 600; color: @danger; }
 QLabel[role="ok"] { font-weight: 600; color: @ok; }
 
 QLineEdit, QComboBox, QAbstractSpinBox, QPlainTextEdit, QTextEdit {
-    background: @card; color: @ink; border: 2px solid @line; border-radius: 6px; padding: 4px 9px;
+    background: @card; border: 2px solid @line; border-radius: 6px; padding: 4px 9px;
     selection-background-color: @cool; selection-color: @onCool; font-size: 15px;
 }
 QLineEdit, QComboBox, QAbstractSpinBox { min-height: 26px; }
@@ -103,7 +104,7 @@ QTableView::item:selected:active, QTreeView::item:selected:active, QListView::it
 QHeaderView { background: @card; border: none; }
 QHeaderView::section {
     background: @card; color: @ink2; border: none; border-bottom: 2px solid @line; padding: 8px 8px;
-    font-size: 13px; font-weight: 600; text-align: left;
+    font-size: 13px; font-weight: 600;
 }
 QHeaderView::section:hover { color: @ink; }
 QTableCornerButton::section { background: @card; border: none; }
