@@ -33,6 +33,10 @@ namespace riband::ui {
 
 namespace {
 
+// What the Counter and the Bench need to show all their buttons.
+constexpr int leastWidth = 1100;
+constexpr int leastHeight = 680;
+
 const QString ShadeKey = QStringLiteral("shade");
 
 bool takesText(const QWidget* widget) {
@@ -120,6 +124,9 @@ void Window::buildView() {
     column->addWidget(card, 1);
     column->addSpacing(2 * step);
     column->addWidget(status_);
+    // Said, not left to the pages: while a page changes, its words may ask for more height than they end up
+    // with.
+    ground->setMinimumSize(leastWidth, leastHeight);
     setCentralWidget(ground);
 }
 
