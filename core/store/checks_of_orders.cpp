@@ -49,8 +49,7 @@ void checkLines(Connection& connection, Verification& found) {
                                " WHERE l.cut * l.extent <> coalesce(s.amount, 0)"};
     while (rows.next())
         found.disagreements.push_back({Kind::LineCount, rows.get<std::string>(0), rows.get<std::int64_t>(2),
-                                       rows.get<std::int64_t>(3),
-                                       std::to_string(rows.get<std::int64_t>(1) + 1)});
+                                       rows.get<std::int64_t>(3), rows.get<std::string>(1)});
 }
 
 void checkOrderStates(Connection& connection, Verification& found) {

@@ -152,6 +152,7 @@ TEST_CASE("verify names each thing that does not agree", "[store][verify]") {
         const Disagreement line = only(day.connection, Kind::LineCount);
         CHECK(line.book == 30'000);
         CHECK(line.found == 0);
+        CHECK(line.detail == "1"); // the first line of its order
     }
     SECTION("an order handed over before all was cut") {
         tamper(path, "UPDATE sales_order SET state = 4 WHERE id = 2");
