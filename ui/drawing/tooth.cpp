@@ -4,7 +4,6 @@
 
 #include <QLocale>
 #include <QPainter>
-#include <QScreen>
 
 #include <algorithm>
 #include <cmath>
@@ -43,11 +42,6 @@ QPen cordPen(const Look& look, double scale) {
 double cordLine(const belt::Profile& profile, double body) {
     if (profile.doubleSided) return -body / 2;
     return -std::clamp(profile.form.pitchLine.value_or(body / 3), 0.0, body);
-}
-
-QString scaleText(double scale) {
-    return scale >= 1 ? QString{"%1 : 1"}.arg(QLocale{}.toString(scale, 'f', scale < 3 ? 1 : 0))
-                      : QString{"1 : %1"}.arg(QLocale{}.toString(1 / scale, 'f', 1));
 }
 
 } // namespace
@@ -118,11 +112,10 @@ void ToothWidget::paintEvent(QPaintEvent*) {
     QPainter painter{this};
     const Look& look = Look::current();
     const QRectF drawing = QRectF{rect()}.adjusted(0, 2, 0, -18);
-    const double scale = paintTeeth(painter, drawing, *profile_, pitchesFor(*profile_, drawing.size()), look);
-    const double times = scale / (screen()->physicalDotsPerInch() / 25.4);
+    paintTeeth(painter, drawing, *profile_, pitchesFor(*profile_, drawing.size()), look);
     const QString pitch = QLocale{}.toString(profile_->pitch.inMillimetres(), 'g', 6);
-    const QString text = (toothIsApproximate(*profile_) ? tr("%1 mm pitch, about %2") : tr("%1 mm pitch, %2"))
-                             .arg(pitch, scaleText(times));
+    const QString text =
+        (toothIsApproximate(*profile_) ? tr("%1 mm pitch, form about so") : tr("%1 mm pitch")).arg(pitch);
     painter.setFont(Look::font(TextSize::Least));
     painter.setPen(look.ink2);
     painter.drawText(rect(), Qt::AlignLeft | Qt::AlignBottom,

@@ -88,6 +88,14 @@ TEST_CASE("The rule counts from the trimmed edge, where the display is zeroed", 
     CHECK(layout.ticks.front().x == Approx(1260));
 }
 
+TEST_CASE("Without trim the rule counts from the edge, and its zero is written within the drawing",
+          "[band]") {
+    const BandPicture picture{Width::millimetres(100), {{Part::Kept, Width::millimetres(100), "100", ""}}, 0};
+    const BandLayout layout = layOut(picture, {0, 0, 1000, 120}, BandSize::Large);
+    CHECK(says(layout, "0"));
+    CHECK(layout.ticks.front().x == Approx(1000));
+}
+
 TEST_CASE("A drawing in a list keeps the scale of the list", "[band]") {
     BandPicture picture = threeThirties();
     picture.fullScale = 257'000; // twice the piece

@@ -4,6 +4,7 @@
 #include "ui/look/sheet.h"
 
 #include <QApplication>
+#include <QLineEdit>
 #include <QPalette>
 #include <QRegularExpression>
 
@@ -94,4 +95,17 @@ TEST_CASE("Changing the shade changes the colours of the whole program at once",
     Look::apply(app, Shade::Light);
     CHECK(QApplication::palette().color(QPalette::Window) == Look::of(Shade::Light).ground);
     CHECK_FALSE(app.styleSheet().contains(Look::of(Shade::Dark).cool.name()));
+}
+
+TEST_CASE("What an empty line shows keeps its contrast", "[look]") {
+    for (Shade shade : {Shade::Light, Shade::Dark}) {
+        Look::apply(*qobject_cast<QApplication*>(QCoreApplication::instance()), shade);
+        QLineEdit line;
+        line.setProperty("use", "main");
+        line.ensurePolished();
+        const QColor shown = line.palette().color(QPalette::PlaceholderText);
+        CHECK(shown.alpha() == 255);
+        CHECK(contrast(shown, Look::of(shade).sunk) >= 4.5);
+    }
+    Look::apply(*qobject_cast<QApplication*>(QCoreApplication::instance()), Shade::Light);
 }
