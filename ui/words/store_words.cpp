@@ -16,6 +16,10 @@ QString cantOpen(const store::StoreError& error) {
         return Words::tr("A later Riband wrote this shop (schema %1). Install that one; the file was not "
                          "changed.")
             .arg(text(error.detail()));
+    case Kind::Older:
+        return Words::tr(
+            "An earlier Riband wrote this shop. Open it once in the window, which brings it up to date; "
+            "the file was not changed.");
     case Kind::Corrupt:
         return Words::tr("The file is damaged (%1). It was not changed: restore the last backup.")
             .arg(text(error.detail()));
