@@ -1,10 +1,10 @@
 #include "core/cutting/setup.h"
 
+#include "core/belt/drive/open_belt.h"
+
 #include <algorithm>
 #include <cctype>
-#include <cmath>
 #include <numbers>
-#include <numeric>
 #include <stdexcept>
 #include <string_view>
 
@@ -99,8 +99,8 @@ double thinner(const Shaft& shaft) { return std::min(shaft.diameterDriven, shaft
 /// The distance for a shaft pair, or why it can't be.
 Outcome<double, SetUpFault> distanceOn(const Shaft& shaft, const OnShafts& on, double gap) {
     if (on.width > shaft.usable - gap) return SetUpFault::TooWide;
-    const auto distance = centreDistance(shaft.diameterDriven + 2 * on.offset.mm,
-                                         shaft.diameterTension + 2 * on.offset.mm, on.length);
+    const auto distance = belt::drive::centreDistance(shaft.diameterDriven + 2 * on.offset.mm,
+                                                      shaft.diameterTension + 2 * on.offset.mm, on.length);
     const double touching = (shaft.diameterDriven + shaft.diameterTension) / 2;
     if (!distance || *distance < std::max(shaft.closest, touching)) return SetUpFault::TooShort;
     if (*distance > shaft.farthest) return SetUpFault::TooLong;
@@ -136,27 +136,6 @@ SetUpFault nearestFault(const std::vector<SetUpFault>& faults) {
 }
 
 } // namespace
-
-double openBeltLength(double pitchDiameter1, double pitchDiameter2, double centreDistance) {
-    const double difference = std::abs(pitchDiameter1 - pitchDiameter2);
-    if (2 * centreDistance < difference || centreDistance <= 0)
-        throw std::invalid_argument{"two pulleys are further apart than the difference of their radii"};
-    const double lean = std::asin(difference / (2 * centreDistance));
-    return 2 * centreDistance * std::cos(lean) + pi * (pitchDiameter1 + pitchDiameter2) / 2 +
-           lean * difference;
-}
-
-std::optional<double> centreDistance(double pitchDiameter1, double pitchDiameter2, double length) {
-    // One pulley inside the other: the belt is round the larger one only.
-    if (length <= pi * std::max(pitchDiameter1, pitchDiameter2)) return std::nullopt;
-    double close = std::abs(pitchDiameter1 - pitchDiameter2) / 2;
-    double far = length / 2; // there and back is at least twice the distance
-    for (int halving = 0; halving < 100 && close < far; ++halving) {
-        const double middle = std::midpoint(close, far);
-        (openBeltLength(pitchDiameter1, pitchDiameter2, middle) < length ? close : far) = middle;
-    }
-    return far;
-}
 
 Outcome<SetUp, SetUpFault> setUp(const belt::Belt& belt, Extent piece, const belt::Tables& tables,
                                  const Cutter& cutter) {

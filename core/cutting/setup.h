@@ -48,12 +48,6 @@ struct SetUp {
 /// Why no shaft of the cutter can take the piece.
 enum class SetUpFault { TooWide, TooShort, TooLong, NoShaft };
 
-/// The exact open belt length over two pitch circles, and its inverse (facts: drive geometry; the length
-/// grows with the distance, so bisection always works). Millimetres.
-double openBeltLength(double pitchDiameter1, double pitchDiameter2, double centreDistance);
-/// Nothing if the belt is too short to go round both.
-std::optional<double> centreDistance(double pitchDiameter1, double pitchDiameter2, double length);
-
 /// The best shaft for a piece of this belt: it fits, is not under the smallest pulley, and is the thickest
 /// such.
 Outcome<SetUp, SetUpFault> setUp(const belt::Belt& belt, Extent piece, const belt::Tables& tables,
