@@ -12,6 +12,7 @@ void loadWidths(const TableTexts& texts, Tables::Data& data);
 void loadLengths(const TableTexts& texts, Tables::Data& data);
 void loadTolerances(const TableTexts& texts, Tables::Data& data);
 void loadSleeves(const TableTexts& texts, Tables::Data& data);
+void loadPulls(const TableTexts& texts, Tables::Data& data);
 void loadShelfLife(const TableTexts& texts, Tables::Data& data);
 void loadTradeWords(const TableTexts& texts, Tables::Data& data);
 

@@ -60,6 +60,7 @@ Profile profileOf(const TableRow& row) {
                     .pitch = row["pitch_mm"].length(),
                     .form = formOf(row),
                     .body = row["usual_body"].text(),
+                    .smallestPulley = {},
                     .smallestShaft = {},
                     .smallestRoller = {},
                     .confidence = row["confidence"].confidence()};
@@ -110,6 +111,7 @@ void lendFormsToDoubleSided(Tables::Data& data) {
         const auto total = profile.form.total;
         profile.form = single.form;
         profile.form.total = total;
+        profile.smallestPulley = single.smallestPulley;
         profile.smallestShaft = single.smallestShaft;
         profile.smallestRoller = single.smallestRoller;
     }
@@ -147,6 +149,7 @@ void loadProfiles(const TableTexts& texts, Tables::Data& data) {
             [&](const TableRow& row) { takeShape(row, profileNamed(row["profile"], data)); });
     eachRow(texts, "min_pulleys", [&](const TableRow& row) {
         Profile& profile = profileNamed(row["profile"], data);
+        profile.smallestPulley = Teeth{row["smallest_pulley_teeth"].whole()};
         profile.smallestShaft = row["plain_shaft_of_same_pitch_radius_mm"].decimalIfAny();
         profile.smallestRoller = row["smallest_smooth_roller_under_teeth_mm"].decimalIfAny();
     });

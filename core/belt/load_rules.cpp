@@ -61,6 +61,20 @@ void loadTolerances(const TableTexts& texts, Tables::Data& data) {
     });
 }
 
+void loadPulls(const TableTexts& texts, Tables::Data& data) {
+    eachRow(texts, "pulls", [&](const TableRow& row) {
+        const ReferencePull pull{.width = row["reference_width_mm"].width(),
+                                 .newtons = row["pull_n"].decimal(),
+                                 .kilogramsPerMetre = row["mass_kg_m"].decimal(),
+                                 .exponent = row["exponent"].decimal(),
+                                 .standard = row["standard"].text(),
+                                 .confidence = row["confidence"].confidence()};
+        if (pull.width.inMicrometres() == 0) row["reference_width_mm"].fail("is no width");
+        if (!(pull.exponent > 0)) row["exponent"].fail("is no exponent");
+        rowsOf(row["profile"], data).pull = pull;
+    });
+}
+
 void loadShelfLife(const TableTexts& texts, Tables::Data& data) {
     eachRow(texts, "shelf_life", [&](const TableRow& row) {
         const Tables::ShelfLife life{static_cast<int>(row["years"].whole()),

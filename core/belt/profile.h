@@ -60,6 +60,7 @@ struct Profile {
     Length pitch;     ///< of the teeth, or of the ribs
     ToothForm form;
     std::string body;                     ///< usual body: "rubber", "polyurethane"
+    std::optional<Teeth> smallestPulley;  ///< teeth of it
     std::optional<double> smallestShaft;  ///< mm: plain shaft of the pitch radius of the smallest pulley
     std::optional<double> smallestRoller; ///< mm: smallest smooth roller under the teeth
     Confidence confidence;

@@ -26,6 +26,7 @@ Outcome<std::shared_ptr<const Tables>, TableFault> Tables::load(const TableTexts
         loadTolerances(texts, *data);
         loadSleeves(texts, *data);
         loadShelfLife(texts, *data);
+        loadPulls(texts, *data);
         loadTradeWords(texts, *data);
     } catch (const TableFault& fault) {
         return fault;
@@ -50,6 +51,11 @@ const std::vector<MadeLength>& Tables::lengths(std::string_view profile) const {
     static const std::vector<MadeLength> none;
     const auto* rows = data_->findBase(profile);
     return rows ? rows->lengths : none;
+}
+
+const ReferencePull* Tables::referencePull(std::string_view profile) const {
+    const auto* rows = data_->find(profile);
+    return rows && rows->pull ? &*rows->pull : nullptr;
 }
 
 const MadeLength* Tables::made(std::string_view profile, Length length) const {

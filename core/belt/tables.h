@@ -14,7 +14,7 @@ namespace riband::belt {
 
 /// The texts of the tables in resources/tables, by file name without ending: "profiles", "widths", "lengths",
 /// "width_tolerances", "length_tolerances", "tooth_shapes", "sleeves", "min_pulleys", "trade_words",
-/// "shelf_life".
+/// "shelf_life", "pulls".
 using TableTexts = std::map<std::string, std::string, std::less<>>;
 
 /// A word that customers say or type.
@@ -40,6 +40,16 @@ struct TradeWord {
     };
     Kind kind;
     std::string means;
+};
+
+/// What a belt of one width may pull, by a standard.
+struct ReferencePull {
+    Width width;
+    double newtons;           ///< allowed
+    double kilogramsPerMetre; ///< of the belt, which takes of the pull as it runs round
+    double exponent;          ///< another width carries (width / this width)^exponent of it
+    std::string standard;
+    Confidence confidence;
 };
 
 /// Why the tables can't be used: which file, and where in it.
@@ -78,6 +88,8 @@ public:
         Confidence confidence;
     };
     std::optional<LengthTolerance> lengthTolerance(const Belt& belt) const;
+    /// nullptr where no standard that the tables hold gives one; power is the belt maker's data.
+    const ReferencePull* referencePull(std::string_view profile) const;
     /// The usual width of a new sleeve of this belt (practice of makers); the widest known of the profile.
     Extent usualSleeve(const Belt& belt) const;
     Extent widestSleeve(std::string_view profile) const;

@@ -30,6 +30,7 @@ struct ProfileRows {
     std::vector<MadeLength> lengths;
     std::unordered_map<std::string, std::vector<std::size_t>> byCode; ///< into lengths
     std::vector<SleeveRule> sleeves;
+    std::optional<ReferencePull> pull;
     std::vector<std::size_t> lookAlikes; ///< into Data::profiles
 };
 

@@ -15,8 +15,9 @@ namespace {
 std::shared_ptr<const belt::Tables> theTables() {
     static const auto tables = [] {
         belt::TableTexts texts;
-        for (const char* name : {"profiles", "widths", "lengths", "width_tolerances", "length_tolerances",
-                                 "tooth_shapes", "sleeves", "min_pulleys", "trade_words", "shelf_life"}) {
+        for (const char* name :
+             {"profiles", "widths", "lengths", "width_tolerances", "length_tolerances", "tooth_shapes",
+              "sleeves", "min_pulleys", "trade_words", "shelf_life", "pulls"}) {
             std::ifstream file{std::string{RIBAND_SOURCE_DIR} + "/resources/tables/" + name + ".csv"};
             std::ostringstream text;
             text << file.rdbuf();
