@@ -1,5 +1,7 @@
 #include "core/belt/load.h"
 
+#include <tuple>
+
 namespace riband::belt {
 namespace {
 
@@ -27,10 +29,23 @@ ToothShape shapeOf(const Field& field) {
     return at->second;
 }
 
+/// "5.4-6.0": what makers print.
+void takeRange(const Field& field, ToothForm& form) {
+    if (field.empty()) return;
+    const std::string& text = field.text();
+    const auto dash = text.find('-');
+    if (dash == std::string::npos) field.fail("is no range of two sizes");
+    const std::string least = text.substr(0, dash), most = text.substr(dash + 1);
+    form.totalLeast = field.part(least).decimal();
+    form.totalMost = field.part(most).decimal();
+    if (*form.totalLeast > *form.totalMost) field.fail("is no range from small to large");
+}
+
 ToothForm formOf(const TableRow& row) {
     ToothForm form;
     form.height = row["ht_mm"].decimalIfAny();
     form.total = row["hs_mm"].decimalIfAny();
+    takeRange(row["hs_range_mm"], form);
     form.pitchLine = row["a_mm"].decimalIfAny();
     form.rootWidth = row["S_root_mm"].decimalIfAny();
     form.flankAngleDegrees = row["two_beta_deg"].decimalIfAny();
@@ -108,9 +123,11 @@ void lendFormsToDoubleSided(Tables::Data& data) {
         const auto base = data.byName.find(profile.base);
         if (base == data.byName.end()) throw TableFault{"profiles", 0, profile.base + " is no profile"};
         const Profile& single = data.profiles[base->second];
-        const auto total = profile.form.total;
+        const auto [total, least, most] =
+            std::tuple{profile.form.total, profile.form.totalLeast, profile.form.totalMost};
         profile.form = single.form;
-        profile.form.total = total;
+        std::tie(profile.form.total, profile.form.totalLeast, profile.form.totalMost) =
+            std::tuple{total, least, most};
         profile.smallestPulley = single.smallestPulley;
         profile.smallestShaft = single.smallestShaft;
         profile.smallestRoller = single.smallestRoller;

@@ -31,6 +31,8 @@ enum class Confidence : std::uint8_t { Confirmed, OneSource, MemoryOnly, CommonP
 struct ToothForm {
     std::optional<double> height;            ///< ht, from land to tip
     std::optional<double> total;             ///< hs (double-sided: the total height)
+    std::optional<double> totalLeast;        ///< hs of the thinnest make met
+    std::optional<double> totalMost;         ///< and of the thickest
     std::optional<double> pitchLine;         ///< a, from the land to the pitch line
     std::optional<double> rootWidth;         ///< S
     std::optional<double> flankAngleDegrees; ///< 2 beta, the whole angle

@@ -26,6 +26,8 @@ public:
     std::optional<Width> widthIfAny() const;
     Confidence confidence() const;
     std::vector<std::string> words() const; ///< separated by spaces
+    /// A part of this field, which fails as the field does. `text` must outlive it.
+    Field part(const std::string& text) const { return {file_, line_, column_, text}; }
 
 private:
     const std::string& file_;
