@@ -10,10 +10,11 @@ namespace riband::belt::drive {
 /// What the shop has of a belt; handed in, one entry a belt and construction.
 struct Stocked {
     Belt belt;
-    Extent widest; ///< the widest belt that one piece of it still gives
+    Extent widest; ///< the widest belt that one sleeve or remnant still gives; none: nothing does
+    std::vector<Extent> ready{}; ///< widths of belts that lie ready
 };
 
-/// Whether it gives a belt of this width; of any, if none is said.
+/// Whether it gives a belt of this width; of any, if none is said. A ready belt is not cut again.
 bool wideEnough(const Stocked& stocked, const std::optional<Extent>& width);
 
 /// How far the drive can be set nearer or farther than wanted; mm, not negative.

@@ -1,10 +1,13 @@
 #include "core/belt/drive/existing.h"
 
+#include <algorithm>
+
 namespace riband::belt::drive {
 
 bool wideEnough(const Stocked& stocked, const std::optional<Extent>& width) {
-    if (!width) return !stocked.widest.isNone();
-    return stocked.widest.unit() == width->unit() && stocked.widest >= *width;
+    if (!width) return !stocked.widest.isNone() || !stocked.ready.empty();
+    if (stocked.widest.unit() != width->unit()) return false;
+    return stocked.widest >= *width || std::count(stocked.ready.begin(), stocked.ready.end(), *width) > 0;
 }
 
 std::map<Length, Existing> existing(const Profile& profile, const std::optional<Extent>& width,

@@ -77,6 +77,20 @@ TEST_CASE("Of what the drive can take, what is in stock and wide enough comes fi
     CHECK(choiceOf(*narrow, 155).inStock()); // exactly as wide
 }
 
+TEST_CASE("A belt that lies ready serves its own width and no other", "[drive][choices]") {
+    const TwoPulleys drive = toothedDrive("H5M", 22, 44);
+    const std::vector<Stocked> stock = {
+        {toothedBelt("H5M", 150), Width::millimetres(0), {Width::millimetres(15), Width::millimetres(25)}}};
+    const auto inStock = [&](std::optional<Extent> width) {
+        return choiceOf(*beltsFor(drive, {300, {}, width}, theTables(), stock), 150).inStock();
+    };
+    CHECK(inStock({}));
+    CHECK(inStock(Extent{Width::millimetres(15)}));
+    CHECK(inStock(Extent{Width::millimetres(25)}));
+    CHECK_FALSE(inStock(Extent{Width::millimetres(20)})); // cut once, not again
+    CHECK_FALSE(inStock(Extent{Ribs{15}}));
+}
+
 TEST_CASE("Without a range the next three on either side are named, stock first", "[drive][choices]") {
     const TwoPulleys drive = toothedDrive("H5M", 22, 44);
     auto choices = beltsFor(drive, {300}, theTables());
