@@ -31,6 +31,7 @@ public:
     bool has(const QString& option) const { return parser_.isSet(option); }
     bool json() const { return has(QStringLiteral("json")); }
     QString value(const QString& option) const { return parser_.value(option); }
+    QStringList values(const QString& option) const { return parser_.values(option); } ///< in their order
     /// Throws BadInput if it was not given.
     QString needed(const QString& option) const;
     QString positional(int index) const { return parser_.positionalArguments().at(index); }

@@ -115,6 +115,17 @@ std::optional<Order> Orders::byCode(const std::string& code) const {
     return readOrder(connection_, row);
 }
 
+std::vector<std::pair<BeltId, std::int64_t>> Orders::timesOrdered() const {
+    std::vector<std::pair<BeltId, std::int64_t>> times;
+    Statement rows{connection_,
+                   "SELECT l.belt, count(*) FROM order_line l JOIN sales_order o ON o.id = l.sales_order"
+                   " WHERE o.state IN (?, ?, ?) AND l.cancelled < l.quantity GROUP BY l.belt ORDER BY l.belt",
+                   OrderState::Open, OrderState::Ready, OrderState::HandedOver};
+    while (rows.next())
+        times.emplace_back(rows.get<BeltId>(0), rows.get<std::int64_t>(1));
+    return times;
+}
+
 std::vector<Order> Orders::inState(OrderState state) const {
     std::vector<Order> orders;
     Statement rows{connection_, ORDERS "WHERE o.state = ? ORDER BY o.made_ms, o.id", state};

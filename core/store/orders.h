@@ -104,6 +104,9 @@ public:
     Order at(OrderId id) const;
     std::optional<Order> byCode(const std::string& code) const;
     std::vector<Order> inState(OrderState state) const; ///< oldest first
+    /// How often each belt was ordered, lines not belts, of orders that are neither parked, quoted nor
+    /// cancelled.
+    std::vector<std::pair<BeltId, std::int64_t>> timesOrdered() const;
     OrderId orderOf(LineId line) const;
     void setState(OrderId order, OrderState state);
     void setCustomer(OrderId order, std::optional<CustomerId> customer);

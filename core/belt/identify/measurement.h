@@ -67,7 +67,7 @@ struct Sample {
     std::vector<Measurement> measured{};
     std::optional<SeenShape> shape{};
     Condition condition = Condition::Unknown;
-    std::optional<bool> doubleSided{}; ///< teeth on both sides, seen
+    std::optional<bool> doubleSided{}; ///< teeth on both sides, seen; unsaid is a faint no
     bool openEnded = false;            ///< a piece by the metre: its length says nothing
 
     const Measurement* find(Measure what) const; ///< the first such; nullptr if there is none

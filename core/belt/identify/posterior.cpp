@@ -11,6 +11,8 @@ namespace {
 
 constexpr double leastChance = 1e-300; ///< so that a logarithm exists, whatever twenty readings say
 constexpr double sideSeen = .9995; ///< how often a person sees rightly whether a belt has teeth on both sides
+constexpr double sideUnsaid =
+    .2; ///< how often nothing is said of teeth on both sides (common practice, no source)
 constexpr double unheardOf = .004; ///< nobody takes one such shape for the other
 
 double logOfSum(const std::vector<double>& logs) {
@@ -84,6 +86,8 @@ double chanceOfLooks(const Sample& sample, const Sizes& sizes) {
     if (sample.shape) product *= chanceOfShape(*sample.shape, sizes.shape);
     if (sample.doubleSided)
         product *= *sample.doubleSided == sizes.profile->doubleSided ? sideSeen : 1 - sideSeen;
+    else if (sizes.profile->doubleSided)
+        product *= sideUnsaid;
     return product;
 }
 

@@ -56,6 +56,30 @@ TEST_CASE("Orders of a state come oldest first", "[store][orders]") {
     CHECK(orders.inState(OrderState::Cancelled).front().id == early);
 }
 
+TEST_CASE("How often a belt was ordered counts lines, not belts, and none that is cancelled or only quoted",
+          "[store][orders]") {
+    auto connection = Connection::inMemory();
+    SmallShop shop{connection};
+    Orders orders{connection};
+    using Times = std::vector<std::pair<BeltId, std::int64_t>>;
+    CHECK(orders.timesOrdered().empty());
+    shop.order(shop.toothed, mm(30), 100);
+    const OrderId handedOver = orders.orderOf(shop.order(shop.toothed, mm(20), 1));
+    const OrderId other = orders.orderOf(shop.order(shop.ribbed, Ribs{6}, 2));
+    orders.setState(handedOver, OrderState::HandedOver);
+    CHECK(orders.timesOrdered() == Times{{shop.toothed, 2}, {shop.ribbed, 1}});
+    orders.setState(other, OrderState::Quoted);
+    CHECK(orders.timesOrdered() == Times{{shop.toothed, 2}});
+    orders.setState(other, OrderState::Cancelled);
+    CHECK(orders.timesOrdered() == Times{{shop.toothed, 2}});
+    SECTION("nor a line that is no longer wanted") {
+        OrderLine line = orders.at(handedOver).lines.front();
+        line.cancelled = line.quantity;
+        orders.changeLine(line);
+        CHECK(orders.timesOrdered() == Times{{shop.toothed, 1}});
+    }
+}
+
 TEST_CASE("The lines of an order are replaced while nothing is cut", "[store][orders]") {
     auto connection = Connection::inMemory();
     SmallShop shop{connection};
