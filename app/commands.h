@@ -21,6 +21,8 @@ Exit exportTable(const QStringList& arguments);
 /// Talks in JSON lines with a program that plays the shop.
 Exit advise(const QStringList& arguments);
 Exit simulate(const QStringList& arguments);
+/// Paints: needs a QApplication.
+Exit gauge(const QStringList& arguments);
 /// Paints papers and pages: needs a QApplication.
 Exit demo(const QStringList& arguments);
 
