@@ -13,6 +13,7 @@ Exit read(const QStringList& arguments);
 Exit plan(const QStringList& arguments);
 Exit suggest(const QStringList& arguments);
 Exit identify(const QStringList& arguments);
+Exit drive(const QStringList& arguments);
 Exit verify(const QStringList& arguments);
 Exit backup(const QStringList& arguments);
 Exit restore(const QStringList& arguments);

@@ -31,6 +31,7 @@ constexpr Verb verbs[] = {
     {"plan", QT_TRANSLATE_NOOP("Words", "plans cuts from a stock list and an order list"), app::plan},
     {"suggest", QT_TRANSLATE_NOOP("Words", "says which piece of a shop to cut"), app::suggest},
     {"identify", QT_TRANSLATE_NOOP("Words", "says which belt it is from what was measured"), app::identify},
+    {"drive", QT_TRANSLATE_NOOP("Words", "finds the belts for pulleys and a distance"), app::drive},
     {"verify", QT_TRANSLATE_NOOP("Words", "recomputes the book of a shop"), app::verify},
     {"backup", QT_TRANSLATE_NOOP("Words", "copies a shop and verifies the copy"), app::backup},
     {"restore", QT_TRANSLATE_NOOP("Words", "puts a backup in the place of a shop"), app::restore},

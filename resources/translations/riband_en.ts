@@ -202,5 +202,12 @@
             <numerusform>%n ribs</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n teeth in mesh</source>
+        <translation>
+            <numerusform>%n tooth in mesh</numerusform>
+            <numerusform>%n teeth in mesh</numerusform>
+        </translation>
+    </message>
 </context>
 </TS>
