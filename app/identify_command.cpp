@@ -72,7 +72,8 @@ Exit identify(const QStringList& arguments) {
     wishes.errors = errorsOf(options);
     const Sample sample = sampleOf(options, wishes.errors);
     if (const auto fault = faultOf(sample)) throw BadInput(ui::say(*fault));
-    const Identification answer = belt::identify::identify(sample, priorFor(options), wishes);
+    const Prior prior = priorFor(options);
+    const Identification answer = belt::identify::identify(sample, prior, wishes);
     const bool keepWidth = options.has("keep-width");
     if (options.json()) printJson(jsonOf(answer, sample, keepWidth));
     if (answer.contradictory())

@@ -81,8 +81,8 @@ TEST_CASE("Help and version are answers, for every verb", "[app]") {
     CHECK(run({"--version"}).out.startsWith("Riband "));
     const Answer help = run({"--help"});
     CHECK(help.exit == 0);
-    for (const char* verb :
-         {"read", "plan", "suggest", "verify", "backup", "restore", "import", "export", "demo"}) {
+    for (const char* verb : {"read", "plan", "suggest", "identify", "gauge", "verify", "backup", "restore",
+                             "import", "export", "demo"}) {
         CHECK(help.out.contains(verb));
         const Answer told = run({verb, "--help"});
         CHECK(told.exit == 0);

@@ -51,7 +51,8 @@ struct Identification {
     bool contradictory() const { return !disagreements.empty(); }
 };
 
-/// Throws std::invalid_argument for a sample with a fault (faultOf).
+/// The profiles that the answer points to are those of `prior`, which must outlive it. Throws
+/// std::invalid_argument for a sample with a fault (faultOf).
 Identification identify(const Sample& sample, const Prior& prior, const Wishes& wishes = {});
 
 /// Whether a sleeve gives this profile.

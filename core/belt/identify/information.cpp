@@ -40,6 +40,12 @@ struct Masses {
     std::vector<double> masses{};
 };
 
+/// All on the nearest node: for a reading so sharp that it falls between two.
+Masses atNearest(const Outlook::Normal& reading, const Grid& grid) {
+    const double node = std::round((reading.mean - grid.start) / grid.step);
+    return {std::min(grid.nodes - 1, static_cast<std::size_t>(std::max(0.0, node))), {1.0}};
+}
+
 Masses spread(const Outlook::Normal& reading, const Grid& grid) {
     const double low = (reading.mean - reach * reading.spread - grid.start) / grid.step;
     const double high = (reading.mean + reach * reading.spread - grid.start) / grid.step;
@@ -50,6 +56,7 @@ Masses spread(const Outlook::Normal& reading, const Grid& grid) {
         const double z = (grid.start + static_cast<double>(node) * grid.step - reading.mean) / reading.spread;
         sum += spread.masses.emplace_back(std::exp(-z * z / 2));
     }
+    if (sum <= 0) return atNearest(reading, grid);
     for (double& each : spread.masses)
         each /= sum;
     return spread;

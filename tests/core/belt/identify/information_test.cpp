@@ -104,6 +104,13 @@ TEST_CASE("Answers far apart give their whole entropy, answers alike give nothin
     CHECK(alike.certainty == Approx(.75));
 }
 
+TEST_CASE("A reading sharper than any grid still tells all", "[identify]") {
+    const auto information =
+        informationOf({{.5, Outlook::Normal{0, 1e-9}}, {.5, Outlook::Normal{1000, 1e-9}}});
+    CHECK(information.bits == Approx(1));
+    CHECK(information.certainty == Approx(1));
+}
+
 TEST_CASE("That a measure can't be taken is an outcome, too", "[identify]") {
     const auto information =
         informationOf({{.5, std::nullopt}, {.25, Outlook::Normal{0, 1}}, {.25, Outlook::Normal{0, 1}}});
