@@ -1,0 +1,57 @@
+#pragma once
+
+#include "core/foresight/demand/series.h"
+
+#include <memory>
+
+namespace riband::foresight {
+
+enum class Method {
+    Mean,                 ///< of all periods so far: the reference that the others have to beat
+    Smoothing,            ///< simple exponential smoothing; the first period seeds the level
+    Croston,              ///< Croston, Oper. Res. Quarterly 23 (1972) 289-303
+    SyntetosBoylan,       ///< Croston without its bias: Int. J. Forecasting 21 (2005) 303-314
+    TeunterSyntetosBabai, ///< falls while nothing sells: Eur. J. Oper. Res. 214 (2011) 606-615
+    Bootstrap, ///< two-state chain and sizes as they were: Willemain, Smart, Schwarz, Int. J. Forecasting 20
+               ///< (2004) 375-387, without their jitter
+};
+constexpr Method allMethods[] = {Method::Mean,
+                                 Method::Smoothing,
+                                 Method::Croston,
+                                 Method::SyntetosBoylan,
+                                 Method::TeunterSyntetosBabai,
+                                 Method::Bootstrap};
+
+/// How fast a method forgets; 0 < each < 1. Mean and Bootstrap have none, Smoothing only the first.
+struct Weights {
+    double size = 0.1;
+    double interval = 0.1; ///< of TSB: of the chance of a demand
+    friend bool operator==(const Weights&, const Weights&) = default;
+};
+
+/// Takes one period after the other and says what is to be expected next.
+class Filter {
+public:
+    virtual ~Filter() = default;
+    virtual void take(double demand) = 0;
+    /// Of each of the next `periods` together; 0 before anything was asked for.
+    virtual double ahead(int periods) const = 0;
+};
+
+/// Seeds as the R package `forecast` has them: the first size, and the first interval counted from the start
+/// of the series. TSB starts from the first size and one over the first interval, as if it had known them in
+/// the periods before.
+std::unique_ptr<Filter> filterOf(Method method, Weights weights);
+
+/// What the method expects of each period after the series: `ahead(1)` behind its end.
+double expectedAfter(const Series& series, Method method, Weights weights);
+
+/// The chain of Bootstrap: the chance that the next period has a demand, after one without and after one
+/// with. Each count starts at one half (Krichevsky and Trofimov, IEEE Trans. Inf. Theory 27, 1981).
+struct Chain {
+    double afterNone = 0.5, afterDemand = 0.5;
+    bool lastHadDemand = false;
+};
+Chain chainOf(const Series& series);
+
+} // namespace riband::foresight
