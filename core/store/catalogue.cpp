@@ -10,7 +10,7 @@ namespace {
 
 #define BELT_COLUMNS                                                                                         \
     "id, profile, teeth, length_nm, construction, unit, body, cord, price_thousandths, new_sleeve, "         \
-    "sleeve_cost, delivery_days"
+    "sleeve_cost, delivery_days, pre_cut"
 
 StockedBelt beltOf(const Statement& row) {
     belt::Belt belt{row.get<std::string>(1), row.get<std::optional<Teeth>>(2), row.get<Length>(3),
@@ -27,7 +27,8 @@ StockedBelt beltOf(const Statement& row) {
             .newSleeve = row.extent(9, unit),
             .sleeveCost = row.get<Money>(10),
             .deliveryDays = row.get<int>(11),
-            .listed = {}};
+            .listed = {},
+            .preCut = row.get<PreCut>(12)};
 }
 
 std::vector<Extent> listedOf(Connection& connection, BeltId belt, Unit unit) {
@@ -108,9 +109,9 @@ BeltId Catalogue::add(const StockedBelt& belt) {
     const auto id = insert<BeltId>(
         connection_,
         "INSERT INTO belt (profile, teeth, length_nm, construction, unit, body, cord, price_thousandths,"
-        " new_sleeve, sleeve_cost, delivery_days) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+        " new_sleeve, sleeve_cost, delivery_days, pre_cut) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
         belt.belt.profile, belt.belt.teeth, belt.belt.length, belt.belt.construction, belt.unit, belt.body,
-        belt.cord, belt.price, belt.newSleeve, belt.sleeveCost, belt.deliveryDays);
+        belt.cord, belt.price, belt.newSleeve, belt.sleeveCost, belt.deliveryDays, belt.preCut);
     list(connection_, id, belt.listed);
     return id;
 }
@@ -119,9 +120,9 @@ void Catalogue::change(const StockedBelt& belt) {
     requireUnit(belt);
     store::change(connection_,
                   "UPDATE belt SET body = ?, cord = ?, price_thousandths = ?, new_sleeve = ?,"
-                  " sleeve_cost = ?, delivery_days = ? WHERE id = ?",
+                  " sleeve_cost = ?, delivery_days = ?, pre_cut = ? WHERE id = ?",
                   belt.body, belt.cord, belt.price, belt.newSleeve, belt.sleeveCost, belt.deliveryDays,
-                  belt.id);
+                  belt.preCut, belt.id);
     list(connection_, belt.id, belt.listed);
 }
 

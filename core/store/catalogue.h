@@ -12,6 +12,13 @@
 
 namespace riband::store {
 
+/// Whether belts of listed widths may be cut for the shelf before anybody asks for them.
+enum class PreCut : std::uint8_t {
+    WherePays, ///< where trim is a large share of the rubber used (narrow and ribbed belts)
+    Never,     ///< only what finishes a piece
+    Always,
+};
+
 /// A belt that the shop keeps or has kept.
 struct StockedBelt {
     BeltId id;
@@ -25,6 +32,7 @@ struct StockedBelt {
     Money sleeveCost; ///< what one costs, last
     int deliveryDays;
     std::vector<Extent> listed; ///< widths that the shop usually sells, narrow first
+    PreCut preCut = PreCut::WherePays;
 };
 
 /// The shop's belts. The only code that names the tables `belt` and `listed_width`.

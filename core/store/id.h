@@ -27,5 +27,6 @@ using LineId = Id<struct LineRow>;
 using TicketId = Id<struct TicketRow>;
 using MountingId = Id<struct MountingRow>;
 using MovementId = Id<struct MovementRow>;
+using AdviceId = Id<struct AdviceRow>;
 
 } // namespace riband::store

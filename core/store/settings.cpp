@@ -42,6 +42,20 @@ void set(Connection& connection, const char* name, std::int64_t value) {
     set(connection, name, std::to_string(value));
 }
 
+void readAdvice(const Values& values, AdviceRules& advice) {
+    values.into("advice.finish", advice.finish);
+    advice.shelfLimit = static_cast<int>(values.number("advice.shelf_limit", advice.shelfLimit));
+    advice.interest = Permille{values.number("advice.interest_permille", advice.interest.count())};
+    advice.holding = Width::micrometres(values.number("advice.holding_um", advice.holding.inMicrometres()));
+}
+
+void writeAdvice(Connection& connection, const AdviceRules& advice) {
+    set(connection, "advice.finish", advice.finish ? 1 : 0);
+    set(connection, "advice.shelf_limit", advice.shelfLimit);
+    set(connection, "advice.interest_permille", advice.interest.count());
+    set(connection, "advice.holding_um", advice.holding.inMicrometres());
+}
+
 struct RuleNames {
     const char *trim, *kerf, *end, *stub;
 };
@@ -144,6 +158,7 @@ ShopSettings readAll(Connection& connection) {
     readRules(values, ribbedNames, settings.ribbed);
     values.into("mounting_cost", settings.mountingCost);
     settings.mostRemnants = static_cast<int>(values.number("most_remnants", settings.mostRemnants));
+    readAdvice(values, settings.advice);
     readCutter(values, settings.cutter);
     settings.cutter.shafts = readShafts(connection);
     return settings;
@@ -172,6 +187,7 @@ void Settings::write(const ShopSettings& settings) {
     writeRules(connection_, ribbedNames, settings.ribbed);
     set(connection_, "mounting_cost", settings.mountingCost.count());
     set(connection_, "most_remnants", settings.mostRemnants);
+    writeAdvice(connection_, settings.advice);
     writeCutter(connection_, settings.cutter);
 }
 

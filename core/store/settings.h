@@ -31,6 +31,15 @@ struct PriceRules {
     friend bool operator==(const PriceRules&, const PriceRules&) = default;
 };
 
+/// What the suggestion goes by (docs/foresight.md); the rack's limit is ShopSettings::mostRemnants.
+struct AdviceRules {
+    bool finish = true;                    ///< dead ends are cut into ready belts
+    int shelfLimit = 6;                    ///< ready belts of a width, 0 to 6
+    Permille interest{60};                 ///< a year, on the width that lies there
+    Width holding = Width::millimetres(2); ///< a piece on the rack costs so much a year
+    friend bool operator==(const AdviceRules&, const AdviceRules&) = default;
+};
+
 struct ShopSettings {
     std::string name;
     std::string address; ///< for papers, lines by '\n'
@@ -38,7 +47,8 @@ struct ShopSettings {
     cutting::Rules toothed = cutting::Rules::usual(Unit::Micrometre);
     cutting::Rules ribbed = cutting::Rules::usual(Unit::Rib);
     Extent mountingCost = Width::millimetres(4);
-    int mostRemnants = 10;
+    int mostRemnants = 10; ///< of a belt
+    AdviceRules advice;
     cutting::Cutter cutter; ///< the bench cutter with its shafts
     std::string paper = "A4";
     const cutting::Rules& rulesFor(Unit unit) const { return unit == Unit::Rib ? ribbed : toothed; }

@@ -1,7 +1,9 @@
+#include "core/store/advices.h"
 #include "core/store/raw.h"
 #include "core/store/schema.h"
 #include "core/store/statement.h"
 #include "core/store/verify.h"
+#include "core/store/worth_tables.h"
 #include "tests/catch.h"
 #include "tests/core/store/folder_picture.h"
 #include "tests/core/store/shop_fixture.h"
@@ -75,6 +77,15 @@ TEST_CASE("A shop of every older schema is brought to today's with all it held",
         CHECK(Ledger{connection}.historyOf(PieceId{1}).back().movement.about().note == "first cut");
     }
     if (version >= 4) CHECK(Tickets{connection}.at(TicketId{1}).mountings.front().movement == MovementId{3});
+    CHECK(belts[0].preCut == PreCut::WherePays);
+    if (version >= 5) {
+        CHECK(WorthTables{connection}.of(BeltId{1})->version == 3);
+        const auto advices = Advices{connection}.ofOrder(OrderId{1});
+        REQUIRE(advices.size() == 1);
+        CHECK(advices[0].taken.cost - advices[0].suggested.cost == 2'500.0);
+        CHECK(advices[0].overrideWords == "on top of the pile");
+        CHECK(advices[0].suggested.forShelf == std::vector<AdvisedWay::ForShelf>{{mm(20), 1}});
+    }
 }
 
 TEST_CASE("An older shop is brought up only by who may write", "[store][schema]") {
