@@ -133,7 +133,27 @@ TEST_CASE("A run never goes through a pulley that it should pass", "[drive][rout
     };
     CHECK(routeOf(plain(pressed(150, 130))));
     const RouteFault fault = faultOf(pressed(195, 75));
-    CHECK((fault.kind == RouteFault::Kind::ThroughPulley || fault.kind == RouteFault::Kind::Crossed));
+    CHECK(fault.kind == RouteFault::Kind::ThroughPulley);
+    CHECK(fault.first == 1);
+    CHECK(fault.second == 4);
+    // That run is the same without the upper idler.
+    auto without = pressed(195, 75);
+    without.erase(without.begin() + 4);
+    const auto lower = routeOf(plain(without));
+    REQUIRE(lower);
+    CHECK(fault.by == Approx(20 - distance(Point{195, 75}, lower->spans[1])));
+}
+
+TEST_CASE("A small idler that could have the belt on either side has it where it is shorter",
+          "[drive][route]") {
+    // Ten over the middle: the upper run comes down by 45 mm, the lower would go up by 65.
+    for (const double side : {1.0, -1.0}) {
+        const auto route =
+            routeOf(plain({inside(-120, 0, 100), back(0, 10 * side, 10), inside(120, 0, 100)}));
+        REQUIRE(route);
+        CHECK(side * route->contacts[1].entry.y < 10);
+        CHECK(lengthOf(route->spans[2]) == Approx(240)); // the other run is straight
+    }
 }
 
 TEST_CASE("Teeth in mesh on each toothed pulley; ribbed lengths are effective ones", "[drive][route]") {
@@ -180,6 +200,19 @@ TEST_CASE("A pulley that can be set says how far for each belt", "[drive][route]
         CHECK(choice.move.has_value() == (move >= -12 && move <= 20));
         if (choice.move) CHECK(*choice.move == Approx(move).margin(1e-9));
     }
+}
+
+TEST_CASE("Of two places that give the length the nearer one is told", "[drive][route]") {
+    // An idler moved sideways from three left of the middle: the same length ten to the left and ten to the
+    // right.
+    auto stations = pressedFromAbove(30);
+    stations[1].centre.x = 10;
+    const double length = routeOf(plain(stations))->length;
+    stations[1].centre.x = -3;
+    CHECK(*moveFor(plain(stations), {1, {1, 0}, 30, 30}, length) == Approx(-7).margin(1e-6));
+    stations[1].centre.x = 3;
+    CHECK(*moveFor(plain(stations), {1, {1, 0}, 30, 30}, length) == Approx(7).margin(1e-6));
+    CHECK(*moveFor(plain(stations), {1, {1, 0}, 30, 5}, length) == Approx(-13).margin(1e-6));
 }
 
 TEST_CASE("Without a pulley that can be set the belts are told by what they are too long or short",
