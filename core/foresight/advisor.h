@@ -1,18 +1,11 @@
 #pragma once
 
+#include "core/foresight/choice.h"
 #include "core/foresight/fit.h"
-#include "core/foresight/lookahead.h"
 
-#include <map>
 #include <memory>
 
 namespace riband::foresight {
-
-/// How much of the method is used; the layers can be measured apart.
-enum class Layer : std::uint8_t {
-    Price,     ///< price rule by the worth curve
-    LookAhead, ///< and every choice tried on the same futures
-};
 
 /// Decides what to cut for the orders of one belt: learns from them, keeps its worth table fresh in slices,
 /// and answers. The same setting, seed and orders give the same answers.
@@ -47,12 +40,6 @@ private:
     void expire(double day);
     void refresh(double day);
     void serve(const Asked& asked, double day, bool mayFill, Answer& answer);
-    std::vector<Way> waysFor(const Asked& asked, std::size_t& smallest);
-    std::map<Size, int> remnantsBySize() const;
-    std::size_t chosen(const std::vector<Way>& ways, std::size_t smallest, const Asked& asked, Worth& saved);
-    Size leftOf(const Asked& asked, const Share& share) const;
-    Reason reasonFor(const Asked& asked, const std::vector<Way>& ways, std::size_t best, std::size_t smallest,
-                     Worth saved) const;
     void book(const Asked& asked, const Way& way, double day, Answer& answer);
     Mounting mountingOf(const Asked& asked, const Share& share, const Fill::Choice& rest);
 
@@ -60,8 +47,7 @@ private:
     Knobs knobs_;
     Outlook outlook_;
     std::unique_ptr<Fit> fit_;
-    PriceRule rule_;
-    LookAhead lookAhead_;
+    Chooser chooser_;
     Stock stock_; ///< remnants are named by their key in opened_
     std::map<std::int32_t, Opened> opened_;
     std::int32_t nextKey_ = 1;

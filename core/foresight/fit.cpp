@@ -16,7 +16,7 @@ Fit::Fit(const Setting& setting, Knobs knobs, Dice dice)
         for (int n = 1; n <= shelfLimit; ++n)
             table_.ready[l][static_cast<std::size_t>(n)] =
                 static_cast<float>(n) * static_cast<float>(setting.listed[l]);
-        table_.target[l] = setting.shelf == Shelf::None ? 0 : shelfLimit;
+        table_.target[l] = setting.shelf == Shelf::None ? 0 : setting.shelfRoom;
     }
 }
 
@@ -49,7 +49,7 @@ bool Fit::advance(const Outlook& outlook, int units) {
 void Fit::setTargets(const Outlook& outlook) {
     if (setting_.shelf == Shelf::None || outlook.learned() == 0) return;
     for (std::size_t l = 0; l < std::min<std::size_t>(setting_.listed.size(), mostReady); ++l) {
-        const int target = std::min(shelfLimit, 2 * outlook.timesSeen(setting_.listed[l]));
+        const int target = std::min(setting_.shelfRoom, 2 * outlook.timesSeen(setting_.listed[l]));
         if (target == table_.target[l]) continue;
         table_.target[l] = target;
         ++table_.version;

@@ -15,6 +15,8 @@ std::string Setting::fault() const {
             return "a listed width must be above 0 and no wider than the sleeve";
     if (!(ordersPerYear > 0) || !(daysPerYear > 0)) return "the rate and the days of a year must be above 0";
     if (rackLimit < 0) return "the rack limit can't be negative";
+    if (shelfRoom < 0 || shelfRoom > shelfLimit)
+        return "the shelf takes 0 to " + std::to_string(shelfLimit) + " belts of a width";
     if (!(ageLimitDays > 0)) return "the age limit must be above 0";
     return {};
 }
