@@ -19,6 +19,9 @@ void checkReservations(Connection& connection, Verification& found);
 void checkLines(Connection& connection, Verification& found);
 void checkOrderStates(Connection& connection, Verification& found);
 void checkTicketStates(Connection& connection, Verification& found);
+/// Every scan has the width that the ledger had at its moment, every settlement its movement, and a countered
+/// one a movement that is undone. Names what closed counts have left open.
+void checkCounts(Connection& connection, Verification& found);
 /// No movement, mounting or line touches a piece or line of another belt.
 void checkUnits(Connection& connection, Verification& found);
 

@@ -28,5 +28,8 @@ using TicketId = Id<struct TicketRow>;
 using MountingId = Id<struct MountingRow>;
 using MovementId = Id<struct MovementRow>;
 using AdviceId = Id<struct AdviceRow>;
+using CountId = Id<struct CountRow>;
+using ScanId = Id<struct ScanRow>;
+using SettlementId = Id<struct SettlementRow>;
 
 } // namespace riband::store

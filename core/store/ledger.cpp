@@ -103,6 +103,12 @@ MovementId Ledger::record(const Movement& movement) {
     return id;
 }
 
+std::optional<MovementId> Ledger::last() const {
+    Statement row{connection_, "SELECT max(id) FROM movement"};
+    if (!row.next()) return std::nullopt;
+    return row.get<std::optional<MovementId>>(0);
+}
+
 RecordedMovement Ledger::at(MovementId id) const {
     Statement rows{connection_, POSTINGS "WHERE m.id = ? ORDER BY p.position", id};
     auto found = read(connection_, rows);

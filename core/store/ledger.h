@@ -81,7 +81,8 @@ public:
     /// width or cost, is of another belt, or a movement is undone twice; the transaction can't be committed
     /// then.
     MovementId record(const Movement& movement);
-    RecordedMovement at(MovementId id) const;                     ///< throws StoreError if there is none
+    std::optional<MovementId> last() const;   ///< the newest movement, none in an empty book
+    RecordedMovement at(MovementId id) const; ///< throws StoreError if there is none
     std::vector<RecordedMovement> historyOf(PieceId piece) const; ///< oldest first
     std::vector<RecordedMovement> ofLine(LineId line) const;      ///< that name the order line, oldest first
     /// from <= at < until, oldest first

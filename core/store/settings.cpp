@@ -146,6 +146,31 @@ std::vector<cutting::Shaft> readShafts(Connection& connection) {
     return shafts;
 }
 
+void readCounting(const Values& values, CountRules& counting) {
+    values.into("count.calliper", counting.calliper);
+    values.into("count.tape", counting.tape);
+    values.into("count.eye", counting.eye);
+    values.into("count.approve_over", counting.approveOver);
+    const auto whole = [&](const char* name, int& number) {
+        number = static_cast<int>(values.number(name, number));
+    };
+    whole("count.minutes_a_day", counting.minutesADay);
+    whole("count.days_a", counting.daysA);
+    whole("count.days_b", counting.daysB);
+    whole("count.days_c", counting.daysC);
+}
+
+void writeCounting(Connection& connection, const CountRules& counting) {
+    set(connection, "count.calliper", counting.calliper.count());
+    set(connection, "count.tape", counting.tape.count());
+    set(connection, "count.eye", counting.eye.count());
+    set(connection, "count.approve_over", counting.approveOver.inMinor());
+    set(connection, "count.minutes_a_day", counting.minutesADay);
+    set(connection, "count.days_a", counting.daysA);
+    set(connection, "count.days_b", counting.daysB);
+    set(connection, "count.days_c", counting.daysC);
+}
+
 ShopSettings readAll(Connection& connection) {
     const Values values{connection};
     ShopSettings settings;
@@ -159,6 +184,7 @@ ShopSettings readAll(Connection& connection) {
     values.into("mounting_cost", settings.mountingCost);
     settings.mostRemnants = static_cast<int>(values.number("most_remnants", settings.mostRemnants));
     readAdvice(values, settings.advice);
+    readCounting(values, settings.counting);
     readCutter(values, settings.cutter);
     settings.cutter.shafts = readShafts(connection);
     return settings;
@@ -188,6 +214,7 @@ void Settings::write(const ShopSettings& settings) {
     set(connection_, "mounting_cost", settings.mountingCost.count());
     set(connection_, "most_remnants", settings.mostRemnants);
     writeAdvice(connection_, settings.advice);
+    writeCounting(connection_, settings.counting);
     writeCutter(connection_, settings.cutter);
 }
 

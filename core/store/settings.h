@@ -40,6 +40,17 @@ struct AdviceRules {
     friend bool operator==(const AdviceRules&, const AdviceRules&) = default;
 };
 
+/// How people count (docs/counting.md). The tolerances are common practice, no source.
+struct CountRules {
+    Extent calliper = Width::micrometres(300);
+    Extent tape = Width::millimetres(1);
+    Extent eye = Width::millimetres(5); ///< says that the piece is there; the book is not corrected by it
+    Money approveOver = Money::minor(5'000); ///< a difference worth more needs the stock manager or the owner
+    int minutesADay = 20;
+    int daysA = 30, daysB = 60, daysC = 90; ///< longest time between counts, by class
+    friend bool operator==(const CountRules&, const CountRules&) = default;
+};
+
 struct ShopSettings {
     std::string name;
     std::string address; ///< for papers, lines by '\n'
@@ -51,6 +62,7 @@ struct ShopSettings {
     AdviceRules advice;
     cutting::Cutter cutter; ///< the bench cutter with its shafts
     std::string paper = "A4";
+    CountRules counting;
     const cutting::Rules& rulesFor(Unit unit) const { return unit == Unit::Rib ? ribbed : toothed; }
 };
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/measure/extent.h"
 #include "core/store/connection.h"
 
 #include <functional>
@@ -20,7 +21,9 @@ struct Disagreement {
         LineCount,    ///< belts cut of a line are not what the ledger sold
         OrderState,   ///< an order's state does not follow from its lines
         TicketState,
-        UnitMixed, ///< a posting or line in another unit than its belt
+        CountBook,       ///< a scan has another width of the book than the ledger had at its moment
+        CountSettlement, ///< a settlement and its movement do not go together
+        UnitMixed,       ///< a posting or line in another unit than its belt
         ForeignKey,
         Database, ///< SQLite's own integrity check
     };
@@ -30,8 +33,23 @@ struct Disagreement {
     std::string detail;
 };
 
+/// What a closed count has left open: the book is known to be doubtful there. No disagreement of the book.
+struct CountHole {
+    enum class Kind {
+        Missing,    ///< not seen, and nobody said what became of it
+        Differs,    ///< measured otherwise than the book says, not settled
+        Unlabelled, ///< a find that is in no book
+    };
+    Kind kind;
+    std::string place;
+    std::string where; ///< code of the piece, or the belt of a find
+    Unit unit = Unit::Micrometre;
+    std::int64_t book = 0, found = 0;
+};
+
 struct Verification {
     std::vector<Disagreement> disagreements;
+    std::vector<CountHole> holes;
     std::int64_t pieces = 0, movements = 0, postings = 0;
     bool finished = true; ///< not stopped by `goOn`
     bool agrees() const { return finished && disagreements.empty(); }

@@ -68,6 +68,11 @@ QString ofBook(const store::Disagreement& d) {
         return Words::tr("Ticket %1: its state does not follow from its mountings.").arg(where);
     case Kind::UnitMixed:
         return Words::tr("%1: ribs and millimetres are mixed.").arg(where);
+    case Kind::CountBook:
+        return Words::tr("Count of %1: the book that was kept with it is not what the ledger had (%2).")
+            .arg(where, book(d));
+    case Kind::CountSettlement:
+        return Words::tr("Settlement %1 of a count does not go with its movement.").arg(where);
     case Kind::ForeignKey:
         return Words::tr("%1 names something that is not there.").arg(where);
     case Kind::Database:
@@ -107,6 +112,22 @@ QString say(const store::Disagreement& disagreement) {
     const QString sentence = ofBook(disagreement);
     if (disagreement.detail.empty()) return sentence;
     return sentence + QLatin1Char(' ') + text(disagreement.detail);
+}
+
+QString say(const store::CountHole& hole) {
+    const QString where = text(hole.where);
+    const QString place = hole.place.empty() ? Words::tr("no place") : text(hole.place);
+    const QString found = shown(Extent::of(hole.unit, hole.found));
+    const QString book = shown(Extent::of(hole.unit, hole.book));
+    switch (hole.kind) {
+    case store::CountHole::Kind::Missing:
+        return Words::tr("%1: %2 (%3) was not seen in the count and is not settled.").arg(place, where, book);
+    case store::CountHole::Kind::Differs:
+        return Words::tr("%1: %2 measured %3, the book said %4; not settled.").arg(place, where, found, book);
+    case store::CountHole::Kind::Unlabelled:
+        return Words::tr("%1: a piece of %2, %3, without label is in no book.").arg(place, where, found);
+    }
+    return {};
 }
 
 QString say(store::ScrapReason reason) {

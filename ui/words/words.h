@@ -30,6 +30,7 @@ QString say(cutting::SetUp::Remark remark);
 QString say(cutting::SetUpFault fault);
 QString say(const store::StoreError& error);
 QString say(const store::Disagreement& disagreement);
+QString say(const store::CountHole& hole);
 QString say(store::ScrapReason reason);
 QString say(store::OrderState state);
 QString say(store::Act act);

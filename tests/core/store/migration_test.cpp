@@ -1,4 +1,5 @@
 #include "core/store/advices.h"
+#include "core/store/counts.h"
 #include "core/store/raw.h"
 #include "core/store/schema.h"
 #include "core/store/statement.h"
@@ -75,6 +76,13 @@ TEST_CASE("A shop of every older schema is brought to today's with all it held",
         CHECK(balance(connection, BeltId{1}, Account::Rack) == 7'500);
         CHECK(balance(connection, BeltId{1}, Account::Sold) == 90'000);
         CHECK(Ledger{connection}.historyOf(PieceId{1}).back().movement.about().note == "first cut");
+    }
+    if (version >= 6) {
+        const Counts counts{connection};
+        CHECK(counts.find(CountId{1})->closed);
+        CHECK(counts.scansOf(CountId{1}).front().measured == Extent{Width::micrometres(7500)});
+        CHECK(counts.unsettledMissing().empty());
+        CHECK(counts.settlements().front().explanation == Explanation::Unexplained);
     }
     if (version >= 4) CHECK(Tickets{connection}.at(TicketId{1}).mountings.front().movement == MovementId{3});
     CHECK(belts[0].preCut == PreCut::WherePays);

@@ -39,6 +39,7 @@ TEST_CASE("Settings come back exactly as they were written", "[store][settings]"
         true,           false,
         false,          12.7};
     written.paper = "A5";
+    written.counting = {Width::micrometres(250), mm(2), mm(8), Money::minor(9'900), 35, 14, 45, 80};
     settings.write(written);
     settings.write(written); // once more changes nothing
 
@@ -46,6 +47,7 @@ TEST_CASE("Settings come back exactly as they were written", "[store][settings]"
     CHECK(read.name == written.name);
     CHECK(read.address == written.address);
     CHECK(read.prices == written.prices);
+    CHECK(read.counting == written.counting);
     CHECK(read.toothed.trim == mm(3));
     CHECK(read.toothed.kerf == Extent{Width::micrometres(400)});
     CHECK(read.ribbed.stub == Extent{Ribs{4}});
