@@ -44,6 +44,10 @@ public:
         BadQuantity,
         BadWidth,
         CodeTaken,
+        CountClosed,   ///< the count of a place, or there is none
+        MeasureAgain,  ///< a piece of the count waits for its second measurement
+        NeedsApproval, ///< a difference worth more than the limit
+        SettledByCut,  ///< a settlement that is undone with its cut only
     };
     Refusal(Why why, std::string detail)
         : std::runtime_error{detail}, why_{why}, detail_{std::move(detail)} {}

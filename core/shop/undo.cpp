@@ -1,5 +1,6 @@
 #include "core/shop/cut.h"
 
+#include "core/shop/counting/settle.h"
 #include "core/shop/demand.h"
 #include "core/shop/standing.h"
 
@@ -64,6 +65,7 @@ store::MovementId undoCut(const Shop& shop, store::MountingId id) {
     const std::set<store::OrderId> orders = takeBack(shop, mounting);
     const store::MovementId undone =
         store::Ledger{shop.connection}.record(store::counterOf(cut, shop.now(), shop.person, ""));
+    counting::counterSettlementsOf(shop, cut.id);
     tickets.setMounting(id, store::MountingState::Planned, std::nullopt);
     settleTicket(shop, ticket.id);
     demandPromisesKept(shop, mounting.piece);

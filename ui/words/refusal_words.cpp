@@ -45,6 +45,25 @@ QString tooLate(const shop::Refusal& refusal) {
     }
 }
 
+QString ofCounts(const shop::Refusal& refusal) {
+    using Why = shop::Refusal::Why;
+    const QString detail = text(refusal.detail());
+    switch (refusal.why()) {
+    case Why::CountClosed:
+        return Words::tr("This place is not being counted (%1). Begin its count first.").arg(detail);
+    case Why::MeasureAgain:
+        return Words::tr("Measure %1 a second time before the count is closed.").arg(detail);
+    case Why::NeedsApproval:
+        return Words::tr("The difference of %1 is worth more than the limit: the stock manager or the owner "
+                         "must approve it.")
+            .arg(detail);
+    case Why::SettledByCut:
+        return Words::tr("This was settled by recording its cut. Undo that cut on the Bench.");
+    default:
+        return tooLate(refusal);
+    }
+}
+
 } // namespace
 
 QString say(const shop::Refusal& refusal) {
@@ -65,7 +84,7 @@ QString say(const shop::Refusal& refusal) {
     case Why::CodeTaken:
         return Words::tr("The code “%1” is given already.").arg(detail);
     default:
-        return tooLate(refusal);
+        return ofCounts(refusal);
     }
 }
 

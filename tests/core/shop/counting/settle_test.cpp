@@ -1,0 +1,213 @@
+// Each difference is settled by one act, and can be countered.
+#include "core/shop/counting/count.h"
+#include "core/shop/counting/settle.h"
+#include "tests/core/shop/shop_fixture.h"
+
+namespace riband::shop {
+
+using store::Account;
+using store::Explanation;
+using store::Method;
+using Why = Refusal::Why;
+
+namespace {
+
+struct SettleShop : TestShop {
+    store::PieceId at(Extent extent, const std::string& place = "A1", std::int64_t cost = 1'000) {
+        const store::PieceId made = piece(h8m1200, extent, cutting::PieceKind::Remnant, cost);
+        move(shop, made, place);
+        return made;
+    }
+    using TestShop::at;
+    /// Measured twice.
+    void measure(store::CountId count, store::PieceId id, Extent extent) {
+        note(shop, count, id, extent, Method::Calliper);
+        note(shop, count, id, extent, Method::Calliper);
+    }
+    Finding only() {
+        const std::vector<Finding> all = findings(shop);
+        REQUIRE(all.size() == 1);
+        return all.front();
+    }
+    Settled acceptFirst(const Finding& finding) {
+        return settle(shop, finding.difference, finding.proposals.front());
+    }
+};
+
+} // namespace
+
+TEST_CASE("30 are missing, and a mounting for 30 was never recorded: accepting records it", "[count]") {
+    SettleShop shop;
+    const store::PieceId piece = shop.at(mm(100));
+    const Ordered sold = shop.order(shop.h8m1200, mm(30), 1);
+    const store::CountId count = beginCount(shop.shop, "A1");
+    shop.measure(count, piece, um(67'400)); // 100 - 2.5 - 30 - 0.1
+    const Finding found = shop.only();
+    CHECK(found.proposals.front().what == Explanation::CutNotRecorded);
+    shop.acceptFirst(found);
+    CHECK(findings(shop.shop).empty());
+    CHECK(shop.at(piece).extent == um(67'400));
+    CHECK(shop.lineOf(sold.order).cut == 1);
+    CHECK(shop.at(sold.order).state == store::OrderState::Ready);
+    CHECK(shop.widthOn(Account::Sold) == 30'000);
+    CHECK(shop.widthOn(Account::Trim) == 2'500);
+    CHECK(shop.widthOn(Account::Difference) == 100);
+    CHECK(shop.disagreements().empty());
+
+    SECTION("undoing the cut opens the difference again") {
+        undoCut(shop.shop, shop.mountingOf(sold).id);
+        CHECK(shop.only().difference.gap == -32'600);
+        CHECK(shop.disagreements().empty());
+    }
+}
+
+TEST_CASE("The worker took another piece than the ticket says and wrote nothing down", "[count]") {
+    SettleShop shop;
+    shop.at(mm(60), "B2");
+    const store::PieceId wide = shop.at(mm(100));
+    const Ordered sold = shop.order(shop.h8m1200, mm(30), 1);
+    REQUIRE(shop.mountingOf(sold).piece != wide);
+    const store::CountId count = beginCount(shop.shop, "A1");
+    shop.measure(count, wide, um(67'500));
+    const Finding found = shop.only();
+    CHECK(found.proposals.front().what == Explanation::CutFromOther);
+    shop.acceptFirst(found);
+    CHECK(shop.at(sold.order).state == store::OrderState::Ready);
+    CHECK(shop.at(wide).extent == um(67'500));
+    CHECK(shop.at(shop.mountingOf(sold).piece).extent == mm(60));
+    CHECK(shop.disagreements().empty());
+}
+
+TEST_CASE("The cut was booked of one piece and made of another: the width changes places", "[count]") {
+    SettleShop shop;
+    const store::PieceId a = shop.at(mm(100)), b = shop.at(mm(80));
+    const store::CountId count = beginCount(shop.shop, "A1");
+    shop.measure(count, a, um(67'400));
+    shop.measure(count, b, um(112'500));
+    CHECK(findings(shop.shop).size() == 2);
+    const Finding found = findings(shop.shop).front();
+    CHECK(found.proposals.front().what == Explanation::Swapped);
+    const Settled settled = shop.acceptFirst(found);
+    CHECK(settled.settlements.size() == 2);
+    CHECK(findings(shop.shop).empty());
+    CHECK(shop.at(a).extent == um(67'400));
+    CHECK(shop.at(b).extent == um(112'500));
+    CHECK(shop.widthOn(Account::Difference) == 100);
+    CHECK(shop.costOn(Account::Difference) == 0);
+    CHECK(shop.disagreements().empty());
+
+    SECTION("and back: both are open again") {
+        counterSettlement(shop.shop, settled.settlements.back());
+        CHECK(shop.at(a).extent == mm(100));
+        CHECK(shop.at(b).extent == mm(80));
+        CHECK(findings(shop.shop).size() == 2);
+        checkRefused(shop, Why::AlreadyDone,
+                     [&] { counterSettlement(shop.shop, settled.settlements.front()); });
+        CHECK(shop.disagreements().empty());
+    }
+}
+
+TEST_CASE("A piece lost its label: the find of its width is it", "[count]") {
+    SettleShop shop;
+    const store::PieceId lost = shop.at(mm(62));
+    shop.at(mm(90), "B2");
+    const store::CountId here = beginCount(shop.shop, "A1");
+    CHECK(closeCount(shop.shop, here).size() == 1);
+    const store::CountId there = beginCount(shop.shop, "B2");
+    noteFind(shop.shop, there, shop.h8m1200, um(61'900), Method::Calliper);
+    const std::vector<Finding> all = findings(shop.shop);
+    REQUIRE(all.size() == 2);
+    CHECK(all[0].proposals.front().what == Explanation::LostLabel);
+    CHECK(all[1].proposals.front().what == Explanation::LostLabel);
+    const Settled settled = shop.acceptFirst(all[0]);
+    CHECK(settled.label == lost);
+    CHECK(findings(shop.shop).empty());
+    CHECK(shop.at(lost).place == "B2");
+    CHECK(shop.at(lost).extent == um(61'900));
+    CHECK(shop.disagreements().empty());
+}
+
+TEST_CASE("A find that nobody misses comes into the book as found", "[count]") {
+    SettleShop shop;
+    const store::CountId count = beginCount(shop.shop, "A1");
+    noteFind(shop.shop, count, shop.pj1194, ribs(7), Method::Calliper, "behind the rack");
+    const Settled settled = shop.acceptFirst(shop.only());
+    REQUIRE(settled.label);
+    CHECK(shop.at(*settled.label).extent == ribs(7));
+    CHECK(shop.at(*settled.label).place == "A1");
+    CHECK(shop.widthOn(Account::Found) == -7);
+    CHECK(shop.disagreements().empty());
+    counterSettlement(shop.shop, settled.settlements.front());
+    CHECK(shop.at(*settled.label).gone());
+    CHECK(findings(shop.shop).size() == 1);
+}
+
+TEST_CASE("Missing is booked with its cost, and comes back with it when it turns up", "[count]") {
+    SettleShop shop;
+    const store::PieceId piece = shop.at(mm(62));
+    closeCount(shop.shop, beginCount(shop.shop, "A1"));
+    CHECK(shop.only().proposals.front().what == Explanation::Unexplained);
+    shop.acceptFirst(shop.only());
+    CHECK(shop.at(piece).gone());
+    CHECK(shop.costOn(Account::Difference) == 1'000);
+    CHECK(findings(shop.shop).empty());
+
+    const store::CountId again = beginCount(shop.shop, "C3");
+    shop.measure(again, piece, um(61'900));
+    CHECK(shop.only().proposals.front().what == Explanation::Found);
+    shop.acceptFirst(shop.only());
+    CHECK(shop.at(piece).extent == um(61'900));
+    CHECK(shop.at(piece).place == "C3");
+    CHECK(shop.costOn(Account::Rack) >= 998);
+    CHECK(findings(shop.shop).empty());
+    CHECK(shop.disagreements().empty());
+}
+
+TEST_CASE("Waste goes to its own account", "[count]") {
+    SettleShop shop;
+    const store::PieceId piece = shop.at(mm(64));
+    const store::CountId count = beginCount(shop.shop, "A1");
+    SECTION("a trim that was not booked") {
+        shop.measure(count, piece, um(61'400));
+        shop.acceptFirst(shop.only());
+        CHECK(shop.widthOn(Account::Trim) == 2'500);
+        CHECK(shop.widthOn(Account::Difference) == 100);
+    }
+    SECTION("an edge that was cut off") {
+        shop.measure(count, piece, um(59'600));
+        shop.acceptFirst(shop.only());
+        CHECK(shop.widthOn(Account::End) == 4'400);
+    }
+    CHECK(shop.disagreements().empty());
+}
+
+TEST_CASE("Above the limit the stock manager or the owner must approve", "[count]") {
+    SettleShop shop;
+    const store::PieceId piece = shop.at(mm(100), "A1", 20'000);
+    const store::CountId count = beginCount(shop.shop, "A1");
+    shop.measure(count, piece, um(51'117)); // 97.77 worth
+    const Finding found = shop.only();
+    CHECK(found.value == Money::minor(9'777));
+    CHECK(needsApproval(found, found.proposals.front()));
+    checkRefused(shop, Why::NeedsApproval, [&] { shop.acceptFirst(found); });
+    const auto manager =
+        store::Settings{shop.connection}.addPerson("CD", "C. Dyer", store::Role::StockManager);
+    const Settled settled = settle(shop.shop, found.difference, found.proposals.front(), manager);
+    CHECK(store::Counts{shop.connection}.settlement(settled.settlements.front())->approved == manager);
+    checkRefused(shop, Why::AlreadyDone, [&] { shop.acceptFirst(found); }); // once only
+    CHECK(shop.disagreements().empty());
+}
+
+TEST_CASE("A settled difference can't be countered once its width was used", "[count]") {
+    SettleShop shop;
+    const store::PieceId piece = shop.at(mm(60));
+    const store::CountId count = beginCount(shop.shop, "A1");
+    shop.measure(count, piece, um(95'117));
+    const Settled settled = shop.acceptFirst(shop.only());
+    shop.cutAll(shop.order(shop.h8m1200, mm(50), 1)); // 42.617 are left of 95.117
+    const auto left = shop.at(piece).extent;
+    scrap(shop.shop, piece, left - mm(20), store::ScrapReason::Damaged, "");
+    checkRefused(shop, Why::AlreadyDone, [&] { counterSettlement(shop.shop, settled.settlements.front()); });
+}
+
+} // namespace riband::shop

@@ -1,0 +1,151 @@
+#include "ui/words/count_words.h"
+
+#include "core/store/orders.h"
+#include "ui/words/tr.h"
+#include "ui/words/words.h"
+
+#include <cstdlib>
+
+namespace riband::ui {
+
+namespace {
+
+using shop::counting::Difference;
+using shop::counting::Proposal;
+using store::Explanation;
+
+QString width(Unit unit, std::int64_t count) { return shown(Extent::of(unit, std::abs(count))); }
+
+QString belts(const Proposal& proposal, Unit unit) {
+    return Words::tr("%1 × %2", "belts, width").arg(proposal.belts).arg(width(unit, proposal.each));
+}
+
+QString ticketOf(const Proposal& proposal, store::Connection& shop) {
+    return text(store::Tickets{shop}.ofMounting(*proposal.mounting).code);
+}
+
+QString orderOf(const Proposal& proposal, store::Connection& shop) {
+    store::Orders orders{shop};
+    return text(orders.at(orders.orderOf(*proposal.line)).code);
+}
+
+QString codeOf(const Difference& other, store::Connection& shop) {
+    return other.piece ? text(store::Pieces{shop}.at(*other.piece).code) : QString{};
+}
+
+QString ofCuts(const Proposal& proposal, Unit unit, store::Connection& shop) {
+    switch (proposal.what) {
+    case Explanation::CutNotRecorded:
+        return Words::tr("Ticket %1 was cut and not recorded: record it now.").arg(ticketOf(proposal, shop));
+    case Explanation::CutFromOther:
+        return Words::tr("Ticket %1 was cut from this piece instead of its own: record it so.")
+            .arg(ticketOf(proposal, shop));
+    case Explanation::LineNotTicketed:
+        return Words::tr("%1 for order %2 were cut without a ticket: record it.")
+            .arg(belts(proposal, unit), orderOf(proposal, shop));
+    case Explanation::SaleWithoutOrder:
+        return Words::tr("%1 and a trim were cut, and no order says so: book the loss.")
+            .arg(belts(proposal, unit));
+    default:
+        return {};
+    }
+}
+
+QString ofMixUps(const Proposal& proposal, const shop::Finding& finding, store::Connection& shop) {
+    const Unit unit = finding.difference.unit;
+    switch (proposal.what) {
+    case Explanation::Swapped:
+        return Words::tr("%1 differs by %2: a cut went to the wrong one of the two. Move the width.")
+            .arg(codeOf(*proposal.other, shop), shownChange(unit, proposal.other->gap));
+    case Explanation::LostLabel:
+        if (finding.difference.kind == Difference::Kind::Find)
+            return Words::tr("It is %1, which has lost its label: print a new one.")
+                .arg(codeOf(*proposal.other, shop));
+        return Words::tr("It is the find of %1, and has lost its label: print a new one.")
+            .arg(width(unit, proposal.other->measured));
+    case Explanation::Transposed:
+        return Words::tr("Two digits of the book's figure changed places: correct the book.");
+    case Explanation::TrimForgotten:
+        return Words::tr("A trim was not booked: book it.");
+    case Explanation::EdgeWaste:
+        return Words::tr("No more than the ragged edge is missing: book it as end.");
+    case Explanation::BookedLate:
+        return Words::tr("It has been booked since it was counted: nothing to do.");
+    default:
+        return ofCuts(proposal, unit, shop);
+    }
+}
+
+} // namespace
+
+QString say(store::Method method) {
+    switch (method) {
+    case store::Method::Calliper:
+        return Words::tr("calliper");
+    case store::Method::Tape:
+        return Words::tr("tape");
+    case store::Method::Eye:
+        return Words::tr("by eye");
+    }
+    return {};
+}
+
+QString say(Explanation explanation) {
+    switch (explanation) {
+    case Explanation::Measuring:
+        return Words::tr("measuring");
+    case Explanation::CutNotRecorded:
+    case Explanation::LineNotTicketed:
+    case Explanation::SaleWithoutOrder:
+        return Words::tr("unrecorded cut");
+    case Explanation::CutFromOther:
+    case Explanation::Swapped:
+        return Words::tr("wrong piece taken");
+    case Explanation::LostLabel:
+        return Words::tr("label lost");
+    case Explanation::Transposed:
+        return Words::tr("digits in the wrong order");
+    case Explanation::TrimForgotten:
+    case Explanation::EdgeWaste:
+        return Words::tr("edge waste");
+    case Explanation::BookedLate:
+        return Words::tr("booked late");
+    case Explanation::Found:
+        return Words::tr("found");
+    case Explanation::Unexplained:
+        return Words::tr("unexplained");
+    }
+    return {};
+}
+
+QString shownChange(Unit unit, std::int64_t change) {
+    const QString sign = change < 0 ? QString::fromUtf8("−") : QStringLiteral("+");
+    return sign + width(unit, change);
+}
+
+QString say(const shop::Finding& finding) {
+    const Difference& d = finding.difference;
+    switch (d.kind) {
+    case Difference::Kind::Missing:
+        return Words::tr("not seen; the book says %1").arg(width(d.unit, d.book));
+    case Difference::Kind::Find:
+        return Words::tr("%1 without label").arg(width(d.unit, d.measured));
+    case Difference::Kind::Differs:
+        return Words::tr("the book said %1, measured %2: %3")
+            .arg(width(d.unit, d.book), width(d.unit, d.measured), shownChange(d.unit, d.gap));
+    }
+    return {};
+}
+
+QString say(const Proposal& proposal, const shop::Finding& finding, store::Connection& shop) {
+    const QString known = ofMixUps(proposal, finding, shop);
+    if (!known.isEmpty()) return known;
+    if (proposal.what == Explanation::Found)
+        return proposal.settlement ? Words::tr("It was booked as missing and is here again: put it back.")
+                                   : Words::tr("It was in no book: book it as found, and label it.");
+    return finding.difference.kind == Difference::Kind::Missing
+               ? Words::tr("Nobody knows where it is: book it as missing.")
+               : Words::tr("Nobody knows: book what was measured.");
+}
+
+} // namespace riband::ui
