@@ -16,4 +16,8 @@ QJsonObject importStock(const shop::Shop& shop, const QString& csv);
 /// belt and, if wanted, body,cord,price,sleeve_mm,sleeve_ribs,sleeve_cost,delivery_days,listed.
 QJsonObject importBelts(const shop::Shop& shop, const QString& csv);
 
+/// belt,sleeve_mm,sleeve_ribs,cost and, if wanted, delivery_days: what makers offer, in the place of what was
+/// known of these belts.
+QJsonObject importOffers(const shop::Shop& shop, const QString& csv);
+
 } // namespace riband::app

@@ -14,7 +14,7 @@ Usage usage() {
     return {
         QStringLiteral("import"),
         Words::tr("Takes a table into a shop: all of it, or nothing if a row is bad. “-” is standard input."),
-        {{QStringLiteral("WHAT"), Words::tr("stock or belts")},
+        {{QStringLiteral("WHAT"), Words::tr("stock, belts or offers")},
          {QStringLiteral("CSV"), Words::tr("the table")}},
         {{"shop", Words::tr("The shop."), "FILE"},
          {"person", Words::tr("Initials of who does it; else the first of the shop."), "INITIALS"}}};
@@ -25,17 +25,24 @@ QString taken(qint64 rows, const QString& csv) {
                      : Words::tr("%1 rows of %2 were taken in.").arg(rows).arg(csv);
 }
 
+using Import = QJsonObject (*)(const shop::Shop& shop, const QString& csv);
+
+Import importOf(const QString& what) {
+    if (what == QLatin1String("stock")) return importStock;
+    if (what == QLatin1String("belts")) return importBelts;
+    if (what == QLatin1String("offers")) return importOffers;
+    throw BadInput(Words::tr("“%1” can't be imported; say stock, belts or offers.").arg(what));
+}
+
 } // namespace
 
 Exit importTable(const QStringList& arguments) {
     const Options options(usage(), arguments);
     const QString what = options.positional(0);
-    if (what != QLatin1String("stock") && what != QLatin1String("belts"))
-        throw BadInput(Words::tr("“%1” can't be imported; say stock or belts.").arg(what));
+    const auto take = importOf(what);
     OpenShop open(options.needed("shop"), store::Connection::Mode::Open, options.value("person"));
     const QString csv = options.positional(1);
-    const QJsonObject done =
-        what == QLatin1String("stock") ? importStock(open.shop(), csv) : importBelts(open.shop(), csv);
+    const QJsonObject done = take(open.shop(), csv);
     if (options.json())
         printJson(done);
     else

@@ -94,6 +94,16 @@ Extent Tables::usualSleeve(const Belt& belt) const {
     return widestSleeve(belt.profile);
 }
 
+std::vector<Extent> Tables::sleeves(const Belt& belt) const {
+    std::vector<Extent> widths;
+    if (const auto* rows = data_->find(belt.profile))
+        for (const auto& rule : rows->sleeves)
+            if (within(rule, belt.length)) widths.push_back(rule.extent);
+    std::sort(widths.begin(), widths.end());
+    widths.erase(std::unique(widths.begin(), widths.end()), widths.end());
+    return widths;
+}
+
 Extent Tables::widestSleeve(std::string_view profile) const {
     const auto* rows = data_->find(profile);
     if (!rows) return Extent::none(Unit::Micrometre);

@@ -93,6 +93,8 @@ public:
     /// The usual width of a new sleeve of this belt (practice of makers); the widest known of the profile.
     Extent usualSleeve(const Belt& belt) const;
     Extent widestSleeve(std::string_view profile) const;
+    /// All widths in which sleeves of this belt are met, narrow first.
+    std::vector<Extent> sleeves(const Belt& belt) const;
     /// Profiles of the same or nearly the same pitch that look alike and must not be interchanged.
     std::vector<const Profile*> lookAlikes(std::string_view profile) const;
     /// Whole years that a body may lie: first period and extension after inspection (ISO 2230:2002).

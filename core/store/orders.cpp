@@ -126,6 +126,23 @@ std::vector<std::pair<BeltId, std::int64_t>> Orders::timesOrdered() const {
     return times;
 }
 
+std::vector<AskedLine> Orders::askedSince(Moment from) const {
+    std::vector<AskedLine> asked;
+    Statement rows{connection_,
+                   "SELECT l.belt, o.id, o.made_ms, l.unit, l.extent, l.quantity - l.cancelled"
+                   " FROM sales_order o JOIN order_line l ON l.sales_order = o.id"
+                   " WHERE o.state IN (?, ?, ?) AND o.made_ms >= ? AND l.cancelled < l.quantity"
+                   " ORDER BY l.belt, o.made_ms, o.id, l.position",
+                   OrderState::Open,
+                   OrderState::Ready,
+                   OrderState::HandedOver,
+                   from};
+    while (rows.next())
+        asked.push_back({rows.get<BeltId>(0), rows.get<OrderId>(1), rows.get<Moment>(2),
+                         rows.extent(4, rows.get<Unit>(3)), rows.get<std::int64_t>(5)});
+    return asked;
+}
+
 std::vector<Order> Orders::inState(OrderState state) const {
     std::vector<Order> orders;
     Statement rows{connection_, ORDERS "WHERE o.state = ? ORDER BY o.made_ms, o.id", state};

@@ -57,6 +57,15 @@ struct Order {
     std::vector<OrderLine> lines;
 };
 
+/// A line of an order as demand: what customers wanted and did not take back.
+struct AskedLine {
+    BeltId belt;
+    OrderId order;
+    Moment at;
+    Extent extent;
+    std::int64_t quantity;
+};
+
 struct Customer {
     CustomerId id;
     std::string name;
@@ -107,6 +116,9 @@ public:
     /// How often each belt was ordered, lines not belts, of orders that are neither parked, quoted nor
     /// cancelled.
     std::vector<std::pair<BeltId, std::int64_t>> timesOrdered() const;
+    /// What was asked for since then, of orders that are neither parked, quoted nor cancelled: by belt, then
+    /// oldest first, the lines of an order together.
+    std::vector<AskedLine> askedSince(Moment from) const;
     OrderId orderOf(LineId line) const;
     void setState(OrderId order, OrderState state);
     void setCustomer(OrderId order, std::optional<CustomerId> customer);

@@ -110,6 +110,20 @@ std::vector<QuantityStep> readSteps(Connection& connection) {
     return steps;
 }
 
+void readBuying(const Values& values, BuyingRules& buying) {
+    buying.service = Permille{values.number("buying.service_permille", buying.service.count())};
+    buying.deliveryDays = static_cast<int>(values.number("buying.delivery_days", buying.deliveryDays));
+    buying.reviewDays = static_cast<int>(values.number("buying.review_days", buying.reviewDays));
+    values.into("buying.order_cost", buying.orderCost);
+}
+
+void writeBuying(Connection& connection, const BuyingRules& buying) {
+    set(connection, "buying.service_permille", buying.service.count());
+    set(connection, "buying.delivery_days", buying.deliveryDays);
+    set(connection, "buying.review_days", buying.reviewDays);
+    set(connection, "buying.order_cost", buying.orderCost.inMinor());
+}
+
 void readCutter(const Values& values, cutting::Cutter& cutter) {
     values.into("cutter", cutter.name);
     values.into("cutter.steel_cord", cutter.cutsSteelCord);
@@ -185,6 +199,7 @@ ShopSettings readAll(Connection& connection) {
     settings.mostRemnants = static_cast<int>(values.number("most_remnants", settings.mostRemnants));
     readAdvice(values, settings.advice);
     readCounting(values, settings.counting);
+    readBuying(values, settings.buying);
     readCutter(values, settings.cutter);
     settings.cutter.shafts = readShafts(connection);
     return settings;
@@ -215,6 +230,7 @@ void Settings::write(const ShopSettings& settings) {
     set(connection_, "most_remnants", settings.mostRemnants);
     writeAdvice(connection_, settings.advice);
     writeCounting(connection_, settings.counting);
+    writeBuying(connection_, settings.buying);
     writeCutter(connection_, settings.cutter);
 }
 

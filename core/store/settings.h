@@ -51,6 +51,15 @@ struct CountRules {
     friend bool operator==(const CountRules&, const CountRules&) = default;
 };
 
+/// By what the shop buys (docs/buying.md); the interest is that of AdviceRules.
+struct BuyingRules {
+    Permille service{950}; ///< of the times between two chances to buy in which nobody is sent away
+    int deliveryDays = 5;  ///< of belts whose entry says none
+    int reviewDays = 7;    ///< from one look at the purchase list to the next
+    Money orderCost = Money::minor(500); ///< work and freight that one line of a purchase order costs
+    friend bool operator==(const BuyingRules&, const BuyingRules&) = default;
+};
+
 struct ShopSettings {
     std::string name;
     std::string address; ///< for papers, lines by '\n'
@@ -60,6 +69,7 @@ struct ShopSettings {
     Extent mountingCost = Width::millimetres(4);
     int mostRemnants = 10; ///< of a belt
     AdviceRules advice;
+    BuyingRules buying;
     cutting::Cutter cutter; ///< the bench cutter with its shafts
     std::string paper = "A4";
     CountRules counting;

@@ -145,6 +145,11 @@ TEST_CASE("The sleeve of a short moulded belt is narrower", "[tables]") {
     CHECK(tables.widestSleeve("H8M") == Extent{Width::millimetres(500)});
     CHECK(tables.usualSleeve({"PJ", {}, mm(1194), ""}) == Extent{Ribs{190}});
     CHECK(tables.widestSleeve("PJ") == Extent{Ribs{245}});
+    const auto sleeves = tables.sleeves({"H8M", Teeth{150}, mm(1200), ""});
+    CHECK(std::is_sorted(sleeves.begin(), sleeves.end()));
+    CHECK(std::adjacent_find(sleeves.begin(), sleeves.end()) == sleeves.end());
+    CHECK(sleeves.back() == Extent{Width::millimetres(500)});
+    CHECK(tables.sleeves({"unknown", {}, mm(1194), ""}).empty());
 }
 
 TEST_CASE("Profiles of the same pitch, or nearly, are named as look-alikes", "[tables]") {

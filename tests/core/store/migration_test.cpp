@@ -1,5 +1,6 @@
 #include "core/store/advices.h"
 #include "core/store/counts.h"
+#include "core/store/offers.h"
 #include "core/store/raw.h"
 #include "core/store/schema.h"
 #include "core/store/statement.h"
@@ -84,6 +85,7 @@ TEST_CASE("A shop of every older schema is brought to today's with all it held",
         CHECK(counts.unsettledMissing().empty());
         CHECK(counts.settlements().front().explanation == Explanation::Unexplained);
     }
+    if (version >= 7) CHECK(SleeveOffers{connection}.all().at(BeltId{1}).front().cost == Money::minor(36800));
     if (version >= 4) CHECK(Tickets{connection}.at(TicketId{1}).mountings.front().movement == MovementId{3});
     CHECK(belts[0].preCut == PreCut::WherePays);
     if (version >= 5) {

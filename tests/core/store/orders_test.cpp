@@ -56,6 +56,30 @@ TEST_CASE("Orders of a state come oldest first", "[store][orders]") {
     CHECK(orders.inState(OrderState::Cancelled).front().id == early);
 }
 
+TEST_CASE("What was asked for comes by belt and time, without what was taken back", "[store][orders]") {
+    auto connection = Connection::inMemory();
+    SmallShop shop{connection};
+    Orders orders{connection};
+    const Moment first = shop.now;
+    shop.order(shop.ribbed, Ribs{6}, 2);
+    shop.now += std::chrono::hours{24};
+    OrderLine changed = orders.at(orders.orderOf(shop.order(shop.toothed, mm(30), 5))).lines.front();
+    changed.cancelled = 2;
+    orders.changeLine(changed);
+    const OrderId quoted = orders.orderOf(shop.order(shop.toothed, mm(20), 1));
+    orders.setState(quoted, OrderState::Quoted);
+
+    const auto asked = orders.askedSince(first);
+    REQUIRE(asked.size() == 2);
+    CHECK(asked[0].belt == shop.toothed);
+    CHECK(asked[0].extent == mm(30));
+    CHECK(asked[0].quantity == 3);
+    CHECK(asked[0].at == shop.now);
+    CHECK(asked[1].extent == Extent{Ribs{6}});
+    CHECK(orders.askedSince(shop.now).size() == 1);
+    CHECK(orders.askedSince(shop.now + std::chrono::hours{1}).empty());
+}
+
 TEST_CASE("How often a belt was ordered counts lines, not belts, and none that is cancelled or only quoted",
           "[store][orders]") {
     auto connection = Connection::inMemory();

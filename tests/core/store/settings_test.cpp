@@ -38,6 +38,7 @@ TEST_CASE("Settings come back exactly as they were written", "[store][settings]"
         "bench cutter", {{"80", 80.0, 79.95, 450.0, 120.0, 1800.5}, {"30", 30.1, 30.0, 300.0, 60.0, 900.0}},
         true,           false,
         false,          12.7};
+    written.buying = {Permille{980}, 9, 14, Money::minor(750)};
     written.paper = "A5";
     written.counting = {Width::micrometres(250), mm(2), mm(8), Money::minor(9'900), 35, 14, 45, 80};
     settings.write(written);
@@ -54,6 +55,7 @@ TEST_CASE("Settings come back exactly as they were written", "[store][settings]"
     CHECK(read.mountingCost == mm(6));
     CHECK(read.mostRemnants == 7);
     CHECK(read.advice == written.advice);
+    CHECK(read.buying == written.buying);
     CHECK(read.paper == "A5");
     CHECK(read.cutter.name == "bench cutter");
     CHECK(read.cutter.cutsSteelCord);

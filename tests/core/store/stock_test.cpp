@@ -1,4 +1,5 @@
 #include "core/measure/code.h"
+#include "core/store/offers.h"
 #include "tests/catch.h"
 #include "tests/core/store/shop_fixture.h"
 
@@ -6,6 +7,20 @@
 
 using namespace riband;
 using namespace riband::store;
+
+TEST_CASE("What makers offer is kept of each belt, and a new list replaces the old one", "[store][stock]") {
+    auto connection = Connection::inMemory();
+    SmallShop shop{connection};
+    SleeveOffers offers{connection};
+    CHECK(offers.all().empty());
+    offers.replace(shop.toothed, {{mm(500), Money::minor(36800), 9}, {mm(400), Money::minor(32000), 4}});
+    offers.replace(shop.ribbed, {{Ribs{120}, Money::minor(9000), 0}});
+    CHECK(offers.all().at(shop.toothed) ==
+          std::vector<SleeveOffer>{{mm(400), Money::minor(32000), 4}, {mm(500), Money::minor(36800), 9}});
+    CHECK(offers.all().at(shop.ribbed).front().extent == Extent{Ribs{120}});
+    offers.replace(shop.toothed, {});
+    CHECK_FALSE(offers.all().contains(shop.toothed));
+}
 
 TEST_CASE("A belt of the catalogue comes back as it was kept", "[store][catalogue]") {
     auto connection = Connection::inMemory();
