@@ -13,6 +13,8 @@ class BestFit final : public Player {
 public:
     explicit BestFit(Setting setting) : setting_{std::move(setting)} {}
     Answer answer(const Order& order) override;
+    /// A remnant that lies on the rack at the start; its sleeve was opened on that day.
+    void keep(Size remnant, double opened) { rack_.emplace(nextName_++, Piece{remnant, opened}); }
 
 private:
     struct Piece {

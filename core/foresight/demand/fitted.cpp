@@ -11,7 +11,7 @@ struct Range {
     double from, to;
 };
 constexpr double goldenShare = 0.6180339887498949;
-constexpr int sections = 24; ///< 0.62^24 of a step of the grid: under 1e-5
+constexpr int sections = 12; ///< 0.62^12 of a step of the grid: 0.3 % of it
 
 Range rangeOf(Method method) {
     return method == Method::Smoothing ? Range{0.0001, 0.9999} : Range{0.01, 0.5};

@@ -1,4 +1,4 @@
-#include "core/foresight/demand/choice.h"
+#include "core/foresight/demand/forecast.h"
 #include "core/foresight/dice.h"
 #include "tests/catch.h"
 
@@ -18,8 +18,8 @@ Series drawn(std::uint64_t seed, int periods, double chance, double most) {
 
 Method bestOf(const Series& series) { return choose(series, 4).method; }
 
-double errorOf(const Choice& choice, Method method) {
-    return std::find_if(choice.trials.begin(), choice.trials.end(),
+double errorOf(const Forecast& forecast, Method method) {
+    return std::find_if(forecast.trials.begin(), forecast.trials.end(),
                         [&](const Trial& trial) { return trial.method == method; })
         ->error;
 }
@@ -52,12 +52,12 @@ TEST_CASE("No weights on a fine grid do better than those found", "[demand]") {
 TEST_CASE("A belt that dies is forecast by a method that lets it die", "[demand]") {
     Series series = drawn(3, 70, 0.6, 5);
     series.resize(120, 0);
-    const Choice choice = choose(series, 4);
-    CHECK(choice.origins == 120 - 80 - 4 + 1);
-    REQUIRE(choice.trials.size() == 6);
-    CHECK(errorOf(choice, Method::TeunterSyntetosBabai) < errorOf(choice, Method::Croston));
-    CHECK(errorOf(choice, Method::TeunterSyntetosBabai) < errorOf(choice, Method::SyntetosBoylan));
-    CHECK(choice.expected < 0.5);
+    const Forecast forecast = choose(series, 4);
+    CHECK(forecast.origins == 120 - 80 - 4 + 1);
+    REQUIRE(forecast.trials.size() == 6);
+    CHECK(errorOf(forecast, Method::TeunterSyntetosBabai) < errorOf(forecast, Method::Croston));
+    CHECK(errorOf(forecast, Method::TeunterSyntetosBabai) < errorOf(forecast, Method::SyntetosBoylan));
+    CHECK(forecast.expected < 0.5);
 }
 
 TEST_CASE("A step up is followed by what forgets, not by the mean", "[demand]") {
@@ -70,22 +70,22 @@ TEST_CASE("A step up is followed by what forgets, not by the mean", "[demand]") 
 
 TEST_CASE("Trials stand least error first, and no method sees the future", "[demand]") {
     const Series series = drawn(7, 90, 0.3, 6);
-    const Choice choice = choose(series, 3);
-    CHECK(std::is_sorted(choice.trials.begin(), choice.trials.end(),
+    const Forecast forecast = choose(series, 3);
+    CHECK(std::is_sorted(forecast.trials.begin(), forecast.trials.end(),
                          [](const Trial& a, const Trial& b) { return a.error < b.error; }));
-    CHECK(choice.method == choice.trials.front().method);
+    CHECK(forecast.method == forecast.trials.front().method);
     Series other = series; // the last two thirds of what is tested on may change; the weights may not
     for (std::size_t i = 60; i < other.size(); ++i)
         other[i] += 3;
     for (const Trial& trial : choose(other, 3).trials)
-        for (const Trial& same : choice.trials)
+        for (const Trial& same : forecast.trials)
             if (same.method == trial.method) CHECK(same.weights == trial.weights);
 }
 
 TEST_CASE("Too little to test on gives the usual method, and says so", "[demand]") {
-    const Choice choice = choose({0, 0, 5, 0, 0, 0, 4, 0}, 2);
-    CHECK(choice.method == Method::SyntetosBoylan);
-    CHECK(choice.trials.empty());
-    CHECK(choice.expected == Approx(expectedAfter({0, 0, 5, 0, 0, 0, 4, 0}, Method::SyntetosBoylan, {})));
+    const Forecast forecast = choose({0, 0, 5, 0, 0, 0, 4, 0}, 2);
+    CHECK(forecast.method == Method::SyntetosBoylan);
+    CHECK(forecast.trials.empty());
+    CHECK(forecast.expected == Approx(expectedAfter({0, 0, 5, 0, 0, 0, 4, 0}, Method::SyntetosBoylan, {})));
     CHECK(choose({}, 2).expected == 0);
 }

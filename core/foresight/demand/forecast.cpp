@@ -1,4 +1,4 @@
-#include "core/foresight/demand/choice.h"
+#include "core/foresight/demand/forecast.h"
 
 #include <algorithm>
 #include <cmath>
@@ -7,8 +7,8 @@ namespace riband::foresight {
 
 namespace {
 
-double expectedOf(const Series& series, const Choice& choice, int horizon) {
-    const auto filter = filterOf(choice.method, choice.weights);
+double expectedOf(const Series& series, const Forecast& forecast, int horizon) {
+    const auto filter = filterOf(forecast.method, forecast.weights);
     for (const double demand : series)
         filter->take(demand);
     return filter->ahead(horizon) / horizon;
@@ -30,20 +30,20 @@ bool canTest(const Series& series, std::size_t known, int horizon) {
 
 } // namespace
 
-Choice choose(const Series& series, int horizon) {
-    Choice choice;
+Forecast choose(const Series& series, int horizon) {
+    Forecast forecast;
     const std::size_t known = series.size() * 2 / 3;
     if (canTest(series, known, horizon)) {
         for (const Method method : allMethods)
-            choice.trials.push_back(trialOf(method, series, known, horizon));
-        std::stable_sort(choice.trials.begin(), choice.trials.end(),
+            forecast.trials.push_back(trialOf(method, series, known, horizon));
+        std::stable_sort(forecast.trials.begin(), forecast.trials.end(),
                          [](const Trial& a, const Trial& b) { return a.error < b.error; });
-        choice.origins = static_cast<int>(series.size() - known) - horizon + 1;
-        choice.method = choice.trials.front().method;
-        choice.weights = bestWeights(series, choice.method, horizon);
+        forecast.origins = static_cast<int>(series.size() - known) - horizon + 1;
+        forecast.method = forecast.trials.front().method;
+        forecast.weights = bestWeights(series, forecast.method, horizon);
     }
-    choice.expected = expectedOf(series, choice, horizon);
-    return choice;
+    forecast.expected = expectedOf(series, forecast, horizon);
+    return forecast;
 }
 
 } // namespace riband::foresight

@@ -13,7 +13,7 @@ struct Trial {
 };
 
 /// The method that a series is forecast by, and why.
-struct Choice {
+struct Forecast {
     Method method = Method::SyntetosBoylan;
     Weights weights;           ///< fitted on the whole series
     double expected = 0;       ///< of the next horizon, a period
@@ -26,6 +26,6 @@ struct Choice {
 /// takes the one with the least root mean square error. With fewer than `leastDemands` demands among the
 /// older two thirds, or fewer than `leastOrigins` origins: Syntetos-Boylan with weights of 0.1, untested.
 inline constexpr int leastDemands = 4, leastOrigins = 6;
-Choice choose(const Series& series, int horizon);
+Forecast choose(const Series& series, int horizon);
 
 } // namespace riband::foresight
