@@ -91,4 +91,15 @@ void BestFit::keepRest(Mounting& mounting, double opened) {
     rack_[*mounting.keepAs] = {mounting.left, opened};
 }
 
+void BestFit::scrapBelow(Size least) {
+    std::erase_if(rack_, [least](const auto& entry) { return entry.second.size < least; });
+}
+
+double BestFit::held() const {
+    double held = 0;
+    for (const auto& [name, piece] : rack_)
+        held += piece.size;
+    return held;
+}
+
 } // namespace riband::foresight

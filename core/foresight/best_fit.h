@@ -15,6 +15,8 @@ public:
     Answer answer(const Order& order) override;
     /// A remnant that lies on the rack at the start; its sleeve was opened on that day.
     void keep(Size remnant, double opened) { rack_.emplace(nextName_++, Piece{remnant, opened}); }
+    void scrapBelow(Size least); ///< remnants that are narrower
+    double held() const;         ///< width of all remnants
 
 private:
     struct Piece {
