@@ -15,7 +15,7 @@ public:
     explicit Names(const shop::Shop& shop) : connection_{shop.connection} {
         for (const auto& belt : store::Catalogue{connection_}.all())
             belts_.emplace(belt.id, belt);
-        for (const auto& person : store::Settings{connection_}.people())
+        for (const auto& person : store::People{connection_}.all())
             people_.emplace(person.id, person.initials);
     }
     const store::StockedBelt& belt(store::BeltId id) const { return belts_.at(id); }

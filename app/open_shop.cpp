@@ -9,7 +9,7 @@ namespace riband::app {
 namespace {
 
 store::PersonId personOf(store::Connection& connection, const QString& initials) {
-    const auto people = store::Settings{connection}.people();
+    const auto people = store::People{connection}.present();
     if (people.empty())
         throw BadInput(ui::Words::tr("Nobody works in this shop yet. Open it once in its window."));
     if (initials.isEmpty()) return people.front().id;

@@ -3,6 +3,7 @@
 #include "app/open_shop.h"
 #include "app/standard_tables.h"
 #include "ui/look/look.h"
+#include "ui/window/who_dialog.h"
 #include "ui/window/window.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
@@ -37,7 +38,7 @@ QString fileOf(const QStringList& files) {
 /// A new shop has nobody in it yet, and something has to be there for the first act to be written down.
 void addFirstPerson(store::Connection& connection) {
     store::Transaction transaction{connection};
-    store::Settings{connection}.addPerson("ME", Words::tr("The owner").toStdString(), store::Role::Owner);
+    store::People{connection}.add("ME", Words::tr("The owner").toStdString(), store::Role::Owner);
     transaction.commit();
 }
 
@@ -45,17 +46,18 @@ store::Connection opened(const QString& file) {
     const bool isNew = !QFileInfo::exists(file) && file == ownShop();
     store::Connection connection(file.toStdString(),
                                  isNew ? store::Connection::Mode::Create : store::Connection::Mode::Open);
-    if (store::Settings{connection}.people().empty()) addFirstPerson(connection);
+    if (store::People{connection}.present().empty()) addFirstPerson(connection);
     return connection;
 }
 
 int show(const QString& file) {
     ui::Look::apply(*qApp, ui::rememberedShade());
     store::Connection connection = opened(file);
-    const auto person = store::Settings{connection}.people().front().id;
+    const auto person = ui::whoStarts(connection);
+    if (!person) return 0;
     QSettings().setValue(lastFile, file);
     const QString papers = QFileInfo(file).absoluteDir().filePath(QStringLiteral("papers"));
-    ui::Session session(std::move(connection), standardTables(), person, presentMoment, papers);
+    ui::Session session(std::move(connection), standardTables(), *person, presentMoment, papers);
     ui::Window window(session);
     window.show();
     return QApplication::exec();

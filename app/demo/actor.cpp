@@ -23,7 +23,7 @@ public:
     Actor(store::Connection& connection, std::shared_ptr<const belt::Tables> tables)
         : connection_{connection}, tables_{std::move(tables)},
           currency_{store::Settings{connection}.read().prices.currency} {
-        for (const auto& person : store::Settings{connection}.people())
+        for (const auto& person : store::People{connection}.present())
             people_.emplace(person.initials, person.id);
     }
 

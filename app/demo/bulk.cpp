@@ -13,7 +13,7 @@ using store::Posting;
 
 Bulk::Bulk(store::Connection& connection, std::uint64_t seed)
     : connection_{connection}, settings_{store::Settings{connection}.read()},
-      people_{store::Settings{connection}.people()}, dice_{seed} {}
+      people_{store::People{connection}.present()}, dice_{seed} {}
 
 void Bulk::record(const Shelf& shelf, Act act, Moment at, std::vector<Posting> postings) {
     store::Ledger{connection_}.record(

@@ -75,7 +75,7 @@ QJsonObject counted(const QString& file) {
 bool serve(const QString& file, const QDir& folder, const std::function<void(const QString&)>& tell) {
     ui::Look::apply(*qApp, ui::Shade::Light);
     store::Connection connection(file.toStdString());
-    const auto clerk = store::Settings{connection}.people().front().id;
+    const auto clerk = store::People{connection}.present().front().id;
     ui::Session session(std::move(connection), standardTables(), clerk, presentMoment, folder.absolutePath());
     return serveWalkIn(session, tell);
 }

@@ -38,9 +38,10 @@ void furnish(store::Connection& connection) {
     settings.cutter = cutter();
     store::Transaction transaction{connection};
     store.write(settings);
-    store.addPerson("OW", "Odile Wren", store::Role::Owner);
-    store.addPerson("ST", "Samir Tolland", store::Role::StockManager);
-    store.addPerson("CL", "Clara Lindqvist", store::Role::Clerk);
+    store::People people{connection};
+    people.add("OW", "Odile Wren", store::Role::Owner);
+    people.add("ST", "Samir Tolland", store::Role::StockManager);
+    people.add("CL", "Clara Lindqvist", store::Role::Clerk);
     transaction.commit();
 }
 

@@ -75,7 +75,7 @@ private:
 void makeSmallShop(store::Connection& connection, const std::shared_ptr<const belt::Tables>& tables,
                    Moment now, std::uint64_t seed) {
     furnish(connection);
-    const auto owner = store::Settings{connection}.people().front().id;
+    const auto owner = store::People{connection}.present().front().id;
     importBelts({connection, tables, owner, [now] { return now; }}, QStringLiteral(":/demo/belts.csv"));
     const Date today = dayOf(now - 8h); // the story's last day is over by eight in the morning
     std::vector<Event> events = toldStory(today);

@@ -5,6 +5,7 @@
 #include "core/store/catalogue.h"
 #include "core/store/ledger.h"
 #include "core/store/orders.h"
+#include "core/store/people.h"
 #include "core/store/pieces.h"
 #include "core/store/settings.h"
 
@@ -48,6 +49,10 @@ public:
         MeasureAgain,  ///< a piece of the count waits for its second measurement
         NeedsApproval, ///< a difference worth more than the limit
         SettledByCut,  ///< a settlement that is undone with its cut only
+        NotTheirs,     ///< the role of who acts does not reach: `detail` the role that does
+        InitialsTaken, ///< or none
+        LastOwner,     ///< somebody must be able to see and set everything
+        BadNumber,     ///< to lock with
     };
     Refusal(Why why, std::string detail)
         : std::runtime_error{detail}, why_{why}, detail_{std::move(detail)} {}

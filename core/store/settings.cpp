@@ -205,10 +205,6 @@ ShopSettings readAll(Connection& connection) {
     return settings;
 }
 
-Person personOf(const Statement& row) {
-    return {row.get<PersonId>(0), row.get<std::string>(1), row.get<std::string>(2), row.get<Role>(3)};
-}
-
 } // namespace
 
 ShopSettings Settings::read() const {
@@ -232,27 +228,6 @@ void Settings::write(const ShopSettings& settings) {
     writeCounting(connection_, settings.counting);
     writeBuying(connection_, settings.buying);
     writeCutter(connection_, settings.cutter);
-}
-
-std::vector<Person> Settings::people() const {
-    std::vector<Person> people;
-    Statement rows{connection_, "SELECT id, initials, name, role FROM person ORDER BY initials"};
-    while (rows.next())
-        people.push_back(personOf(rows));
-    return people;
-}
-
-Person Settings::person(PersonId id) const {
-    Statement row{connection_, "SELECT id, initials, name, role FROM person WHERE id = ?", id};
-    if (!row.next())
-        throw StoreError{StoreError::Kind::Failed, connection_.path(),
-                         "no person " + std::to_string(id.value())};
-    return personOf(row);
-}
-
-PersonId Settings::addPerson(const std::string& initials, const std::string& name, Role role) {
-    return insert<PersonId>(connection_, "INSERT INTO person (initials, name, role) VALUES (?, ?, ?)",
-                            initials, name, role);
 }
 
 } // namespace riband::store

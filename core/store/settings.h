@@ -76,24 +76,12 @@ struct ShopSettings {
     const cutting::Rules& rulesFor(Unit unit) const { return unit == Unit::Rib ? ribbed : toothed; }
 };
 
-enum class Role : std::uint8_t { Clerk, StockManager, Owner };
-struct Person {
-    PersonId id;
-    std::string initials;
-    std::string name;
-    Role role;
-};
-
-/// Settings and people. The only code that names the tables `setting`, `price_step`, `cutter_shaft` and
-/// `person`.
+/// The only code that names the tables `setting`, `price_step` and `cutter_shaft`.
 class Settings {
 public:
     explicit Settings(Connection& connection) : connection_{connection} {}
     ShopSettings read() const; ///< as in ShopSettings where nothing was written
     void write(const ShopSettings& settings);
-    std::vector<Person> people() const;
-    Person person(PersonId id) const;
-    PersonId addPerson(const std::string& initials, const std::string& name, Role role);
 
 private:
     Connection& connection_;

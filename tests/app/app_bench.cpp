@@ -135,7 +135,7 @@ Milliseconds readRack(const Counter& counter) {
 Milliseconds startWindow(const QString& file) {
     return timed([&] {
         store::Connection connection(file.toStdString());
-        const auto person = store::Settings{connection}.people().front().id;
+        const auto person = store::People{connection}.present().front().id;
         ui::Session session(std::move(connection), app::standardTables(), person, app::presentMoment,
                             QDir::tempPath());
         ui::Look::apply(*qApp, ui::Shade::Light);

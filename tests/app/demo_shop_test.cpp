@@ -91,7 +91,7 @@ TEST_CASE("In the demo shop the smallest remnant that fits three belts of 30 wou
     auto connection = store::Connection::inMemory();
     const auto tables = app::standardTables();
     app::makeSmallShop(connection, tables, noon, 1);
-    const shop::Shop shop{connection, tables, store::Settings{connection}.people().front().id,
+    const shop::Shop shop{connection, tables, store::People{connection}.present().front().id,
                           [] { return noon; }};
     const auto belt = belt::beltOfTeeth("H8M", Teeth{150}, *tables).value();
     const auto outlook = shop::lookAt(shop, belt, {{Width::millimetres(30), 3}});
@@ -125,7 +125,7 @@ TEST_CASE("In the demo shop tickets wait at the bench, one order is parked and o
     auto connection = store::Connection::inMemory();
     const auto tables = app::standardTables();
     app::makeSmallShop(connection, tables, noon, 1);
-    const shop::Shop shop{connection, tables, store::Settings{connection}.people().front().id,
+    const shop::Shop shop{connection, tables, store::People{connection}.present().front().id,
                           [] { return noon; }};
     CHECK(shop::bench(shop).size() >= 4);
     CHECK(store::Orders{connection}.inState(store::OrderState::Parked).size() == 1);

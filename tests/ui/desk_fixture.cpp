@@ -30,7 +30,7 @@ store::PersonId furnish(store::Connection& connection) {
                        false,          false,
                        true,           10};
     store::Settings{connection}.write(settings);
-    return store::Settings{connection}.addPerson("JT", "Jo Tarn", store::Role::Clerk);
+    return store::People{connection}.add("JT", "Jo Tarn", store::Role::Owner);
 }
 
 } // namespace

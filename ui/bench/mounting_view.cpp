@@ -1,7 +1,7 @@
 #include "ui/bench/mounting_view.h"
 
 #include "ui/bench/bench_model.h"
-#include "ui/bench/steps.h"
+#include "ui/words/cutting_steps.h"
 #include "ui/bench/stops_model.h"
 #include "ui/desk/labels.h"
 #include "ui/drawing/pictures.h"

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/store/people.h"
+
 #include <QString>
 #include <QWidget>
 
@@ -11,6 +13,8 @@ class Page : public QWidget {
 public:
     using QWidget::QWidget;
     virtual QString title() const = 0;
+    /// Its card is there for who has this role or one above it.
+    virtual store::Role least() const { return store::Role::Clerk; }
     /// What the page is for, two or three sentences; the keys are listed from its actions.
     virtual QString help() const = 0;
     /// The page came to the front, or what it shows was changed elsewhere.

@@ -8,7 +8,8 @@ namespace riband::ui {
 Session::Session(store::Connection connection, std::shared_ptr<const belt::Tables> tables,
                  store::PersonId person, std::function<Moment()> now, QString papersFolder)
     : connection_{std::move(connection)}, shop_{connection_, std::move(tables), person, std::move(now)},
-      settings_{store::Settings{connection_}.read()}, papersFolder_{std::move(papersFolder)} {}
+      settings_{store::Settings{connection_}.read()}, person_{store::People{connection_}.at(person)},
+      papersFolder_{std::move(papersFolder)} {}
 
 void Session::save(const store::ShopSettings& settings) {
     store::Transaction transaction{connection_};
@@ -16,6 +17,12 @@ void Session::save(const store::ShopSettings& settings) {
     transaction.commit();
     settings_ = settings;
     emit settingsChanged();
+}
+
+void Session::actAs(store::PersonId person) {
+    person_ = store::People{connection_}.at(person);
+    shop_.person = person;
+    emit personChanged();
 }
 
 QString Session::file() const {

@@ -20,6 +20,10 @@ public:
             std::function<Moment()> now, QString papersFolder);
 
     const shop::Shop& shop() const { return shop_; }
+    const store::Person& person() const { return person_; }
+    bool reaches(store::Role least) const { return person_.role >= least; }
+    /// From now on this person acts.
+    void actAs(store::PersonId person);
     const belt::Tables& tables() const { return *shop_.tables; }
     /// Read once and kept until somebody saves others.
     const store::ShopSettings& settings() const { return settings_; }
@@ -41,6 +45,7 @@ public:
 signals:
     void changed();
     void settingsChanged();
+    void personChanged();
     void told(const QString& words);
     void warned(const QString& words);
     /// Somebody wants to see this thing, wherever it is shown.
@@ -52,6 +57,7 @@ private:
     store::Connection connection_;
     shop::Shop shop_;
     store::ShopSettings settings_;
+    store::Person person_;
     QString papersFolder_;
 };
 

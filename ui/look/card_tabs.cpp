@@ -130,7 +130,7 @@ void CardTabBar::paintEvent(QPaintEvent*) {
     QPainter painter{this};
     painter.setRenderHint(QPainter::Antialiasing);
     for (int i = 0; i < count(); ++i)
-        if (i != currentIndex()) paintCard(painter, i);
+        if (i != currentIndex() && isTabVisible(i)) paintCard(painter, i);
     if (currentIndex() >= 0) paintCard(painter, currentIndex());
 }
 

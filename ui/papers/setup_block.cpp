@@ -1,6 +1,7 @@
 #include "ui/papers/setup_block.h"
 
 #include "ui/papers/paper_words.h"
+#include "ui/words/cutting_steps.h"
 #include "ui/words/words.h"
 
 #include <QLocale>
@@ -86,29 +87,6 @@ Block warningRow(const QString& words) {
             }};
 }
 
-bool warnsOf(const shop::BenchMounting& mounting, cutting::SetUp::Remark remark) {
-    if (!mounting.setUp) return false;
-    const auto& all = mounting.setUp->remarks;
-    return std::find(all.begin(), all.end(), remark) != all.end();
-}
-
-/// Also where this cutter may: the knife has to be the right one.
-QStringList warnings(const shop::BenchMounting& mounting) {
-    using Remark = cutting::SetUp::Remark;
-    QStringList words;
-    if (mounting.setUpFault) words << say(*mounting.setUpFault);
-    if (mounting.setUp)
-        for (Remark remark : mounting.setUp->remarks)
-            words << say(remark);
-    if (mounting.belt.cord == "steel" && !warnsOf(mounting, Remark::SteelCord))
-        words << PaperWords::tr("Steel cord: only with a knife and cutter made for it.");
-    if (mounting.belt.cord == "aramid" && !warnsOf(mounting, Remark::AramidCord))
-        words << PaperWords::tr("Aramid cord: only with a knife and cutter made for it.");
-    if (mounting.belt.body == "polyurethane" && !warnsOf(mounting, Remark::Polyurethane))
-        words << PaperWords::tr("Polyurethane body: only with a knife and cutter made for it.");
-    return words;
-}
-
 Block ticksRow(QStringList words) {
     return {22, [words = std::move(words)](QPainter& painter, const QRectF& area) {
                 const double wide = area.width() / static_cast<double>(words.size());
@@ -125,8 +103,8 @@ Block ticksRow(QStringList words) {
 
 void addSetUp(std::vector<Block>& rows, const shop::BenchMounting& mounting,
               const store::ShopSettings& shop) {
-    for (const QString& words : warnings(mounting))
-        rows.push_back(warningRow(words));
+    for (const Warning& warning : warningsOf(mounting))
+        rows.push_back(warningRow(warning.words));
     rows.push_back(figuresRow(figuresOf(mounting, shop)));
     rows.push_back(ticksRow({PaperWords::tr("right piece: code and belt read"),
                              PaperWords::tr("%1 free at the shaft edge").arg(millimetres(shop.cutter.gap, 0)),
@@ -136,13 +114,11 @@ void addSetUp(std::vector<Block>& rows, const shop::BenchMounting& mounting,
                   PaperWords::tr("first belt measured")}));
 }
 
-Block cautions(double width) {
-    const QString words =
-        PaperWords::tr("Cutting can hurt. Only trained people cut. The cutter's own manual and the rules of "
-                       "this place come first. Know where the emergency stop is before you switch on. Keep "
-                       "hands and tools away from the moving blade. The shafts rotate: no loose clothing, "
-                       "hair or jewellery; gloves only as the local rules say. Mount, measure and clean only "
-                       "while shafts and blade stand still.");
+Block cautionsBlock(double width) {
+    QStringList sentences;
+    for (const QString& sentence : cautions())
+        sentences << sentence;
+    const QString words = sentences.join(QLatin1Char(' '));
     const QFont font = paperFont(12);
     const double height = wrappedHeight(font, words, width - 62);
     return {height + 28, [=](QPainter& painter, const QRectF& area) {

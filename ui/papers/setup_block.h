@@ -9,6 +9,6 @@ namespace riband::ui {
 void addSetUp(std::vector<Block>& rows, const shop::BenchMounting& mounting, const store::ShopSettings& shop);
 
 /// What holds at every cutter: the cautions, framed.
-Block cautions(double width);
+Block cautionsBlock(double width);
 
 } // namespace riband::ui

@@ -116,7 +116,7 @@ int paintTicket(QPagedPaintDevice& device, const TicketPaper& paper, const store
         blocks.push_back(headingBlock(PaperWords::tr("From the shelf, no cutting")));
     for (const auto& taken : paper.fromShelf)
         blocks.push_back(tickBlock(text(taken)));
-    if (!paper.mountings.empty()) blocks.push_back(cautions(width));
+    if (!paper.mountings.empty()) blocks.push_back(cautionsBlock(width));
     for (std::size_t i = 0; i < paper.mountings.size(); ++i)
         blocks.push_back(
             mountingBlock(paper.mountings[i], paper.order, i + 1, paper.mountings.size(), shop, tables));

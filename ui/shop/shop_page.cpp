@@ -7,6 +7,7 @@
 #include "ui/shop/book_part.h"
 #include "ui/shop/cutter_part.h"
 #include "ui/shop/name_part.h"
+#include "ui/shop/people_part.h"
 #include "ui/shop/price_part.h"
 #include "ui/shop/rules_part.h"
 
@@ -57,6 +58,8 @@ void ShopPage::buildParts() {
     }
     belts_ = new BeltsPart{session_};
     addPart(tr("Belts and widths"), belts_, Fills::All);
+    people_ = new PeoplePart{session_};
+    addPart(tr("People"), people_, Fills::All);
     addPart(tr("Book and backup"), new BookPart{session_}, Fills::All);
 }
 
@@ -99,6 +102,7 @@ QString ShopPage::help() const {
 void ShopPage::refresh() {
     if (!edited_) showSettings();
     belts_->refresh();
+    people_->refresh();
 }
 
 void ShopPage::showSettings() {

@@ -12,6 +12,7 @@ class QStackedWidget;
 namespace riband::ui {
 
 class BeltsPart;
+class PeoplePart;
 class SettingsPart;
 
 /// The shop's own ways: names, prices, rules, cutter, belts, and its book.
@@ -21,6 +22,7 @@ public:
     explicit ShopPage(Session& session, QWidget* parent = nullptr);
 
     QString title() const override { return tr("Shop"); }
+    store::Role least() const override { return store::Role::Owner; }
     QString help() const override;
     void refresh() override;
 
@@ -40,6 +42,7 @@ private:
     QStackedWidget* stack_;
     std::vector<SettingsPart*> settings_;
     BeltsPart* belts_ = nullptr;
+    PeoplePart* people_ = nullptr;
     QAction *save_ = nullptr, *revert_ = nullptr;
     bool edited_ = false;
 };

@@ -13,7 +13,7 @@ namespace riband::ui {
 
 StatusLine::StatusLine(QWidget* parent)
     : QWidget{parent}, book_{label({}, "ok")}, rest_{label({}, "remark")},
-      keys_{label(tr("F1 help on this page · F11 light or dark"), "remark")} {
+      keys_{label(tr("F1 help on this page · Ctrl+U who acts · F11 light or dark"), "remark")} {
     auto* row = new QHBoxLayout{this};
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(2 * step);

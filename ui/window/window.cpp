@@ -12,6 +12,7 @@
 #include "ui/window/scanner.h"
 #include "ui/window/status_line.h"
 #include "ui/window/toast.h"
+#include "ui/window/who_dialog.h"
 #include "ui/words/tr.h"
 
 #include <QAbstractSpinBox>
@@ -58,7 +59,8 @@ Shade rememberedShade() {
 
 Window::Window(Session& session, QWidget* parent)
     : QMainWindow{parent}, session_{session}, tabs_{new CardTabBar}, stack_{new QStackedWidget},
-      status_{new StatusLine}, toast_{new Toast}, check_{new BookCheck{session, this}} {
+      who_{label({}, "small")}, status_{new StatusLine}, toast_{new Toast}, check_{new BookCheck{session,
+                                                                                                 this}} {
     setWindowTitle(text(session.settings().name).isEmpty()
                        ? tr("Riband")
                        : tr("%1 · Riband").arg(text(session.settings().name)));
@@ -66,6 +68,7 @@ Window::Window(Session& session, QWidget* parent)
     buildView();
     buildActions();
     connectAll();
+    showWho();
     resize(1366, 768);
     open(counter_);
     status_->showChecking();
@@ -78,12 +81,20 @@ void Window::buildPages() {
     counter_ = new CounterPage{session_};
     bench_ = new BenchPage{session_};
     rack_ = new RackPage{session_};
-    pages_ = {counter_, bench_, rack_, new ShopPage{session_}};
-    for (std::size_t i = 0; i < pages_.size(); ++i) {
-        stack_->addWidget(pages_[i]);
-        tabs_->addCard(pages_[i]->title(), Qt::CTRL | static_cast<Qt::Key>(Qt::Key_1 + i));
-    }
+    addPage(counter_, Qt::Key_1);
+    addPage(bench_, Qt::Key_2);
+    addPage(rack_, Qt::Key_3);
+    addPage(new ShopPage{session_}, Qt::Key_6);
     tabs_->setAccessibleName(tr("Pages"));
+}
+
+/// Each page keeps its key, whoever sees which.
+void Window::addPage(Page* page, Qt::Key key) {
+    const QKeySequence keys{Qt::CTRL | key};
+    pages_.push_back(page);
+    stack_->addWidget(page);
+    tabs_->addCard(page->title(), keys);
+    openers_.push_back(act(page->title(), keys, [this, page] { open(page); }));
 }
 
 QWidget* Window::buildTop() {
@@ -101,10 +112,8 @@ QWidget* Window::buildTop() {
     auto* shopName = label(text(session_.settings().name), "strong");
     shopName->setAlignment(Qt::AlignRight);
     names->addWidget(shopName);
-    const store::Person person = store::Settings{session_.shop().connection}.person(session_.shop().person);
-    auto* who = label(text(person.name.empty() ? person.initials : person.name), "small");
-    who->setAlignment(Qt::AlignRight);
-    names->addWidget(who);
+    who_->setAlignment(Qt::AlignRight);
+    names->addWidget(who_);
     row->addLayout(names);
     connect(&session_, &Session::settingsChanged, shopName,
             [this, shopName] { shopName->setText(text(session_.settings().name)); });
@@ -139,10 +148,8 @@ QAction* Window::act(const QString& name, const QKeySequence& key, const std::fu
 }
 
 void Window::buildActions() {
-    for (std::size_t i = 0; i < pages_.size(); ++i)
-        act(pages_[i]->title(), Qt::CTRL | static_cast<Qt::Key>(Qt::Key_1 + i),
-            [this, i] { open(pages_[i]); });
     act(tr("Help on this page"), Qt::Key_F1, [this] { showHelp(); });
+    act(tr("Who acts"), Qt::CTRL | Qt::Key_U, [this] { changeWho(); });
     act(tr("Light or dark"), Qt::Key_F11, [this] { switchShade(); });
     act(tr("Leave Riband"), Qt::CTRL | Qt::Key_Q, [this] { close(); });
 }
@@ -150,6 +157,7 @@ void Window::buildActions() {
 void Window::connectAll() {
     connect(tabs_, &QTabBar::currentChanged, this,
             [this](int index) { open(pages_[static_cast<std::size_t>(index)]); });
+    connect(&session_, &Session::personChanged, this, &Window::showWho);
     connect(&session_, &Session::told, toast_, &Toast::tell);
     connect(&session_, &Session::warned, toast_, &Toast::warn);
     connect(&session_, &Session::pieceWanted, this, [this](store::PieceId piece) {
@@ -195,6 +203,25 @@ void Window::open(Page* page) {
 void Window::showTabs() {
     for (std::size_t i = 0; i < pages_.size(); ++i)
         tabs_->setWaiting(static_cast<int>(i), pages_[i]->waiting());
+}
+
+void Window::changeWho() {
+    WhoDialog dialog{session_.shop().connection, session_.person().id, this};
+    if (dialog.exec() != QDialog::Accepted) return;
+    session_.attempt([&] { session_.actAs(dialog.person()); });
+    rememberWhoActs(session_.person().id);
+}
+
+/// Cards that are not for who acts now are put away.
+void Window::showWho() {
+    const store::Person& person = session_.person();
+    who_->setText(text(person.name.empty() ? person.initials : person.name));
+    if (current() && !session_.reaches(current()->least())) open(counter_);
+    for (std::size_t i = 0; i < pages_.size(); ++i) {
+        const bool theirs = session_.reaches(pages_[i]->least());
+        openers_[i]->setEnabled(theirs);
+        tabs_->setTabVisible(static_cast<int>(i), theirs);
+    }
 }
 
 void Window::showHelp() { HelpDialog{*current(), actions(), this}.exec(); }

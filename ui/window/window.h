@@ -8,6 +8,7 @@
 
 #include <vector>
 
+class QLabel;
 class QStackedWidget;
 
 namespace riband::ui {
@@ -43,6 +44,7 @@ protected:
 
 private:
     void buildPages();
+    void addPage(Page* page, Qt::Key key);
     void buildView();
     QWidget* buildTop();
     void buildActions();
@@ -50,17 +52,21 @@ private:
     void connectAll();
     void connectBook();
     void showTabs();
+    void changeWho();
+    void showWho();
     void showHelp();
     void switchShade();
     void openOrder(store::OrderId order);
 
     Session& session_;
     std::vector<Page*> pages_;
+    std::vector<QAction*> openers_; ///< of the pages, in their order
     CounterPage* counter_ = nullptr;
     BenchPage* bench_ = nullptr;
     RackPage* rack_ = nullptr;
     CardTabBar* tabs_;
     QStackedWidget* stack_;
+    QLabel* who_;
     StatusLine* status_;
     Toast* toast_;
     BookCheck* check_;

@@ -64,7 +64,38 @@ QString ofCounts(const shop::Refusal& refusal) {
     }
 }
 
+QString aboutPeople(const shop::Refusal& refusal) {
+    using Why = shop::Refusal::Why;
+    switch (refusal.why()) {
+    case Why::NotTheirs:
+        return Words::tr("That is for %1. Ctrl+U changes who acts.")
+            .arg(say(static_cast<store::Role>(std::stoi(refusal.detail()))));
+    case Why::InitialsTaken:
+        return Words::tr("Give initials of one to four letters or digits that nobody else has (“%1”).")
+            .arg(text(refusal.detail()));
+    case Why::LastOwner:
+        return Words::tr("%1 is the last owner. Make somebody else an owner first.")
+            .arg(text(refusal.detail()));
+    case Why::BadNumber:
+        return Words::tr("A number to lock with has 4 to 12 digits.");
+    default:
+        return ofCounts(refusal);
+    }
+}
+
 } // namespace
+
+QString say(store::Role role) {
+    switch (role) {
+    case store::Role::Clerk:
+        return Words::tr("counter clerk");
+    case store::Role::StockManager:
+        return Words::tr("stock manager");
+    case store::Role::Owner:
+        break;
+    }
+    return Words::tr("owner");
+}
 
 QString say(const shop::Refusal& refusal) {
     using Why = shop::Refusal::Why;
@@ -84,7 +115,7 @@ QString say(const shop::Refusal& refusal) {
     case Why::CodeTaken:
         return Words::tr("The code “%1” is given already.").arg(detail);
     default:
-        return ofCounts(refusal);
+        return aboutPeople(refusal);
     }
 }
 

@@ -24,6 +24,7 @@ QString say(TextFault fault);
 QString say(const CsvFault& fault);
 QString say(const belt::TableFault& fault);
 QString say(const shop::Refusal& refusal);
+QString say(store::Role role);
 QString say(const shop::Reason& reason);
 QString say(cutting::Unserved::Why why);
 QString say(cutting::SetUp::Remark remark);

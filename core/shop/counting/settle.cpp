@@ -37,9 +37,9 @@ private:
 
     void demandApproval() {
         if (!needsApproval(finding_, proposal_)) return;
-        const store::Settings settings{shop_.connection};
         if (!approved_) approved_ = shop_.person;
-        if (settings.person(*approved_).role == store::Role::Clerk) refuse(Why::NeedsApproval, finding_.belt);
+        if (store::People{shop_.connection}.at(*approved_).role == store::Role::Clerk)
+            refuse(Why::NeedsApproval, finding_.belt);
     }
 
     void book() {

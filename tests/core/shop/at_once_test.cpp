@@ -21,7 +21,7 @@ public:
         folder_ = name;
         store::Connection created{path(), store::Connection::Mode::Create};
         store::Transaction transaction{created};
-        store::Settings{created}.addPerson("AB", "A. Binder", store::Role::Clerk);
+        store::People{created}.add("AB", "A. Binder", store::Role::Clerk);
         transaction.commit();
     }
     ~ShopFile() {
@@ -37,7 +37,7 @@ private:
 };
 
 Shop counterAt(store::Connection& connection) {
-    const store::PersonId clerk = store::Settings{connection}.people().front().id;
+    const store::PersonId clerk = store::People{connection}.present().front().id;
     const Moment now = Date{std::chrono::year{2026} / 3 / 2} + std::chrono::hours{9};
     return {connection, {std::shared_ptr<void>{}, &belt::theTables()}, clerk, [now] { return now; }};
 }

@@ -57,7 +57,7 @@ void print(std::ostream& out, const store::StockedBelt& belt) {
 
 TestShop::TestShop()
     : time{Date{std::chrono::year{2026} / 3 / 2} + std::chrono::hours{9}},
-      shop{connection, tables(), store::Settings{connection}.addPerson("AB", "A. Binder", store::Role::Clerk),
+      shop{connection, tables(), store::People{connection}.add("AB", "A. Binder", store::Role::Clerk),
            [this] { return time += std::chrono::minutes{1}; }},
       h8m1200{"H8M", Teeth{150}, Length::millimetres(1200), ""},
       t5x500{"T5", Teeth{100}, Length::millimetres(500), ""}, pj1194{"PJ", std::nullopt,

@@ -95,7 +95,7 @@ TEST_CASE("A backup made while another counter works is one moment of the shop",
     std::thread other{[&] {
         Connection connection{path};
         const auto belt = Catalogue{connection}.all().front().id;
-        const auto person = Settings{connection}.people().front().id;
+        const auto person = People{connection}.present().front().id;
         for (int i = 0; !enough; ++i) {
             Transaction transaction{connection};
             const auto pieces = Pieces{connection}.all();

@@ -21,7 +21,7 @@ struct CountedShop {
         : connection{path, Connection::Mode::Create}, shop{connection} {
         first = shop.receive(shop.toothed, mm(100), Money::minor(8000));
         second = shop.receive(shop.toothed, mm(100), Money::minor(8000));
-        const PersonId person = Settings{connection}.people().front().id;
+        const PersonId person = People{connection}.present().front().id;
         Transaction transaction{connection};
         Counts counts{connection};
         count = counts.begin("A1-1", person, noon, {first, second});
@@ -69,7 +69,7 @@ TEST_CASE("What was counted is never changed, and a place is counted by one at a
     CHECK(refused(shop.connection, "UPDATE count_session SET closed_ms = 5")); // it is closed
     CHECK(refused(shop.connection, "DELETE FROM count_session"));
     Transaction transaction{shop.connection};
-    const PersonId person = Settings{shop.connection}.people().front().id;
+    const PersonId person = People{shop.connection}.present().front().id;
     Counts{shop.connection}.begin("B", person, noon, {});
     CHECK_THROWS_AS(Counts{shop.connection}.begin("B", person, noon, {}), StoreError);
 }

@@ -86,7 +86,7 @@ std::int64_t cut(Connection& connection, const StockPiece& piece, PersonId perso
 [[noreturn]] void work(const std::string& path, unsigned seed) {
     Connection connection{path};
     const auto belt = Catalogue{connection}.ofProfile("H8M").front().id;
-    const auto person = Settings{connection}.people().front().id;
+    const auto person = People{connection}.present().front().id;
     std::mt19937 chance{seed};
     Moment now = at(day(2026, 3, 2), 9);
     for (;;) {

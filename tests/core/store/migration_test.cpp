@@ -62,7 +62,7 @@ TEST_CASE("A shop of every older schema is brought to today's with all it held",
     CHECK(verify(connection).disagreements.empty());
 
     CHECK(Settings{connection}.read().name == "Counter of 2026");
-    CHECK(Settings{connection}.people().front().name == "A. Binder");
+    CHECK(People{connection}.present().front().name == "A. Binder");
     const auto belts = Catalogue{connection}.all();
     REQUIRE(belts.size() == 2);
     CHECK(belts[0].listed == std::vector<Extent>{mm(20), mm(30)});

@@ -292,7 +292,7 @@ TEST_CASE("A full disk leaves the shop as it was and says so", "[store][transact
         Statement{connection, "PRAGMA max_page_count = 1"}; // no lower than what is there
         Transaction transaction{connection};
         for (int i = 0; i < 10'000; ++i)
-            Settings{connection}.addPerson("P" + std::to_string(i), "a long name of a person", Role::Clerk);
+            People{connection}.add("P" + std::to_string(i), "a long name of a person", Role::Clerk);
         transaction.commit();
     };
     try {
@@ -301,6 +301,6 @@ TEST_CASE("A full disk leaves the shop as it was and says so", "[store][transact
     } catch (const StoreError& error) {
         CHECK(error.kind() == Kind::Full);
     }
-    CHECK(Settings{connection}.people().size() == 1);
+    CHECK(People{connection}.present().size() == 1);
     CHECK(Pieces{connection}.all().size() == 1);
 }

@@ -1,3 +1,4 @@
+#include "core/store/people.h"
 #include "tests/catch.h"
 #include "tests/core/store/shop_fixture.h"
 
@@ -12,7 +13,7 @@ TEST_CASE("A new shop has the usual settings", "[store][settings]") {
     CHECK(usual.prices == PriceRules{});
     CHECK(usual.paper == "A4");
     CHECK(usual.cutter.gap == 10.0);
-    CHECK(Settings{connection}.people().empty());
+    CHECK(People{connection}.present().empty());
 }
 
 TEST_CASE("Settings come back exactly as they were written", "[store][settings]") {
@@ -66,15 +67,4 @@ TEST_CASE("Settings come back exactly as they were written", "[store][settings]"
     CHECK(read.cutter.shafts[0].diameterTension == 79.95);
     CHECK(read.cutter.shafts[1].diameterDriven == 30.1);
     CHECK(read.cutter.shafts[0].farthest == 1800.5);
-}
-
-TEST_CASE("A person is known by initials that nobody else has", "[store][settings]") {
-    auto connection = Connection::inMemory();
-    Settings settings{connection};
-    const PersonId owner = settings.addPerson("CD", "C. Driver", Role::Owner);
-    settings.addPerson("AB", "A. Binder", Role::Clerk);
-    CHECK_THROWS_AS(settings.addPerson("CD", "Another", Role::Clerk), StoreError);
-    CHECK(settings.people().front().initials == "AB");
-    CHECK(settings.person(owner).role == Role::Owner);
-    CHECK_THROWS_AS(settings.person(PersonId{99}), StoreError);
 }

@@ -72,7 +72,7 @@ TemporaryFolder::~TemporaryFolder() {
 }
 
 SmallShop::SmallShop(Connection& open)
-    : connection{open}, clerk{Settings{open}.addPerson("AB", "A. Binder", Role::Clerk)},
+    : connection{open}, clerk{People{open}.add("AB", "A. Binder", Role::Clerk)},
       toothed{Catalogue{open}.add(toothedBelt())}, ribbed{Catalogue{open}.add(ribbedBelt())} {}
 
 PieceId SmallShop::receive(BeltId belt, Extent extent, Money cost, cutting::PieceKind kind,

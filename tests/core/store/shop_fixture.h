@@ -4,6 +4,7 @@
 #include "core/store/ledger.h"
 #include "core/store/orders.h"
 #include "core/store/pieces.h"
+#include "core/store/people.h"
 #include "core/store/settings.h"
 
 #include <filesystem>

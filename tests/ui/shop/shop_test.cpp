@@ -37,7 +37,7 @@ void write(QLineEdit& field, const QString& words) {
 TEST_CASE("What is saved on the Shop page is what the shop works by", "[shop]") {
     DeskShop shop;
     DeskWindow desk{shop};
-    desk.press(Qt::Key_4, Qt::ControlModifier);
+    desk.press(Qt::Key_6, Qt::ControlModifier);
     QWidget& page = *desk.window().current();
 
     SECTION("prices") {
@@ -74,7 +74,7 @@ TEST_CASE("What is saved on the Shop page is what the shop works by", "[shop]") 
 TEST_CASE("A backup is made by keys while the shop is open, and is a whole shop", "[shop]") {
     DeskShop shop;
     DeskWindow desk{shop};
-    desk.press(Qt::Key_4, Qt::ControlModifier);
+    desk.press(Qt::Key_6, Qt::ControlModifier);
     auto* parts = desk.window().current()->findChild<QListWidget*>();
     parts->setCurrentRow(parts->count() - 1);
     const QString target = shop.file() + ".backup.riband";
@@ -96,7 +96,7 @@ TEST_CASE("A backup is made by keys while the shop is open, and is a whole shop"
 TEST_CASE("The book is checked on demand", "[shop]") {
     DeskShop shop;
     DeskWindow desk{shop};
-    desk.press(Qt::Key_4, Qt::ControlModifier);
+    desk.press(Qt::Key_6, Qt::ControlModifier);
     auto* parts = desk.window().current()->findChild<QListWidget*>();
     parts->setCurrentRow(parts->count() - 1);
     desk.press(Qt::Key_F5);

@@ -36,7 +36,7 @@ TEST_CASE("How long a person waits in a large shop", "[.large]") {
     const QString file = qEnvironmentVariable("RIBAND_LARGE_SHOP");
     REQUIRE_FALSE(file.isEmpty());
     store::Connection connection{file.toStdString()};
-    const auto person = store::Settings{connection}.people().front().id;
+    const auto person = store::People{connection}.present().front().id;
     const auto tables = belt::Tables::load(tableTexts()).value();
     const auto now = [] {
         return std::chrono::time_point_cast<Moment::duration>(std::chrono::system_clock::now());

@@ -77,7 +77,7 @@ TEST_CASE("A count is left and taken up again, also by another person", "[count]
     const store::CountId count = beginCount(shop.shop, "A1");
     shop.measure(count, shop.first, mm(100));
     Shop other = shop.shop;
-    other.person = store::Settings{shop.connection}.addPerson("CD", "C. Dyer", store::Role::StockManager);
+    other.person = store::People{shop.connection}.add("CD", "C. Dyer", store::Role::StockManager);
     CHECK(beginCount(other, "A1") == count);
     CHECK(beginCount(other, "B2") != count); // two places at once
     note(other, count, shop.second, mm(60), Method::Calliper);

@@ -190,8 +190,7 @@ TEST_CASE("Above the limit the stock manager or the owner must approve", "[count
     CHECK(found.value == Money::minor(9'777));
     CHECK(needsApproval(found, found.proposals.front()));
     checkRefused(shop, Why::NeedsApproval, [&] { shop.acceptFirst(found); });
-    const auto manager =
-        store::Settings{shop.connection}.addPerson("CD", "C. Dyer", store::Role::StockManager);
+    const auto manager = store::People{shop.connection}.add("CD", "C. Dyer", store::Role::StockManager);
     const Settled settled = settle(shop.shop, found.difference, found.proposals.front(), manager);
     CHECK(store::Counts{shop.connection}.settlement(settled.settlements.front())->approved == manager);
     checkRefused(shop, Why::AlreadyDone, [&] { shop.acceptFirst(found); }); // once only

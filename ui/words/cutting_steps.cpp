@@ -1,4 +1,4 @@
-#include "ui/bench/steps.h"
+#include "ui/words/cutting_steps.h"
 
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
@@ -44,6 +44,39 @@ QString trimStep(const store::TicketMounting& mounting) {
                : StepWords::tr("Trim %1, then zero the display.").arg(shown(mounting.trim));
 }
 
+using Remark = cutting::SetUp::Remark;
+
+bool stops(Remark remark) {
+    return remark == Remark::SteelCord || remark == Remark::AramidCord || remark == Remark::Polyurethane ||
+           remark == Remark::ShaftUnderSmallest;
+}
+
+bool remarks(const shop::BenchMounting& mounting, Remark remark) {
+    if (!mounting.setUp) return false;
+    const auto& all = mounting.setUp->remarks;
+    return std::find(all.begin(), all.end(), remark) != all.end();
+}
+
+/// What not every knife is made for, said also where this cutter may: the knife has to be the right one.
+struct Hard {
+    Remark forbids;
+    QString words;
+};
+
+std::vector<Hard> hardStuff(const store::StockedBelt& belt) {
+    std::vector<Hard> hard;
+    if (belt.cord == "steel")
+        hard.push_back(
+            {Remark::SteelCord, StepWords::tr("Steel cord: only with a knife and cutter made for it.")});
+    if (belt.cord == "aramid")
+        hard.push_back(
+            {Remark::AramidCord, StepWords::tr("Aramid cord: only with a knife and cutter made for it.")});
+    if (belt.body == "polyurethane")
+        hard.push_back({Remark::Polyurethane,
+                        StepWords::tr("Polyurethane body: only with a knife and cutter made for it.")});
+    return hard;
+}
+
 } // namespace
 
 std::vector<QString> setUpSteps(const shop::BenchMounting& mounting, const store::ShopSettings& settings) {
@@ -60,25 +93,27 @@ std::vector<QString> setUpSteps(const shop::BenchMounting& mounting, const store
 }
 
 std::vector<Warning> warningsOf(const shop::BenchMounting& mounting) {
-    using Remark = cutting::SetUp::Remark;
     std::vector<Warning> warnings;
     if (mounting.setUpFault) warnings.push_back({say(*mounting.setUpFault), true});
-    if (!mounting.setUp) return warnings;
-    for (const Remark remark : mounting.setUp->remarks) {
-        const bool stop = remark == Remark::SteelCord || remark == Remark::AramidCord ||
-                          remark == Remark::Polyurethane || remark == Remark::ShaftUnderSmallest;
-        warnings.push_back({say(remark), stop});
-    }
+    if (mounting.setUp)
+        for (const Remark remark : mounting.setUp->remarks)
+            warnings.push_back({say(remark), stops(remark)});
+    for (const Hard& hard : hardStuff(mounting.belt))
+        if (!remarks(mounting, hard.forbids)) warnings.push_back({hard.words, false});
     std::stable_sort(warnings.begin(), warnings.end(),
                      [](const Warning& a, const Warning& b) { return a.stop > b.stop; });
     return warnings;
 }
 
 std::vector<QString> cautions() {
-    return {StepWords::tr("Know where the emergency stop is before you start."),
-            StepWords::tr("The blade moves and is sharp; the shafts turn: hands, sleeves and hair away."),
+    return {StepWords::tr(
+                "Cutting can hurt: only trained people cut. The cutter's own manual and the rules of this "
+                "place come first."),
+            StepWords::tr("Know where the emergency stop is before you switch on."),
             StepWords::tr(
-                "The cutter's own manual and the rules of this place come first. Trained people only.")};
+                "Keep hands and tools away from the moving blade. The shafts rotate: no loose clothing, hair "
+                "or jewellery; gloves only as the local rules say."),
+            StepWords::tr("Mount, measure and clean only while shafts and blade stand still.")};
 }
 
 QString toleranceOf(const shop::BenchMounting& mounting) {
