@@ -107,7 +107,7 @@ std::vector<Warning> warningsOf(const shop::BenchMounting& mounting) {
 
 std::vector<QString> cautions() {
     return {StepWords::tr(
-                "Cutting can hurt: only trained people cut. The cutter's own manual and the rules of this "
+                "Cutting can hurt. Only trained people cut. The cutter's own manual and the rules of this "
                 "place come first."),
             StepWords::tr("Know where the emergency stop is before you switch on."),
             StepWords::tr(
