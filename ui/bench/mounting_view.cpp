@@ -1,11 +1,11 @@
 #include "ui/bench/mounting_view.h"
 
 #include "ui/bench/bench_model.h"
-#include "ui/words/cutting_steps.h"
 #include "ui/bench/stops_model.h"
 #include "ui/desk/labels.h"
 #include "ui/drawing/pictures.h"
 #include "ui/look/look.h"
+#include "ui/words/cutting_steps.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 

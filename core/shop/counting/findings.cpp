@@ -12,9 +12,9 @@ namespace riband::shop {
 
 namespace {
 
+using counting::cutsSince;
 using counting::Difference;
 using counting::Evidence;
-using counting::cutsSince;
 using counting::toleranceOf;
 using counting::Verdict;
 using counting::wasMeasuredSince;

@@ -3,8 +3,8 @@
 #include "core/store/catalogue.h"
 #include "core/store/ledger.h"
 #include "core/store/orders.h"
-#include "core/store/pieces.h"
 #include "core/store/people.h"
+#include "core/store/pieces.h"
 #include "core/store/settings.h"
 
 #include <filesystem>
