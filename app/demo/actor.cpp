@@ -4,6 +4,7 @@
 #include "core/measure/text.h"
 #include "core/shop/cut.h"
 #include "core/shop/receive.h"
+#include "core/shop/stock.h"
 #include "ui/words/words.h"
 
 #include <algorithm>

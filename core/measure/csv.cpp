@@ -1,6 +1,7 @@
 #include "core/measure/csv.h"
 
 #include <algorithm>
+#include <array>
 #include <csv.h>
 
 namespace riband {
@@ -42,10 +43,17 @@ std::optional<CsvFault> faultOfBytes(std::string_view text) {
     return std::nullopt;
 }
 
-/// Semicolon if the head line has more of them than commas.
+/// What the head line has most of outside of quotes; a comma if it has none.
 char separatorOf(std::string_view text) {
-    const auto head = text.substr(0, text.find('\n'));
-    return std::count(head.begin(), head.end(), ';') > std::count(head.begin(), head.end(), ',') ? ';' : ',';
+    constexpr std::string_view known = "\t|,;"; // of as many, the first
+    std::array<std::size_t, known.size()> counts{};
+    bool quoted = false;
+    for (const char c : text.substr(0, text.find('\n'))) {
+        if (c == '"') quoted = !quoted;
+        if (const auto which = known.find(c); !quoted && which != std::string_view::npos) ++counts[which];
+    }
+    const auto most = std::max_element(counts.begin(), counts.end());
+    return *most == 0 ? ',' : known[static_cast<std::size_t>(most - counts.begin())];
 }
 
 /// What the parser's callbacks fill.
@@ -105,7 +113,8 @@ std::optional<CsvFault> collect(std::string_view text, Collector& into) {
 
 std::optional<CsvFault> faultOfHead(const CsvTable::Row& head) {
     for (std::size_t i = 0; i < head.fields.size(); ++i)
-        if (std::find(head.fields.begin(), head.fields.begin() + static_cast<std::ptrdiff_t>(i),
+        if (!head.fields[i].empty() &&
+            std::find(head.fields.begin(), head.fields.begin() + static_cast<std::ptrdiff_t>(i),
                       head.fields[i]) != head.fields.begin() + static_cast<std::ptrdiff_t>(i))
             return CsvFault{CsvFault::Kind::DoubleColumn, head.line, i + 1, head.fields[i]};
     return std::nullopt;
@@ -149,6 +158,31 @@ std::optional<std::size_t> CsvTable::column(std::string_view name) const {
     const auto found = std::find(head_.begin(), head_.end(), name);
     if (found == head_.end()) return std::nullopt;
     return static_cast<std::size_t>(found - head_.begin());
+}
+
+std::string asUtf8(std::string_view bytes) {
+    const auto fault = faultOfBytes(bytes);
+    if (!fault || fault->kind != CsvFault::Kind::NotUtf8) return std::string{bytes};
+    std::string text;
+    for (const char c : bytes) {
+        const auto code = static_cast<unsigned char>(c);
+        if (code < 0x80) {
+            text += c;
+            continue;
+        }
+        text += static_cast<char>(0xC0 | (code >> 6));
+        text += static_cast<char>(0x80 | (code & 0x3F));
+    }
+    return text;
+}
+
+std::string csvValue(std::string_view field) {
+    const auto first = field.find_first_not_of(" \t");
+    if (first == std::string_view::npos) return {};
+    field = field.substr(first, field.find_last_not_of(" \t") - first + 1);
+    const bool guarded = field.size() > 1 && field[0] == '\'' &&
+                         std::string_view{"=+-@"}.find(field[1]) != std::string_view::npos;
+    return std::string{guarded ? field.substr(1) : field};
 }
 
 std::string csvField(std::string_view text) {

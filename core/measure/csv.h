@@ -30,8 +30,8 @@ struct CsvFault {
     std::string name;
 };
 
-/// A comma- or semicolon-separated table (RFC 4180) with a head line. Immutable. A UTF-8 byte order mark is
-/// skipped.
+/// A table (RFC 4180) with a head line, separated by what the head line has most of: commas, semicolons, tabs
+/// or upright bars. Immutable. A UTF-8 byte order mark is skipped. Columns may be without a name.
 class CsvTable {
 public:
     struct Row {
@@ -49,6 +49,13 @@ private:
     std::vector<std::string> head_;
     std::vector<Row> rows_;
 };
+
+/// A text of a spreadsheet as UTF-8: as it is if it is that, else taken for ISO 8859-1 (Latin-1).
+std::string asUtf8(std::string_view bytes);
+
+/// The text of a field without spaces round it, and without the apostrophe that csvField puts before what a
+/// spreadsheet would run.
+std::string csvValue(std::string_view field);
 
 /// One field quoted where needed. A field that a spreadsheet would run as a formula (= + - @ at its start,
 /// and not a plain number) is written with an apostrophe before it.

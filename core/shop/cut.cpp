@@ -3,6 +3,7 @@
 #include "core/shop/cutting_act.h"
 #include "core/shop/demand.h"
 #include "core/shop/standing.h"
+#include "core/store/upkeep.h"
 
 namespace riband::shop {
 
@@ -34,7 +35,7 @@ CutDone recordCut(const Shop& shop, const CutRecord& record) {
     act.settleRest(yield, record.left, record.keepRest);
     const Booked booked = act.book(yield, store::Act::Cut);
     if (booked.remnant && !record.place.empty())
-        store::Pieces{shop.connection}.move(*booked.remnant, record.place);
+        store::Upkeep{shop.connection}.relocate(*booked.remnant, record.place, shop.person, shop.now());
     const std::vector<Voided> voided = act.close(booked.movement, act.planned());
     const bool ready = store::Orders{shop.connection}.at(act.ticket.order).state == store::OrderState::Ready;
     transaction.commit();

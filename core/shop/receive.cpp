@@ -1,118 +1,132 @@
 #include "core/shop/receive.h"
 
+#include "core/shop/delivery.h"
 #include "core/shop/demand.h"
 #include "core/shop/kept.h"
-#include "core/shop/promises.h"
 #include "core/shop/spread.h"
+
+#include <numeric>
 
 namespace riband::shop {
 
 namespace {
 
-using store::Account;
-using store::Act;
+using Why = Refusal::Why;
 
-Account sourceOf(cutting::PieceKind kind) {
-    return kind == cutting::PieceKind::Sleeve ? Account::Bought : Account::Found;
+std::int64_t sleevesOf(const std::vector<Delivery>& lines) {
+    return std::accumulate(lines.begin(), lines.end(), std::int64_t{0},
+                           [](std::int64_t sum, const Delivery& line) { return sum + line.sleeves; });
 }
 
-Account homeOf(cutting::PieceKind kind) {
-    return kind == cutting::PieceKind::Ready ? Account::Ready : Account::Rack;
+std::vector<std::int64_t> weightsOf(const std::vector<Delivery>& lines) {
+    const bool costs = std::any_of(lines.begin(), lines.end(),
+                                   [](const Delivery& line) { return line.costEach > Money::minor(0); });
+    std::vector<std::int64_t> weights;
+    for (const Delivery& line : lines)
+        weights.insert(weights.end(), static_cast<std::size_t>(line.sleeves),
+                       costs ? line.costEach.inMinor() : 1);
+    return weights;
 }
 
-constexpr Money dearest = Money::minor(10'000'000'000); ///< sleeve
-
-void demandDelivery(const Delivery& delivery, Unit unit) {
-    demandExtent(unit, delivery.extent);
-    demandQuantity(delivery.sleeves);
-    if (delivery.costEach < Money::minor(0) || delivery.costEach > dearest)
-        refuse(Refusal::Why::BadQuantity, std::to_string(delivery.costEach.inMinor()));
-}
-
-store::NewPiece pieceOf(const Delivery& delivery, store::BeltId belt, Date today) {
-    return {.belt = belt,
-            .kind = delivery.kind,
-            .parent = std::nullopt,
-            .place = delivery.place,
-            .received = today,
-            .made = delivery.made,
-            .batch = delivery.batch};
-}
-
-void rememberCost(const Shop& shop, store::StockedBelt belt, const Delivery& delivery) {
-    const bool told = delivery.kind == cutting::PieceKind::Sleeve && delivery.costEach > Money::minor(0);
-    if (!told || belt.sleeveCost == delivery.costEach) return;
-    belt.sleeveCost = delivery.costEach;
-    store::Catalogue{shop.connection}.change(belt);
-}
-
-void bookDelivery(const Shop& shop, const Delivery& delivery, std::vector<store::PieceId>& made) {
-    const store::StockedBelt belt = keptBelt(shop, delivery.belt);
-    demandDelivery(delivery, belt.unit);
-    const Moment now = shop.now();
-    const std::int64_t width = delivery.extent.count();
-    std::vector<store::Posting> postings;
-    for (int i = 0; i < delivery.sleeves; ++i) {
-        const store::PieceId piece =
-            store::Pieces{shop.connection}.add(pieceOf(delivery, belt.id, dayOf(now)));
-        postings.push_back({sourceOf(delivery.kind), piece, {}, -width, -delivery.costEach, {}});
-        postings.push_back({homeOf(delivery.kind), piece, {}, width, delivery.costEach, {}});
-        made.push_back(piece);
-    }
-    store::Ledger{shop.connection}.record(
-        store::Movement{{Act::Receive, now, shop.person, belt.id, "", {}}, std::move(postings)});
-    rememberCost(shop, belt, delivery);
-}
-
-/// Refuses what the piece has not, or has promised.
-void demandScrap(const Shop& shop, const store::StockPiece& piece, Extent extent) {
-    demandExtent(piece.extent.unit(), extent);
-    if (extent > piece.extent) refuse(Refusal::Why::MoreThanThere, piece.code);
-    const bool ready = piece.kind == cutting::PieceKind::Ready;
-    if (ready && extent != piece.extent) refuse(Refusal::Why::BadWidth, piece.code);
-    const Promises promises = Promises::read(shop, store::Settings{shop.connection}.read());
-    if (!promises.canBeKept(piece.id, piece.extent - extent))
-        refuse(Refusal::Why::PieceReserved, promises.codesOn(piece.id));
-}
-
-store::Movement scrapMovement(const Shop& shop, const store::StockPiece& piece, Extent extent,
-                              store::ScrapReason reason, const std::string& note) {
-    const std::int64_t width = extent.count();
-    const Money cost = spread(piece.cost, {width, piece.extent.count() - width}).front();
-    return store::Movement{{Act::Scrap, shop.now(), shop.person, piece.belt, note, {}},
-                           {{homeOf(piece.kind), piece.id, {}, -width, -cost, {}},
-                            {Account::Scrap, piece.id, {}, width, cost, reason}}};
+void demandGoods(const Shop& shop, const GoodsIn& goods) {
+    if (goods.lines.empty()) refuse(Why::BadQuantity, "0");
+    for (const Delivery& line : goods.lines)
+        demandDelivery(line, keptBelt(shop, line.belt).unit);
+    if (goods.freight < Money::minor(0) || goods.freight > dearestSleeve)
+        refuse(Why::BadQuantity, std::to_string(goods.freight.inMinor()));
+    if (!goods.expected) return;
+    const store::ExpectedDelivery expected = store::Goods{shop.connection}.expected(*goods.expected);
+    if (expected.closed) refuse(Why::AlreadyDone, expected.reference);
 }
 
 } // namespace
 
-std::vector<store::PieceId> receive(const Shop& shop, const std::vector<Delivery>& deliveries) {
+std::vector<std::vector<Money>> freightShares(Money freight, const std::vector<Delivery>& lines) {
+    std::vector<std::vector<Money>> shares;
+    const std::vector<std::int64_t> weights = weightsOf(lines);
+    if (weights.empty()) return std::vector<std::vector<Money>>(lines.size());
+    const std::vector<Money> each = spread(freight, weights);
+    auto next = each.begin();
+    for (const Delivery& line : lines) {
+        shares.emplace_back(next, next + line.sleeves);
+        next += line.sleeves;
+    }
+    return shares;
+}
+
+std::vector<store::PieceId> receive(const Shop& shop, const std::vector<Delivery>& deliveries,
+                                    const GoOn& goOn) {
     store::Transaction transaction{shop.connection};
     std::vector<store::PieceId> made;
-    for (const Delivery& delivery : deliveries)
-        bookDelivery(shop, delivery, made);
+    constexpr std::size_t between = 64; // deliveries from one question to the next
+    for (std::size_t i = 0; i < deliveries.size(); ++i) {
+        if (goOn && i % between == 0 &&
+            !goOn(static_cast<double>(i) / static_cast<double>(deliveries.size())))
+            return {};
+        bookDelivery(shop, deliveries[i], {}, made);
+    }
+    if (goOn && !goOn(1)) return {};
     transaction.commit();
     return made;
 }
 
-void scrap(const Shop& shop, store::PieceId id, Extent extent, store::ScrapReason reason,
-           const std::string& note) {
+Received receiveGoods(const Shop& shop, const GoodsIn& goods) {
     store::Transaction transaction{shop.connection};
-    const store::StockPiece piece = store::Pieces{shop.connection}.at(id);
-    if (piece.gone()) refuse(Refusal::Why::PieceGone, piece.code);
-    demandScrap(shop, piece, extent);
-    store::Ledger{shop.connection}.record(scrapMovement(shop, piece, extent, reason, note));
-    if (piece.kind == cutting::PieceKind::Sleeve && extent < piece.extent)
-        store::Pieces{shop.connection}.becomeRemnant(id);
+    demandGoods(shop, goods);
+    const std::vector<std::vector<Money>> freight = freightShares(goods.freight, goods.lines);
+    store::Goods book{shop.connection};
+    Received received{book.add({store::DeliveryId{0}, goods.supplier, goods.reference, shop.now(),
+                                shop.person, goods.freight, goods.expected}),
+                      {}};
+    for (std::size_t i = 0; i < goods.lines.size(); ++i) {
+        const Delivery& line = goods.lines[i];
+        const std::size_t before = received.pieces.size();
+        bookDelivery(shop, line, freight[i], received.pieces);
+        for (std::size_t k = before; k < received.pieces.size(); ++k)
+            book.add(received.delivery, {received.pieces[k], freight[i][k - before], line.labelled});
+        if (goods.expected) countArrived(shop, *goods.expected, line, line.sleeves);
+    }
     transaction.commit();
+    return received;
 }
 
-void move(const Shop& shop, store::PieceId id, const std::string& place) {
+std::vector<Mislabelled> mislabelled(const Shop& shop, store::DeliveryId delivery) {
+    std::vector<Mislabelled> rows;
+    for (const store::ArrivedPiece& arrived : store::Goods{shop.connection}.piecesOf(delivery)) {
+        if (!arrived.labelled) continue;
+        const store::StockPiece piece = store::Pieces{shop.connection}.at(arrived.piece);
+        const store::StockedBelt belt = store::Catalogue{shop.connection}.at(piece.belt);
+        const store::RecordedMovement came = store::Ledger{shop.connection}.historyOf(arrived.piece).front();
+        const store::Posting booked = arrivalOf(came.movement, arrived.piece);
+        const Extent extent = Extent::of(belt.unit, booked.amount);
+        const std::int64_t invoiced = (booked.cost - arrived.freight).inMinor();
+        const std::int64_t short_ = arrived.labelled->count() - extent.count();
+        rows.push_back({piece, belt.designation, extent, *arrived.labelled,
+                        Money::minor(roundedQuotient(invoiced * short_, arrived.labelled->count()))});
+    }
+    return rows;
+}
+
+std::optional<KnownCode> knownCode(const Shop& shop, const std::string& code) {
+    const auto meaning = store::Goods{shop.connection}.meaning(code);
+    if (!meaning) return std::nullopt;
+    return KnownCode{store::Catalogue{shop.connection}.at(meaning->belt), meaning->extent};
+}
+
+store::ExpectedId expect(const Shop& shop, const std::string& supplier, const std::string& reference,
+                         std::optional<Date> due, const std::vector<Delivery>& lines) {
     store::Transaction transaction{shop.connection};
-    const store::StockPiece piece = store::Pieces{shop.connection}.at(id);
-    if (piece.gone()) refuse(Refusal::Why::PieceGone, piece.code);
-    store::Pieces{shop.connection}.move(id, place);
+    if (sleevesOf(lines) == 0) refuse(Why::BadQuantity, "0");
+    store::ExpectedDelivery expected{store::ExpectedId{0}, supplier, reference, due, false, {}};
+    for (const Delivery& line : lines) {
+        const store::StockedBelt belt = keptBelt(shop, line.belt);
+        demandDelivery(line, belt.unit);
+        expected.lines.push_back(
+            {static_cast<int>(expected.lines.size()) + 1, belt.id, line.extent, line.sleeves, line.costEach});
+    }
+    const store::ExpectedId id = store::Goods{shop.connection}.expect(expected, shop.person, shop.now());
     transaction.commit();
+    return id;
 }
 
 } // namespace riband::shop

@@ -45,14 +45,18 @@ public:
         BadQuantity,
         BadWidth,
         CodeTaken,
-        CountClosed,   ///< the count of a place, or there is none
-        MeasureAgain,  ///< a piece of the count waits for its second measurement
-        NeedsApproval, ///< a difference worth more than the limit
-        SettledByCut,  ///< a settlement that is undone with its cut only
-        NotTheirs,     ///< the role of who acts does not reach: `detail` the role that does
-        InitialsTaken, ///< or none
-        LastOwner,     ///< somebody must be able to see and set everything
-        BadNumber,     ///< to lock with
+        CountClosed,     ///< the count of a place, or there is none
+        MeasureAgain,    ///< a piece of the count waits for its second measurement
+        NeedsApproval,   ///< a difference worth more than the limit
+        SettledByCut,    ///< a settlement that is undone with its cut only
+        NotTheirs,       ///< the role of who acts does not reach: `detail` the role that does
+        InitialsTaken,   ///< or none
+        LastOwner,       ///< somebody must be able to see and set everything
+        BadNumber,       ///< to lock with
+        UndoneAlready,   ///< `detail` is the number of the counter-entry
+        ActStays,        ///< a counter-entry can't make it undone
+        ExtendedAlready, ///< an aged piece was passed once: no second time
+        NotAged,         ///< there is nothing to extend yet
     };
     Refusal(Why why, std::string detail)
         : std::runtime_error{detail}, why_{why}, detail_{std::move(detail)} {}

@@ -1,5 +1,6 @@
 #include "core/store/catalogue.h"
 
+#include "core/store/search.h"
 #include "core/store/statement.h"
 
 #include <algorithm>
@@ -109,9 +110,11 @@ BeltId Catalogue::add(const StockedBelt& belt) {
     const auto id = insert<BeltId>(
         connection_,
         "INSERT INTO belt (profile, teeth, length_nm, construction, unit, body, cord, price_thousandths,"
-        " new_sleeve, sleeve_cost, delivery_days, pre_cut) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+        " new_sleeve, sleeve_cost, delivery_days, pre_cut, words) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, "
+        "?, ?)",
         belt.belt.profile, belt.belt.teeth, belt.belt.length, belt.belt.construction, belt.unit, belt.body,
-        belt.cord, belt.price, belt.newSleeve, belt.sleeveCost, belt.deliveryDays, belt.preCut);
+        belt.cord, belt.price, belt.newSleeve, belt.sleeveCost, belt.deliveryDays, belt.preCut,
+        searchWords(belt.belt));
     list(connection_, id, belt.listed);
     return id;
 }

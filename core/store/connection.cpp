@@ -6,6 +6,7 @@
 #include "core/store/inner.h"
 #include "core/store/raw.h"
 #include "core/store/schema.h"
+#include "core/store/search.h"
 
 #include <QtSql/QSqlDriver>
 
@@ -117,6 +118,7 @@ Connection::Connection(const std::string& path, Mode mode) {
     if (mode == Mode::ReadOnly) return;
     useWal(*inner_);
     bringUp(*this, migrations());
+    wordBelts(*this);
 }
 
 void Connection::makeFile(const std::string& path) {

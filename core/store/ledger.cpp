@@ -1,6 +1,7 @@
 #include "core/store/ledger.h"
 
 #include "core/store/inner.h"
+#include "core/store/search.h"
 #include "core/store/statement.h"
 
 #include <stdexcept>
@@ -34,7 +35,7 @@ void follow(Connection& connection, BeltId belt, const Posting& posting) {
     const auto changed =
         change(connection, "UPDATE piece SET extent = extent + ?, cost = cost + ? WHERE id = ? AND belt = ?",
                posting.amount, posting.cost, *posting.piece, belt);
-    if (changed == 1) return;
+    if (changed == 1) return indexPiece(connection, *posting.piece);
     connection.inner().spoiled = true;
     throw StoreError{StoreError::Kind::Constraint, connection.path(), "a piece of another belt, or none"};
 }
@@ -124,6 +125,10 @@ std::vector<RecordedMovement> Ledger::historyOf(PieceId piece) const {
                             " ORDER BY m.at_ms, m.id, p.position",
                    piece};
     return read(connection_, rows);
+}
+
+std::optional<MovementId> Ledger::undoneBy(MovementId id) const {
+    return only<MovementId>(connection_, "SELECT id FROM movement WHERE undoes = ?", id);
 }
 
 std::vector<RecordedMovement> Ledger::ofLine(LineId line) const {

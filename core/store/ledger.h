@@ -84,6 +84,7 @@ public:
     std::optional<MovementId> last() const;   ///< the newest movement, none in an empty book
     RecordedMovement at(MovementId id) const; ///< throws StoreError if there is none
     std::vector<RecordedMovement> historyOf(PieceId piece) const; ///< oldest first
+    std::optional<MovementId> undoneBy(MovementId id) const;      ///< the counter-entry, if there is one
     std::vector<RecordedMovement> ofLine(LineId line) const;      ///< that name the order line, oldest first
     /// from <= at < until, oldest first
     std::vector<RecordedMovement> between(Moment from, Moment until) const;

@@ -140,7 +140,8 @@ public:
     Ticket at(TicketId id) const;
     std::optional<Ticket> byCode(const std::string& code) const;
     Ticket ofMounting(MountingId mounting) const;
-    std::vector<Ticket> inState(TicketState state) const; ///< oldest first
+    std::optional<MountingId> mountingCutBy(MovementId movement) const; ///< that this movement recorded
+    std::vector<Ticket> inState(TicketState state) const;               ///< oldest first
     std::vector<Ticket> ofOrder(OrderId order) const;
     void setState(TicketId ticket, TicketState state);
     void setMounting(MountingId mounting, MountingState state, std::optional<MovementId> movement);

@@ -1,6 +1,8 @@
 #include "core/store/pieces.h"
 
 #include "core/store/codes.h"
+#include "core/store/places.h"
+#include "core/store/search.h"
 #include "core/store/statement.h"
 
 namespace riband::store {
@@ -40,13 +42,6 @@ std::vector<StockPiece> read(Statement& rows) {
     return pieces;
 }
 
-std::optional<std::int64_t> placeNamed(Connection& connection, const std::string& name) {
-    if (name.empty()) return std::nullopt;
-    if (const auto id = only<std::int64_t>(connection, "SELECT id FROM place WHERE name = ?", name))
-        return id;
-    return Statement{connection, "INSERT INTO place (name) VALUES (?)", name}.newId();
-}
-
 } // namespace
 
 PieceId Pieces::add(const NewPiece& piece) {
@@ -55,7 +50,7 @@ PieceId Pieces::add(const NewPiece& piece) {
         "INSERT INTO piece (code, belt, kind, parent, place, received_day, made_day, batch)"
         " VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
         giveCode(connection_, CodeKind::Piece).text(), piece.belt, piece.kind, piece.parent,
-        placeNamed(connection_, piece.place), piece.received, piece.made, piece.batch);
+        Places{connection_}.named(piece.place), piece.received, piece.made, piece.batch);
 }
 
 StockPiece Pieces::at(PieceId id) const {
@@ -86,11 +81,23 @@ std::vector<StockPiece> Pieces::all() const {
 }
 
 void Pieces::move(PieceId piece, const std::string& place) {
-    change(connection_, "UPDATE piece SET place = ? WHERE id = ?", placeNamed(connection_, place), piece);
+    change(connection_, "UPDATE piece SET place = ? WHERE id = ?", Places{connection_}.named(place), piece);
+    indexPiece(connection_, piece);
 }
 
 void Pieces::becomeRemnant(PieceId piece) {
-    change(connection_, "UPDATE piece SET kind = 1 WHERE id = ? AND kind = 0", piece);
+    if (change(connection_, "UPDATE piece SET kind = 1 WHERE id = ? AND kind = 0", piece) > 0)
+        indexPiece(connection_, piece);
+}
+
+void Pieces::becomeSleeve(PieceId piece) {
+    if (change(connection_, "UPDATE piece SET kind = 0 WHERE id = ? AND kind = 1", piece) > 0)
+        indexPiece(connection_, piece);
+}
+
+std::vector<StockPiece> Pieces::cutFrom(PieceId piece) const {
+    Statement rows{connection_, PIECES "WHERE p.parent = ? ORDER BY p.id", piece};
+    return read(rows);
 }
 
 std::vector<std::string> Pieces::places() const {

@@ -42,8 +42,8 @@ struct NewPiece {
     std::string batch;
 };
 
-/// The pieces. The only code that names the table `place`, and that writes `piece` but for the figures that
-/// the ledger keeps there.
+/// The pieces. The only code that writes `piece`, but for the figures that the ledger keeps
+/// there.
 class Pieces {
 public:
     explicit Pieces(Connection& connection) : connection_{connection} {}
@@ -53,9 +53,13 @@ public:
     std::optional<StockPiece> byCode(const std::string& code) const;
     std::vector<StockPiece> ofBelt(BeltId belt) const; ///< not gone; oldest first
     std::vector<StockPiece> all() const;               ///< not gone; in no order
+    /// Upkeep::relocate does so for a person.
     void move(PieceId piece, const std::string& place);
     /// A sleeve that was cut is a remnant from then on, under its own code.
     void becomeRemnant(PieceId piece);
+    /// What opened it was undone.
+    void becomeSleeve(PieceId piece);
+    std::vector<StockPiece> cutFrom(PieceId piece) const; ///< gone ones too; in the order in which they came
     std::vector<std::string> places() const;
 
 private:

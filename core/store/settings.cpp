@@ -185,12 +185,40 @@ void writeCounting(Connection& connection, const CountRules& counting) {
     set(connection, "count.days_c", counting.daysC);
 }
 
+void readLabels(const Values& values, LabelStock& labels) {
+    const auto width = [&](const char* name, Width& into) {
+        into = Width::micrometres(values.number(name, into.inMicrometres()));
+    };
+    width("label.width", labels.width);
+    width("label.height", labels.height);
+    labels.columns = static_cast<int>(values.number("label.columns", labels.columns));
+    labels.rows = static_cast<int>(values.number("label.rows", labels.rows));
+    width("label.left", labels.left);
+    width("label.top", labels.top);
+    width("label.across", labels.across);
+    width("label.down", labels.down);
+    values.into("label.sheet", labels.sheet);
+}
+
+void writeLabels(Connection& connection, const LabelStock& labels) {
+    set(connection, "label.width", labels.width.inMicrometres());
+    set(connection, "label.height", labels.height.inMicrometres());
+    set(connection, "label.columns", labels.columns);
+    set(connection, "label.rows", labels.rows);
+    set(connection, "label.left", labels.left.inMicrometres());
+    set(connection, "label.top", labels.top.inMicrometres());
+    set(connection, "label.across", labels.across.inMicrometres());
+    set(connection, "label.down", labels.down.inMicrometres());
+    set(connection, "label.sheet", labels.sheet ? 1 : 0);
+}
+
 ShopSettings readAll(Connection& connection) {
     const Values values{connection};
     ShopSettings settings;
     values.into("name", settings.name);
     values.into("address", settings.address);
     values.into("paper", settings.paper);
+    readLabels(values, settings.labels);
     readPrices(values, settings.prices);
     settings.prices.steps = readSteps(connection);
     readRules(values, toothedNames, settings.toothed);
@@ -219,6 +247,7 @@ void Settings::write(const ShopSettings& settings) {
     set(connection_, "name", settings.name);
     set(connection_, "address", settings.address);
     set(connection_, "paper", settings.paper);
+    writeLabels(connection_, settings.labels);
     writePrices(connection_, settings.prices);
     writeRules(connection_, toothedNames, settings.toothed);
     writeRules(connection_, ribbedNames, settings.ribbed);

@@ -60,6 +60,16 @@ struct BuyingRules {
     friend bool operator==(const BuyingRules&, const BuyingRules&) = default;
 };
 
+/// What labels are printed on: a roll, one label a page, or sheets.
+struct LabelStock {
+    Width width = Width::millimetres(58), height = Width::millimetres(40); ///< of one label
+    int columns = 1, rows = 1;                                             ///< labels on a sheet
+    Width left = Width::millimetres(0), top = Width::millimetres(0);       ///< of the first one on the sheet
+    Width across = Width::millimetres(0), down = Width::millimetres(0);    ///< gaps between labels
+    bool sheet = false; ///< of the paper of the shop; else a roll
+    friend bool operator==(const LabelStock&, const LabelStock&) = default;
+};
+
 struct ShopSettings {
     std::string name;
     std::string address; ///< for papers, lines by '\n'
@@ -73,6 +83,7 @@ struct ShopSettings {
     cutting::Cutter cutter; ///< the bench cutter with its shafts
     std::string paper = "A4";
     CountRules counting;
+    LabelStock labels;
     const cutting::Rules& rulesFor(Unit unit) const { return unit == Unit::Rib ? ribbed : toothed; }
 };
 

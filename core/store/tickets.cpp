@@ -137,6 +137,10 @@ Ticket Tickets::ofMounting(MountingId mounting) const {
     return at(*ticket);
 }
 
+std::optional<MountingId> Tickets::mountingCutBy(MovementId movement) const {
+    return only<MountingId>(connection_, "SELECT id FROM mounting WHERE movement = ?", movement);
+}
+
 std::vector<Ticket> Tickets::inState(TicketState state) const {
     Statement rows{connection_, TICKETS "WHERE state = ? ORDER BY made_ms, id", state};
     return ticketsOf(connection_, rows);

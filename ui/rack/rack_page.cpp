@@ -1,6 +1,6 @@
 #include "ui/rack/rack_page.h"
 
-#include "core/shop/receive.h"
+#include "core/shop/stock.h"
 #include "ui/desk/labels.h"
 #include "ui/desk/paper_tray.h"
 #include "ui/look/key_button.h"

@@ -38,6 +38,13 @@ QString tooLate(const shop::Refusal& refusal) {
         return Words::tr("The piece %1 is used up.").arg(detail);
     case Why::PieceReserved:
         return Words::tr("The piece is promised to %1. Cut or cancel that first.").arg(detail);
+    case Why::UndoneAlready:
+        return Words::tr("This was undone already, by entry %1.").arg(detail);
+    case Why::ActStays:
+        return Words::
+            tr("This can't be undone by a counter-entry (%1): what was spoiled is spoiled, and what belongs "
+               "to an order is changed at the order.")
+                .arg(detail);
     case Why::NotAllCut:
         return Words::tr("Not all belts of the order are cut yet.");
     default:
@@ -114,6 +121,12 @@ QString say(const shop::Refusal& refusal) {
         return Words::tr("That width can't be used (%1). Check it.").arg(detail);
     case Why::CodeTaken:
         return Words::tr("The code “%1” is given already.").arg(detail);
+    case Why::ExtendedAlready:
+        return Words::tr(
+                   "%1 was inspected and extended once; that is all the storage standard allows. Scrap it.")
+            .arg(detail);
+    case Why::NotAged:
+        return Words::tr("%1 is young enough: there is nothing to extend yet.").arg(detail);
     default:
         return aboutPeople(refusal);
     }

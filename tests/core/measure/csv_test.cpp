@@ -87,3 +87,36 @@ TEST_CASE("A written field reads back, and no spreadsheet runs it", "[measure]")
         CHECK(table->rows()[0].fields[0] == text);
     }
 }
+
+TEST_CASE("Tabs and bars separate where the head has them, and signs in quotes do not count", "[measure]") {
+    const auto tabs = CsvTable::read("piece\twidth, mm\nS1\t19,05\n");
+    REQUIRE(tabs.ok());
+    CHECK(tabs->head() == std::vector<std::string>{"piece", "width, mm"});
+    CHECK(tabs->rows()[0].fields == std::vector<std::string>{"S1", "19,05"});
+    const auto bars = CsvTable::read("\"a,b,c\"|d\n1|2\n");
+    REQUIRE(bars.ok());
+    CHECK(bars->head() == std::vector<std::string>{"a,b,c", "d"});
+}
+
+TEST_CASE("Columns may be without a name, as often as one likes", "[measure]") {
+    const auto table = CsvTable::read("a,,\n1,2,3\n");
+    REQUIRE(table.ok());
+    CHECK(table->rows()[0].fields.size() == 3);
+}
+
+TEST_CASE("A text that is not UTF-8 is taken for Latin-1", "[measure]") {
+    CHECK(asUtf8("L\xfc\xdf") == "L\xc3\xbc\xc3\x9f"); // ü is 00FC, ß is 00DF in Unicode as in ISO 8859-1
+    CHECK(asUtf8("L\xc3\xbc") == "L\xc3\xbc");
+    CHECK(asUtf8("plain") == "plain");
+    for (int code = 0x80; code <= 0xFF; ++code) { // every one of its characters is one of UTF-8 then
+        const std::string text = asUtf8("a," + std::string(1, static_cast<char>(code)) + "\n1,2\n");
+        CHECK(CsvTable::read(text).ok());
+    }
+}
+
+TEST_CASE("A field comes back as it was before it was written for a spreadsheet", "[measure]") {
+    for (const char* text : {"=1+2", "@x", "-a", "plain", "'tis", "12"})
+        CHECK(csvValue(csvField(text)) == text);
+    CHECK(csvValue("  spaced ") == "spaced");
+    CHECK(csvValue("") == "");
+}

@@ -24,7 +24,7 @@ public:
     void act() {
         const std::string before = shop_.everything();
         try {
-            switch (number(0, 14)) {
+            switch (number(0, 18)) {
             case 0:
             case 1:
                 return deliver();
@@ -48,6 +48,14 @@ public:
                 return throwAway();
             case 13:
                 return takeBack();
+            case 14:
+                return divide();
+            case 15:
+                return putElsewhere();
+            case 16:
+                return undoAny();
+            case 17:
+                return goodsIn();
             default:
                 return planAgain();
             }
@@ -64,6 +72,7 @@ public:
     }
 
     int refused() const { return refused_; }
+    int undone() const { return undone_; }
     std::int64_t cutMountings() const { return cuts_; }
     std::size_t voided() const { return voided_; }
 
@@ -203,6 +212,61 @@ private:
         scrap(shop_.shop, piece->id, part, store::ScrapReason::Damaged, "");
     }
 
+    void divide() {
+        const std::vector<store::StockPiece> pieces = store::Pieces{shop_.connection}.all();
+        const store::StockPiece* piece = any(pieces);
+        if (!piece) return;
+        const Extent all = piece->extent;
+        split(shop_.shop, piece->id, Extent::of(all.unit(), number(1, all.count())), "S1");
+    }
+
+    void putElsewhere() {
+        const std::vector<store::StockPiece> pieces = store::Pieces{shop_.connection}.all();
+        const store::StockPiece* piece = any(pieces);
+        if (!piece) return;
+        if (oneIn(3)) return undoMove(shop_.shop, piece->id);
+        moveAll(shop_.shop,
+                {{piece->code, "B" + std::to_string(number(1, 5))}, {oneIn(5) ? "000-0" : piece->code, ""}});
+    }
+
+    /// The last act or any; goods in that are undone were not bought.
+    void undoAny() {
+        const auto all =
+            store::Ledger{shop_.connection}.between(Moment{}, shop_.time + std::chrono::hours{1});
+        if (all.empty()) return;
+        const store::RecordedMovement mistake = oneIn(2) ? all.back() : *any(all);
+        const std::optional<Refusal> why = whyNotUndone(shop_.shop, mistake.id);
+        try {
+            undo(shop_.shop, mistake.id);
+            CHECK_FALSE(why);
+        } catch (const Refusal& refusal) {
+            REQUIRE(why);
+            CHECK(why->why() == refusal.why());
+            throw;
+        }
+        ++undone_;
+        if (mistake.movement.about().act != store::Act::Receive) return;
+        const Unit unit = store::Catalogue{shop_.connection}.at(mistake.movement.about().belt).unit;
+        for (const store::Posting& posting : mistake.movement.postings())
+            if (posting.amount < 0) bought_[unit == Unit::Rib] += posting.amount;
+    }
+
+    void goodsIn() {
+        GoodsIn goods{"Mill Supply", "DN", Money::minor(number(-1, 999)), {}, {}};
+        for (std::int64_t lines = number(0, 3); lines > 0; --lines) {
+            const belt::Belt& belt = anyBelt();
+            const bool ribbed = unitOf(belt) == Unit::Rib;
+            goods.lines.push_back({.belt = belt,
+                                   .sleeves = static_cast<int>(number(1, 3)),
+                                   .extent = ribbed ? ribs(number(20, 60)) : mm(number(80, 400)),
+                                   .costEach = Money::minor(number(0, 9'999)),
+                                   .supplierCode = oneIn(2) ? "4006381333931" : ""});
+        }
+        receiveGoods(shop_.shop, goods);
+        for (const Delivery& line : goods.lines)
+            bought_[unitOf(line.belt) == Unit::Rib] += line.extent.count() * line.sleeves;
+    }
+
     void planAgain() {
         const std::vector<Missing> rows = missing(shop_.shop);
         if (const Missing* row = any(rows)) {
@@ -254,7 +318,7 @@ private:
     TestShop shop_;
     std::mt19937 random_;
     std::map<bool, std::int64_t> bought_; ///< by whether ribbed
-    int refused_ = 0;
+    int refused_ = 0, undone_ = 0;
     std::int64_t cuts_ = 0;
     std::size_t voided_ = 0;
 };
@@ -265,7 +329,7 @@ TEST_CASE("Whatever people do, the book agrees and no width is lost", "[random]"
     const unsigned seed = GENERATE(1u, 2u, 3u, 4u);
     INFO("seed " << seed);
     RandomShop shop{seed};
-    for (int i = 0; i < 200; ++i) {
+    for (int i = 0; i < 250; ++i) {
         INFO("act " << i);
         shop.act();
         shop.checkBook();
@@ -273,6 +337,7 @@ TEST_CASE("Whatever people do, the book agrees and no width is lost", "[random]"
     // The acts were of both kinds, done and refused.
     CHECK(shop.refused() > 5);
     CHECK(shop.cutMountings() > 10);
+    CHECK(shop.undone() > 3);
 }
 
 } // namespace riband::shop

@@ -143,6 +143,11 @@ std::string TestShop::everything() {
         print(out, piece);
     for (const std::string& place : store::Pieces{connection}.places())
         out << place << '\n';
+    for (const store::ArrivedDelivery& delivery : store::Goods{connection}.deliveries(1000))
+        out << "delivery " << delivery.id.value() << ' ' << delivery.freight.inMinor() << '\n';
+    for (const store::ExpectedDelivery& expected : store::Goods{connection}.expected())
+        for (const store::ExpectedLine& line : expected.lines)
+            out << "expected " << expected.id.value() << ' ' << line.position << ' ' << line.arrived << '\n';
     for (const store::OrderState state : orderStates)
         for (const store::Order& order : store::Orders{connection}.inState(state))
             print(out, order);

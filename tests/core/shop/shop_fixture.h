@@ -4,7 +4,9 @@
 #include "core/shop/order.h"
 #include "core/shop/queries.h"
 #include "core/shop/receive.h"
+#include "core/shop/stock.h"
 #include "core/shop/suggest.h"
+#include "core/shop/undo.h"
 #include "tests/catch.h"
 
 namespace riband::shop {

@@ -1,8 +1,10 @@
 #include "core/store/advices.h"
 #include "core/store/counts.h"
+#include "core/store/goods.h"
 #include "core/store/offers.h"
 #include "core/store/raw.h"
 #include "core/store/schema.h"
+#include "core/store/search.h"
 #include "core/store/statement.h"
 #include "core/store/verify.h"
 #include "core/store/worth_tables.h"
@@ -86,6 +88,8 @@ TEST_CASE("A shop of every older schema is brought to today's with all it held",
         CHECK(counts.settlements().front().explanation == Explanation::Unexplained);
     }
     if (version >= 7) CHECK(SleeveOffers{connection}.all().at(BeltId{1}).front().cost == Money::minor(36800));
+    CHECK(findPieces(connection, {"8m", "7.5"}).size() == (version >= 3 ? 1 : 0)); // found, whoever wrote it
+    if (version >= 9) CHECK(Goods{connection}.piecesOf(DeliveryId{1}).front().labelled == mm(102));
     if (version >= 4) CHECK(Tickets{connection}.at(TicketId{1}).mountings.front().movement == MovementId{3});
     CHECK(belts[0].preCut == PreCut::WherePays);
     if (version >= 5) {

@@ -42,6 +42,8 @@ TEST_CASE("Settings come back exactly as they were written", "[store][settings]"
     written.buying = {Permille{980}, 9, 14, Money::minor(750)};
     written.paper = "A5";
     written.counting = {Width::micrometres(250), mm(2), mm(8), Money::minor(9'900), 35, 14, 45, 80};
+    written.labels = {mm(70).width(), mm(36).width(), 3,   8, Width::micrometres(500), mm(4).width(),
+                      mm(1).width(),  mm(2).width(),  true};
     settings.write(written);
     settings.write(written); // once more changes nothing
 
@@ -58,6 +60,7 @@ TEST_CASE("Settings come back exactly as they were written", "[store][settings]"
     CHECK(read.advice == written.advice);
     CHECK(read.buying == written.buying);
     CHECK(read.paper == "A5");
+    CHECK(read.labels == written.labels);
     CHECK(read.cutter.name == "bench cutter");
     CHECK(read.cutter.cutsSteelCord);
     CHECK_FALSE(read.cutter.cutsPolyurethane);

@@ -1,0 +1,27 @@
+#pragma once
+
+#include "core/shop/receive.h"
+
+namespace riband::shop {
+
+/// How a line of a delivery is booked; all inside the caller's transaction.
+
+constexpr Money dearestSleeve = Money::minor(10'000'000'000);
+
+/// Refuses what can't be booked of this belt.
+void demandDelivery(const Delivery& delivery, Unit unit);
+
+/// Books the sleeves of one line, one movement; `freight` a sleeve's share each, or nothing. The new pieces
+/// are added to `made`. Learns the supplier's code.
+void bookDelivery(const Shop& shop, const Delivery& delivery, const std::vector<Money>& freight,
+                  std::vector<store::PieceId>& made);
+
+/// So many sleeves of the first line of the expected delivery that this one fulfils have come; negative: they
+/// have not after all.
+void countArrived(const Shop& shop, store::ExpectedId expected, const Delivery& delivery,
+                  std::int64_t sleeves);
+
+/// What a movement of goods in booked of a piece.
+store::Posting arrivalOf(const store::Movement& movement, store::PieceId piece);
+
+} // namespace riband::shop

@@ -1,0 +1,89 @@
+#include "core/store/search.h"
+
+#include "core/store/catalogue.h"
+#include "core/store/statement.h"
+
+#include <algorithm>
+#include <cctype>
+
+namespace riband::store {
+namespace {
+
+bool isDigit(char c) { return c >= '0' && c <= '9'; }
+bool isWordPart(char c) { return std::isalnum(static_cast<unsigned char>(c)) != 0 || (c & 0x80) != 0; }
+
+/// "H8M" is asked for as 8M: the pitch and what follows, if letters stand on both sides of it.
+std::string pitchFirst(const std::string& profile) {
+    const auto digit = std::find_if(profile.begin(), profile.end(), isDigit);
+    if (digit == profile.begin() || digit == profile.end() || isDigit(profile.back())) return {};
+    return {digit, profile.end()};
+}
+
+#define WORDS                                                                                                \
+    "INSERT INTO rack_text (rowid, words) SELECT p.id, p.code || ' ' || replace(p.code, '-', '') || ' '"     \
+    " || b.words || ' '"                                                                                     \
+    " || CASE p.kind WHEN 0 THEN 'sleeve' WHEN 1 THEN 'remnant offcut' ELSE 'ready belt' END || ' '"         \
+    " || coalesce(l.name, '') || ' ' || p.batch || ' '"                                                      \
+    " || printf('%.15g', CASE b.unit WHEN 0 THEN p.extent / 1000.0 ELSE p.extent END) || ' '"                \
+    " || coalesce(d.supplier || ' ' || d.reference, '')"                                                     \
+    " FROM piece p JOIN belt b ON b.id = p.belt LEFT JOIN place l ON l.id = p.place"                         \
+    " LEFT JOIN delivery_piece dp ON dp.piece = p.id LEFT JOIN delivery d ON d.id = dp.delivery"             \
+    " WHERE p.extent > 0 AND "
+
+/// A phrase of FTS5 whose last word may go on: "b3-2"*. A quote in it is doubled.
+std::string phraseOf(const std::string& word) {
+    std::string phrase = "\"";
+    for (const char c : word)
+        phrase += c == '"' ? "\"\"" : std::string(1, c);
+    return phrase + "\"*";
+}
+
+} // namespace
+
+std::string searchWords(const belt::Belt& belt) {
+    const std::string length = belt::lengthCode(belt);
+    std::string words = belt::designation(belt) + ' ' + belt.profile + length;
+    if (const std::string pitch = pitchFirst(belt.profile); !pitch.empty())
+        words += ' ' + pitch + ' ' + pitch + length;
+    return words;
+}
+
+std::vector<PieceId> findPieces(Connection& connection, const std::vector<std::string>& words) {
+    std::string query;
+    for (const std::string& word : words) {
+        if (!std::any_of(word.begin(), word.end(), isWordPart)) continue;
+        if (!query.empty()) query += ' ';
+        query += phraseOf(word);
+    }
+    std::vector<PieceId> pieces;
+    if (query.empty()) return pieces;
+    Statement rows{connection, "SELECT rowid FROM rack_text WHERE rack_text MATCH ?", query};
+    while (rows.next())
+        pieces.push_back(rows.get<PieceId>(0));
+    return pieces;
+}
+
+void indexPiece(Connection& connection, PieceId piece) {
+    change(connection, "DELETE FROM rack_text WHERE rowid = ?", piece);
+    change(connection, WORDS "p.id = ?", piece);
+}
+
+void indexPlace(Connection& connection, PlaceId place) {
+    change(connection,
+           "DELETE FROM rack_text WHERE rowid IN (SELECT id FROM piece WHERE place = ? AND extent > 0)",
+           place);
+    change(connection, WORDS "p.place = ?", place);
+}
+
+void wordBelts(Connection& connection) {
+    if (!only<std::int64_t>(connection, "SELECT 1 FROM belt WHERE words = '' LIMIT 1")) return;
+    Transaction transaction{connection};
+    for (const StockedBelt& belt : Catalogue{connection}.all())
+        change(connection, "UPDATE belt SET words = ? WHERE id = ? AND words = ''", searchWords(belt.belt),
+               belt.id);
+    change(connection, "DELETE FROM rack_text");
+    change(connection, WORDS "1");
+    transaction.commit();
+}
+
+} // namespace riband::store

@@ -1,0 +1,30 @@
+#pragma once
+
+#include "core/belt/belt.h"
+#include "core/store/connection.h"
+#include "core/store/id.h"
+
+#include <string>
+#include <vector>
+
+namespace riband::store {
+
+/// The pieces on the rack in whose words each of these stands as the beginning of a word: code (with and
+/// without its dash), belt, kind (sleeve, remnant, offcut, ready), place, batch, width in mm or ribs,
+/// supplier, delivery note. By SQLite's full-text index; in no order. Words without a letter or digit are
+/// left out; none at all finds nothing.
+std::vector<PieceId> findPieces(Connection& connection, const std::vector<std::string>& words);
+
+/// What is found of a piece, or of every piece at a place, is what the book says now; inside the transaction
+/// that changed it. The classes of this folder call it: whoever changes a piece need not.
+void indexPiece(Connection& connection, PieceId piece);
+void indexPlace(Connection& connection, PlaceId place);
+
+/// Every spelling that a belt is looked for by: "H8M 1200 H8M1200 8M 8M1200".
+std::string searchWords(const belt::Belt& belt);
+
+/// Puts the words of every belt in that has none yet, and those of its pieces: after an older schema was
+/// brought up.
+void wordBelts(Connection& connection);
+
+} // namespace riband::store

@@ -1,0 +1,106 @@
+#include "core/shop/ageing.h"
+#include "tests/core/shop/shop_fixture.h"
+
+namespace riband::shop {
+
+using std::chrono::days;
+using Why = Refusal::Why;
+
+namespace {
+
+constexpr Date on(int year, unsigned month, unsigned day) {
+    return std::chrono::year{year} / std::chrono::month{month} / std::chrono::day{day};
+}
+
+store::PieceId madeOn(TestShop& shop, const belt::Belt& belt, Extent extent, Date made) {
+    Delivery delivery{.belt = belt, .extent = extent, .costEach = Money::minor(1000)};
+    delivery.made = made;
+    return receive(shop.shop, {delivery}).front();
+}
+
+const AgeingPiece* rowOf(const std::vector<AgeingPiece>& rows, store::PieceId piece) {
+    for (const AgeingPiece& row : rows)
+        if (row.piece.id == piece) return &row;
+    return nullptr;
+}
+
+} // namespace
+
+TEST_CASE("A body may lie as long as ISO 2230:2002 says, and half of that again once it was inspected",
+          "[ageing]") {
+    TestShop shop; // 2 March 2026
+    // H8M is rubber: 7 years and 3. T5 is polyurethane: 5 years and 2.
+    const store::PieceId rubber = madeOn(shop, shop.h8m1200, mm(100), on(2019, 3, 1));
+    const store::PieceId poly = madeOn(shop, shop.t5x500, mm(100), on(2021, 5, 20));
+    const store::PieceId young = madeOn(shop, shop.h8m1200, mm(100), on(2024, 3, 1));
+    const auto rows = ageing(shop.shop, days{180});
+    REQUIRE(rows.size() == 2);
+    CHECK(rows[0].piece.id == rubber);
+    CHECK(rows[0].useBy == on(2026, 3, 1));
+    CHECK(rows[1].piece.id == poly);
+    CHECK(rows[1].useBy == on(2026, 5, 20));
+    CHECK_FALSE(rowOf(ageing(shop.shop, days{0}), poly));
+
+    CHECK(inspect(shop.shop, rubber, true, "supple") == on(2029, 3, 1));
+    CHECK(inspect(shop.shop, poly, true, "") == on(2028, 5, 20));
+    CHECK(ageing(shop.shop, days{180}).empty());
+    checkRefused(shop, Why::ExtendedAlready, [&] { inspect(shop.shop, rubber, true, ""); });
+    checkRefused(shop, Why::NotAged, [&] { inspect(shop.shop, young, true, ""); });
+    CHECK_FALSE(inspect(shop.shop, rubber, false, "cracks"));
+    const auto after = ageing(shop.shop, days{180});
+    REQUIRE(after.size() == 1);
+    CHECK(after[0].refused);
+}
+
+TEST_CASE("A leap day ends on the 28th", "[ageing]") {
+    TestShop shop;
+    const store::StockPiece piece = shop.at(madeOn(shop, shop.h8m1200, mm(100), on(2020, 2, 29)));
+    CHECK(useBy(piece, {7, 3}, std::nullopt) == on(2027, 2, 28));
+    CHECK(useBy(piece, {8, 3}, std::nullopt) == on(2028, 2, 29));
+}
+
+TEST_CASE("What still sells goes to the piece that is due first", "[ageing]") {
+    TestShop shop;
+    const store::PieceId first = madeOn(shop, shop.h8m1200, mm(60), on(2019, 3, 12));   // ten days left
+    const store::PieceId second = madeOn(shop, shop.h8m1200, mm(400), on(2019, 4, 11)); // forty
+    // 365 mm sold in the last year: a millimetre a day.
+    shop.remnant(shop.h8m1200, mm(400), 1);
+    for (int i = 0; i < 3; ++i) {
+        const Ordered ordered = shop.order(shop.h8m1200, i < 2 ? mm(120) : mm(125), 1);
+        shop.cutAll(ordered);
+    }
+    const auto rows = ageing(shop.shop, days{90});
+    std::int64_t sells = 0;
+    for (const AgeingPiece& row : rows)
+        sells += row.sells.count();
+    CHECK(sells <= 40'000);
+    if (const AgeingPiece* row = rowOf(rows, first)) CHECK(row->sells == mm(10));
+    if (const AgeingPiece* row = rowOf(rows, second)) CHECK(row->sells >= mm(30));
+}
+
+TEST_CASE("A remnant that nothing can be cut from is to go; one that is asked for now and then is offered",
+          "[ageing]") {
+    TestShop shop;
+    store::StockedBelt belt = *store::Catalogue{shop.connection}.find(shop.h8m1200);
+    belt.listed = {mm(20), mm(30)};
+    store::Catalogue{shop.connection}.change(belt);
+    const store::PieceId useless = shop.remnant(shop.h8m1200, mm(18)); // 2.5 and 20 and 5 are more
+    const store::PieceId useful = shop.remnant(shop.h8m1200, mm(120));
+    auto rows = burdens(shop.shop);
+    REQUIRE(rows.size() == 1);
+    CHECK(rows[0].piece.id == useless);
+    CHECK(rows[0].advice == Burden::Advice::Scrap);
+
+    // Odd belts of 9 mm are asked for: 18 - 2.5 - 6 gives one of them (15 mm must be held to cut it).
+    shop.order(shop.h8m1200, mm(9), 5);
+    rows = burdens(shop.shop);
+    for (const Burden& row : rows)
+        if (row.piece.id == useless) {
+            CHECK(row.advice == Burden::Advice::Offer);
+            CHECK(row.width == mm(9));
+            CHECK(row.belts == 1);
+        }
+    CHECK(std::none_of(rows.begin(), rows.end(), [&](const Burden& row) { return row.piece.id == useful; }));
+}
+
+} // namespace riband::shop
