@@ -87,18 +87,16 @@ bool wasSeen(const Shop& shop, store::PieceId piece, Moment since) {
 
 } // namespace
 
-store::CountId beginCount(const Shop& shop, const std::string& place) {
-    store::Transaction transaction{shop.connection};
+namespace counting {
+
+store::CountId openAt(const Shop& shop, const std::string& place) {
     store::Counts counts{shop.connection};
     if (const std::optional<store::Count> open = counts.openAt(place)) return open->id;
-    const store::CountId count = counts.begin(place, shop.person, shop.now(), piecesAt(shop, place));
-    transaction.commit();
-    return count;
+    return counts.begin(place, shop.person, shop.now(), piecesAt(shop, place));
 }
 
-Noted note(const Shop& shop, store::CountId id, store::PieceId pieceId, std::optional<Extent> measured,
-           store::Method method, const std::string& remark) {
-    store::Transaction transaction{shop.connection};
+Noted noteIn(const Shop& shop, store::CountId id, store::PieceId pieceId, std::optional<Extent> measured,
+             store::Method method, const std::string& remark) {
     const store::Count count = counting::openCount(shop, id);
     const store::StockPiece piece = store::Pieces{shop.connection}.at(pieceId);
     if (!measured) method = store::Method::Eye;
@@ -112,31 +110,46 @@ Noted note(const Shop& shop, store::CountId id, store::PieceId pieceId, std::opt
         counting::verdictOf(counting::looksOf(counts.scansOf(id), piece.id), rules, piece.extent.unit());
     std::vector<Voided> voided;
     if (verdict == Verdict::Within) voided = settleWithin(shop, scan, piece);
-    transaction.commit();
     return {scan.id, verdict, piece.place, std::move(voided)};
 }
 
-store::ScanId noteFind(const Shop& shop, store::CountId id, const belt::Belt& belt, Extent measured,
-                       store::Method method, const std::string& remark) {
-    store::Transaction transaction{shop.connection};
+store::ScanId noteFindIn(const Shop& shop, store::CountId id, const belt::Belt& belt, Extent measured,
+                         store::Method method, const std::string& remark) {
     const store::Count count = counting::openCount(shop, id);
     const store::StockedBelt kept = keptBelt(shop, belt);
     demandExtent(kept.unit, measured);
-    const store::ScanId scan =
-        store::Counts{shop.connection}.add(store::Scan{.id = store::ScanId{0},
-                                                       .count = count.id,
-                                                       .at = shop.now(),
-                                                       .person = shop.person,
-                                                       .piece = {},
-                                                       .belt = kept.id,
-                                                       .book = Extent::none(kept.unit),
-                                                       .measured = measured,
-                                                       .method = method,
-                                                       .after = store::Ledger{shop.connection}.last(),
-                                                       .placeWas = "",
-                                                       .remark = remark});
+    return store::Counts{shop.connection}.add(store::Scan{.id = store::ScanId{0},
+                                                          .count = count.id,
+                                                          .at = shop.now(),
+                                                          .person = shop.person,
+                                                          .piece = {},
+                                                          .belt = kept.id,
+                                                          .book = Extent::none(kept.unit),
+                                                          .measured = measured,
+                                                          .method = method,
+                                                          .after = store::Ledger{shop.connection}.last(),
+                                                          .placeWas = "",
+                                                          .remark = remark});
+}
+
+std::vector<store::PieceId> closeIn(const Shop& shop, store::CountId id) {
+    openCount(shop, id);
+    const std::vector<store::StockPiece> again = toMeasureAgain(shop, id);
+    if (!again.empty()) refuse(Why::MeasureAgain, again.front().code);
+    std::vector<store::PieceId> missing;
+    for (const store::StockPiece& piece : notSeen(shop, id))
+        missing.push_back(piece.id);
+    store::Counts{shop.connection}.close(id, shop.now(), missing);
+    return missing;
+}
+
+} // namespace counting
+
+store::CountId beginCount(const Shop& shop, const std::string& place) {
+    store::Transaction transaction{shop.connection};
+    const store::CountId count = counting::openAt(shop, place);
     transaction.commit();
-    return scan;
+    return count;
 }
 
 std::vector<store::StockPiece> notSeen(const Shop& shop, store::CountId id) {
@@ -166,15 +179,25 @@ std::vector<store::StockPiece> toMeasureAgain(const Shop& shop, store::CountId i
     return again;
 }
 
-std::vector<store::PieceId> closeCount(const Shop& shop, store::CountId id) {
+Noted note(const Shop& shop, store::CountId count, store::PieceId piece, std::optional<Extent> measured,
+           store::Method method, const std::string& remark) {
     store::Transaction transaction{shop.connection};
-    counting::openCount(shop, id);
-    const std::vector<store::StockPiece> again = toMeasureAgain(shop, id);
-    if (!again.empty()) refuse(Why::MeasureAgain, again.front().code);
-    std::vector<store::PieceId> missing;
-    for (const store::StockPiece& piece : notSeen(shop, id))
-        missing.push_back(piece.id);
-    store::Counts{shop.connection}.close(id, shop.now(), missing);
+    Noted noted = counting::noteIn(shop, count, piece, measured, method, remark);
+    transaction.commit();
+    return noted;
+}
+
+store::ScanId noteFind(const Shop& shop, store::CountId count, const belt::Belt& belt, Extent measured,
+                       store::Method method, const std::string& remark) {
+    store::Transaction transaction{shop.connection};
+    const store::ScanId scan = counting::noteFindIn(shop, count, belt, measured, method, remark);
+    transaction.commit();
+    return scan;
+}
+
+std::vector<store::PieceId> closeCount(const Shop& shop, store::CountId count) {
+    store::Transaction transaction{shop.connection};
+    std::vector<store::PieceId> missing = counting::closeIn(shop, count);
     transaction.commit();
     return missing;
 }

@@ -43,6 +43,14 @@ namespace counting {
 std::vector<Look> looksOf(const std::vector<store::Scan>& scans, store::PieceId piece);
 /// The open count with this id; refuses CountClosed.
 store::Count openCount(const Shop& shop, store::CountId count);
+
+// The verbs inside the caller's transaction.
+store::CountId openAt(const Shop& shop, const std::string& place);
+Noted noteIn(const Shop& shop, store::CountId count, store::PieceId piece, std::optional<Extent> measured,
+             store::Method method, const std::string& remark);
+store::ScanId noteFindIn(const Shop& shop, store::CountId count, const belt::Belt& belt, Extent measured,
+                         store::Method method, const std::string& remark);
+std::vector<store::PieceId> closeIn(const Shop& shop, store::CountId count);
 } // namespace counting
 
 } // namespace riband::shop
