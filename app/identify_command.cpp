@@ -3,7 +3,8 @@
 #include "app/identify_options.h"
 #include "app/open_shop.h"
 #include "app/standard_tables.h"
-#include "core/store/orders.h"
+#include "core/shop/wanted_before.h"
+#include "core/store/measuring.h"
 #include "ui/words/identify_words.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
@@ -15,22 +16,17 @@ namespace {
 using namespace belt::identify;
 using ui::Words;
 
-/// What the shop's customers wanted so far.
-std::vector<Sale> salesOf(OpenShop& open) {
-    std::vector<Sale> sales;
-    std::map<store::BeltId, std::int64_t> ordered;
-    for (const auto& [id, times] : store::Orders{open.connection()}.timesOrdered())
-        ordered[id] = times;
-    for (const store::StockedBelt& each : store::Catalogue{open.connection()}.all())
-        if (const auto at = ordered.find(each.id); at != ordered.end())
-            sales.push_back({each.belt, static_cast<double>(at->second)});
-    return sales;
-}
+/// What the shop knows: what it sold, and how well it measures.
+struct ShopKnows {
+    Prior prior;
+    Instruments measuring{};
+};
 
-Prior priorFor(const Options& options) {
-    if (!options.has("shop")) return Prior{standardTables()};
+ShopKnows shopKnows(const Options& options) {
+    if (!options.has("shop")) return {Prior{standardTables()}};
     OpenShop open(options.value("shop"), store::Connection::Mode::ReadOnly);
-    return Prior{standardTables(), salesOf(open)};
+    return {Prior{standardTables(), shop::wantedBefore(open.connection())},
+            store::readMeasuring(open.connection())};
 }
 
 void printCandidate(const Candidate& candidate, bool keepWidth) {
@@ -68,11 +64,11 @@ Exit exitOf(const Identification& answer) {
 
 Exit identify(const QStringList& arguments) {
     const Options options(identifyUsage(), arguments);
+    const auto [prior, measuring] = shopKnows(options);
     Wishes wishes;
-    wishes.errors = errorsOf(options);
+    wishes.errors = errorsOf(options, measuring);
     const Sample sample = sampleOf(options, wishes.errors);
     if (const auto fault = faultOf(sample)) throw BadInput(ui::say(*fault));
-    const Prior prior = priorFor(options);
     const Identification answer = belt::identify::identify(sample, prior, wishes);
     const bool keepWidth = options.has("keep-width");
     if (options.json()) printJson(jsonOf(answer, sample, keepWidth));

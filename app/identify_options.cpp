@@ -157,8 +157,8 @@ QString optionOf(Measure what) {
     return QLatin1String(named->name);
 }
 
-Errors errorsOf(const Options& options) {
-    Errors errors;
+Errors errorsOf(const Options& options, const Instruments& measuring) {
+    Errors errors = belt::identify::errorsOf(measuring, conditionOf(options));
     for (const QString& text : options.values(QStringLiteral("error")))
         takeError(text, errors);
     return errors;

@@ -1,7 +1,9 @@
 #include "core/store/settings.h"
 
+#include "core/store/measuring.h"
 #include "core/store/statement.h"
 
+#include <cmath>
 #include <map>
 
 namespace riband::store {
@@ -228,6 +230,38 @@ void Settings::write(const ShopSettings& settings) {
     writeCounting(connection_, settings.counting);
     writeBuying(connection_, settings.buying);
     writeCutter(connection_, settings.cutter);
+}
+
+namespace {
+
+/// Name in the table, beside the figure: read and written alike.
+struct NamedError {
+    const char* name;
+    double belt::identify::Instruments::*figure;
+};
+constexpr NamedError namedErrors[] = {{"measuring.calliper_um", &belt::identify::Instruments::calliper},
+                                      {"measuring.rule_um", &belt::identify::Instruments::rule},
+                                      {"measuring.tape_um", &belt::identify::Instruments::tape},
+                                      {"measuring.worn_um", &belt::identify::Instruments::worn}};
+
+} // namespace
+
+belt::identify::Instruments readMeasuring(Connection& connection) {
+    belt::identify::Instruments measuring;
+    try {
+        const Values values{connection};
+        for (const auto& [name, figure] : namedErrors)
+            measuring.*figure =
+                static_cast<double>(values.number(name, std::llround(measuring.*figure * 1000))) / 1000;
+    } catch (const std::logic_error& broken) {
+        throw StoreError{StoreError::Kind::Corrupt, connection.path(), broken.what()};
+    }
+    return measuring;
+}
+
+void writeMeasuring(Connection& connection, const belt::identify::Instruments& measuring) {
+    for (const auto& [name, figure] : namedErrors)
+        set(connection, name, std::llround(measuring.*figure * 1000));
 }
 
 } // namespace riband::store

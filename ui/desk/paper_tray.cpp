@@ -1,5 +1,6 @@
 #include "ui/desk/paper_tray.h"
 
+#include "ui/papers/gauge_card.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -159,6 +160,12 @@ bool PaperTray::printOrder(store::OrderId id, QWidget* at) const {
     return print(
         ticketSize(session_.settings()),
         [&](QPagedPaintDevice& device) { paintOrder(device, paper, session_.settings()); }, at);
+}
+
+bool PaperTray::printGaugeCard(QWidget* at) const {
+    return print(
+        ticketSize(session_.settings()),
+        [&](QPagedPaintDevice& device) { paintGaugeCard(device, session_.tables()); }, at);
 }
 
 } // namespace riband::ui

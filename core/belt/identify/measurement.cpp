@@ -1,5 +1,7 @@
 #include "core/belt/identify/measurement.h"
 
+#include "core/belt/identify/instruments.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -38,19 +40,10 @@ std::optional<Kind> faultOf(const Measurement& measurement) {
 } // namespace
 
 Errors::Errors() {
-    constexpr double calliper = .1, rule = .5, tape = 3, count = .33;
-    of_.fill(calliper);
-    set(Measure::PitchOver, rule);
-    set(Measure::Teeth, count);
-    set(Measure::Outside, tape);
-    set(Measure::Inside, tape);
-    set(Measure::Flat, 2);
-    set(Measure::HalfLoop, 2);
-    set(Measure::ToothHeight, .15);
-    set(Measure::ToothRoot, .2); // where a round flank begins is a matter of taste
-    set(Measure::RibCount, count);
-    set(Measure::RibsOver, .2);
-    set(Measure::Width, .3);
+    for (std::size_t i = 0; i < measureCount; ++i) {
+        const auto what = static_cast<Measure>(i);
+        of_[i] = errorOf(what, usualInstrument(what), {}, Condition::Unknown);
+    }
 }
 
 const Measurement* Sample::find(Measure what) const {

@@ -50,8 +50,7 @@ struct Measurement {
 /// The error of each measure if nothing else is said.
 class Errors {
 public:
-    /// Calliper 0.1 mm, rule 0.5 mm, tape 3 mm (common practice, no source; the facts of the trade say 2 to 3
-    /// for the tape). A count is one off once in fifty.
+    /// By the usual instruments (errorsOf, instruments.h).
     Errors();
     double of(Measure what) const { return of_[static_cast<std::size_t>(what)]; }
     void set(Measure what, double error) { of_[static_cast<std::size_t>(what)] = error; }

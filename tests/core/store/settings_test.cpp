@@ -1,4 +1,6 @@
+#include "core/store/measuring.h"
 #include "core/store/people.h"
+#include "core/store/statement.h"
 #include "tests/catch.h"
 #include "tests/core/store/shop_fixture.h"
 
@@ -67,4 +69,15 @@ TEST_CASE("Settings come back exactly as they were written", "[store][settings]"
     CHECK(read.cutter.shafts[0].diameterTension == 79.95);
     CHECK(read.cutter.shafts[1].diameterDriven == 30.1);
     CHECK(read.cutter.shafts[0].farthest == 1800.5);
+}
+
+TEST_CASE("How well a shop measures is kept, to the micrometre", "[store][settings]") {
+    auto connection = Connection::inMemory();
+    CHECK(readMeasuring(connection) == belt::identify::Instruments{});
+    const belt::identify::Instruments own{.05, 1, 3.5, .412};
+    writeMeasuring(connection, own);
+    writeMeasuring(connection, own); // once more changes nothing
+    CHECK(readMeasuring(connection) == own);
+    change(connection, "UPDATE setting SET value = 'long' WHERE name = 'measuring.tape_um'");
+    CHECK_THROWS_AS(readMeasuring(connection), StoreError);
 }
