@@ -1,14 +1,12 @@
 #include "ui/desk/paper_tray.h"
 
-#include "ui/papers/gauge_card.h"
+#include "ui/desk/print.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
 #include <QCoreApplication>
 #include <QDir>
 #include <QPdfWriter>
-#include <QPrintDialog>
-#include <QPrinter>
 
 #include <map>
 
@@ -136,13 +134,7 @@ QString PaperTray::beltLabels(const shop::BenchMounting& mounting) const {
 }
 
 bool PaperTray::print(const QPageSize& size, const Paint& paint, QWidget* at) {
-    QPrinter printer{QPrinter::HighResolution};
-    printer.setPageSize(size);
-    printer.setFullPage(true);
-    QPrintDialog dialog{&printer, at};
-    if (dialog.exec() != QDialog::Accepted) return false;
-    paint(printer);
-    return true;
+    return printPaper(size, paint, at);
 }
 
 bool PaperTray::printTicket(store::TicketId id, QWidget* at) const {
@@ -160,12 +152,6 @@ bool PaperTray::printOrder(store::OrderId id, QWidget* at) const {
     return print(
         ticketSize(session_.settings()),
         [&](QPagedPaintDevice& device) { paintOrder(device, paper, session_.settings()); }, at);
-}
-
-bool PaperTray::printGaugeCard(QWidget* at) const {
-    return print(
-        ticketSize(session_.settings()),
-        [&](QPagedPaintDevice& device) { paintGaugeCard(device, session_.tables()); }, at);
 }
 
 } // namespace riband::ui

@@ -25,7 +25,6 @@ public:
     /// False if the person left the dialog.
     bool printTicket(store::TicketId ticket, QWidget* at) const;
     bool printOrder(store::OrderId order, QWidget* at) const;
-    bool printGaugeCard(QWidget* at) const;
 
 private:
     using Paint = std::function<void(QPagedPaintDevice&)>;

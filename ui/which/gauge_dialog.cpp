@@ -24,7 +24,7 @@ namespace riband::ui {
 
 namespace {
 
-constexpr QSize usualSize{1240, 690};
+constexpr QSize gaugeSize{1240, 690};
 
 /// Each once; double-sided ones have the tooth of their single-sided one.
 std::vector<const belt::Profile*> inOrder(const belt::Tables& tables, const std::vector<std::string>& first) {
@@ -44,13 +44,13 @@ std::vector<const belt::Profile*> inOrder(const belt::Tables& tables, const std:
 } // namespace
 
 GaugeDialog::GaugeDialog(const belt::Tables& tables, const std::vector<std::string>& first, QWidget* parent)
-    : QDialog{parent}, tables_{tables}, profiles_{inOrder(tables, first)}, stack_{new QStackedWidget},
+    : QDialog{parent}, profiles_{inOrder(tables, first)}, stack_{new QStackedWidget},
       outline_{new CardOutline}, view_{new GaugeView}, scroll_{new QScrollArea}, find_{new QLineEdit},
       about_{label({})} {
     setWindowTitle(tr("Gauge on the screen"));
     setObjectName(QStringLiteral("gauge"));
     buildView();
-    resize(usualSize);
+    resize(gaugeSize);
     if (screenScale::kept(*screen()))
         showGauge();
     else

@@ -38,7 +38,6 @@ private:
     void showGauge();
     void find(const QString& typed);
 
-    const belt::Tables& tables_;
     std::vector<const belt::Profile*> profiles_;
     QStackedWidget* stack_;
     CardOutline* outline_;

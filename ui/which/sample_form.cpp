@@ -8,6 +8,7 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QGridLayout>
+#include <QLineEdit>
 #include <QScopedValueRollback>
 #include <QVBoxLayout>
 

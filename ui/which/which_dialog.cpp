@@ -2,9 +2,11 @@
 
 #include "core/store/measuring.h"
 #include "ui/desk/labels.h"
-#include "ui/desk/paper_tray.h"
+#include "ui/desk/print.h"
 #include "ui/look/key_button.h"
 #include "ui/look/look.h"
+#include "ui/papers/gauge_card.h"
+#include "ui/papers/papers.h"
 #include "ui/which/answer_card.h"
 #include "ui/which/candidates_delegate.h"
 #include "ui/which/candidates_model.h"
@@ -209,7 +211,9 @@ void WhichDialog::showGauge() {
 }
 
 void WhichDialog::printGauge() {
-    session_.attempt([&] { PaperTray{session_}.printGaugeCard(this); });
+    printPaper(
+        ticketSize(session_.settings()),
+        [this](QPagedPaintDevice& device) { paintGaugeCard(device, session_.tables()); }, this);
 }
 
 void WhichDialog::keyPressEvent(QKeyEvent* event) {
