@@ -1,11 +1,10 @@
-#include "tests/ui/desk_fixture.h"
+#include "tests/ui/which/which_desk.h"
 #include "ui/which/card_outline.h"
 #include "ui/which/gauge_dialog.h"
 #include "ui/which/gauge_view.h"
 #include "ui/which/screen_scale.h"
 
 #include <QApplication>
-#include <QDir>
 #include <QPixmap>
 #include <QScreen>
 #include <QSettings>
@@ -22,13 +21,6 @@ struct FreshScreen {
     static void forget() { QSettings{}.remove(screenScale::keyOf(*QApplication::primaryScreen())); }
 };
 
-void keepPicture(QWidget& widget, const QString& name) {
-    const QDir folder{QStringLiteral(RIBAND_BINARY_DIR "/scenes")};
-    folder.mkpath(".");
-    QApplication::processEvents();
-    CHECK(widget.grab().save(folder.filePath(name + ".png")));
-}
-
 /// The longest dark line across in these rows of pixels.
 int longestLine(const QImage& image, int top, int bottom) {
     int longest = 0;
@@ -44,8 +36,8 @@ int longestLine(const QImage& image, int top, int bottom) {
 
 TEST_CASE("A bank card sets the scale of the screen by the arrows, and it is kept", "[which]") {
     FreshScreen fresh;
-    DeskShop shop;
-    GaugeDialog dialog{shop.session().tables(), {}};
+    WhichDesk desk;
+    GaugeDialog dialog{desk.session().tables(), {}};
     dialog.show();
     QApplication::setActiveWindow(&dialog);
     REQUIRE(dialog.calibrating());
@@ -61,7 +53,7 @@ TEST_CASE("A bank card sets the scale of the screen by the arrows, and it is kep
     CHECK(screenScale::kept(*dialog.screen()) == Approx(5));
     CHECK(dialog.view().scale() == Approx(5));
 
-    GaugeDialog later{shop.session().tables(), {"H8M"}};
+    GaugeDialog later{desk.session().tables(), {"H8M"}};
     later.show();
     CHECK_FALSE(later.calibrating());
     QTest::keyClick(&later, Qt::Key_F6);
@@ -71,8 +63,8 @@ TEST_CASE("A bank card sets the scale of the screen by the arrows, and it is kep
 TEST_CASE("On the screen twenty teeth of 5 mm are 100 mm long", "[which]") {
     FreshScreen fresh;
     screenScale::keep(*QApplication::primaryScreen(), 5);
-    DeskShop shop;
-    GaugeDialog dialog{shop.session().tables(), {"T5", "H8M"}};
+    WhichDesk desk;
+    GaugeDialog dialog{desk.session().tables(), {"T5", "H8M"}};
     dialog.resize(1240, 690);
     dialog.show();
     QApplication::processEvents();
