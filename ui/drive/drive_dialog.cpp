@@ -22,7 +22,7 @@ namespace riband::ui {
 
 namespace {
 
-constexpr int formWidth = 420;
+constexpr int formWidth = 390;
 constexpr int notesHeight = 84;
 constexpr int margin = 12 * step; // the page stays in sight behind it
 
@@ -67,6 +67,7 @@ QWidget* DriveDialog::buildFound() {
     table_->horizontalHeader()->setStretchLastSection(true);
     table_->setSelectionBehavior(QAbstractItemView::SelectRows);
     table_->setSelectionMode(QAbstractItemView::SingleSelection);
+    table_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     table_->setShowGrid(false);
     table_->setTabKeyNavigation(false);
     table_->setMinimumHeight(4 * pressHeight);
@@ -89,9 +90,9 @@ QWidget* DriveDialog::buildFound() {
     auto* column = new QVBoxLayout{box};
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(2 * step);
+    column->addWidget(open_);
     column->addWidget(picture_, 3);
-    for (QLabel* words : {open_, exact_})
-        column->addWidget(words);
+    column->addWidget(exact_);
     column->addWidget(table_, 2);
     column->addWidget(scroll);
     return box;

@@ -32,6 +32,8 @@ QCompleter* profileNames(const belt::Tables& tables, QObject* parent) {
     return completer;
 }
 
+constexpr int labelWidth = 168;
+
 QFormLayout* formIn(QWidget* box) {
     auto* form = new QFormLayout{box};
     form->setContentsMargins(0, 0, 0, 0);
@@ -61,7 +63,10 @@ void DriveForm::add(QFormLayout& form, DriveField field, const QString& name, co
     edit->setPlaceholderText(example);
     edit->setAccessibleName(QString{name}.remove('&'));
     fields_[field] = edit;
-    form.addRow(name, edit);
+    auto* words = new QLabel{name};
+    words->setBuddy(edit);
+    words->setMinimumWidth(labelWidth); // so that the fields stand below each other
+    form.addRow(words, edit);
     connect(edit, &QLineEdit::textChanged, this, [this] {
         if (!quiet_) emit changed();
     });

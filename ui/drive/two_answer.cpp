@@ -117,7 +117,7 @@ QString meshOf(const Run& run) {
 
 QString hereOf(const Choice& choice) {
     QStringList parts;
-    if (!choice.reachable) parts << Words::tr("more than it can be set");
+    if (!choice.reachable) parts << Words::tr("out of reach");
     if (choice.inStock()) parts << shownStock(choice.stock);
     if (!choice.listed) parts << Words::tr("in no maker's list");
     return parts.join(QStringLiteral(" · "));
@@ -130,7 +130,7 @@ BeltRow rowOf(const TwoPulleys& drive, const Choice& choice) {
              shownMillimetres(choice.run.centre), shownShift(choice.shift), meshOf(choice.run),
              QStringLiteral("%1 · %2").arg(shownDegrees(choice.run.arcSmallDegrees),
                                            shownDegrees(choice.run.arcLargeDegrees)),
-             shownRatio(choice.run.ratio), hereOf(choice)},
+             hereOf(choice)},
             choice.inStock(),
             choice.reachable,
             pictureOf(drive, choice.run.centre)};
@@ -184,9 +184,9 @@ DriveAnswer answerTo(const TwoQuestion& question, const belt::Tables& tables, co
         answer.width = asked.width;
         answer.exact = Words::tr("Exactly: %1").arg(describe(run));
         answer.picture = pictureOf(asked.drive, run.centre);
-        answer.headings = {Words::tr("Belt"),           Words::tr("Teeth"),   Words::tr("Distance"),
-                           Words::tr("Against wanted"), Words::tr("In mesh"), Words::tr("Arcs"),
-                           Words::tr("Ratio"),          Words::tr("Here")};
+        answer.headings = {
+            Words::tr("Belt"),    Words::tr("Teeth"), Words::tr("Distance"), Words::tr("Against wanted"),
+            Words::tr("In mesh"), Words::tr("Arcs"),  Words::tr("Here")};
         if (asked.drive.profile)
             addBelts(answer, asked, run, tables, stock);
         else

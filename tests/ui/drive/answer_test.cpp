@@ -164,7 +164,7 @@ TEST_CASE("More than two pulleys: the route, the belts, and how far the one that
     Counter counter;
     ManyQuestion question;
     question.profile = "H5M";
-    question.rows = {{"0", "0", "22"}, {"300", "0", "44"}, {"150", "60", "30 mm", true}, {}};
+    question.rows = {{"0", "0", "22"}, {"300", "0", "44"}, {"150", "35", "30 mm", true}, {}};
     DriveAnswer answer = counter.answer(question);
     INFO(answer.open.toStdString());
     CHECK(answer.open.isEmpty());
