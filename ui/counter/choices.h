@@ -14,6 +14,7 @@ struct Choice {
         Settle,   ///< the reading number `reading` is meant
         Open,     ///< the piece, ticket or order with the code `value`
         Overrule, ///< the belt is sold as said, though something known of it disagrees
+        Drive,    ///< the helper of that name is wanted
         Customer, ///< the order is for the customer named `value`
     };
     Does does;
@@ -34,8 +35,5 @@ struct Choices {
 
 /// For what stands on the line; empty if nothing is open. Reads the store for widths, codes and customers.
 Choices choicesFor(const Inquiry& inquiry, const Session& session);
-
-/// Belts near the one that is read which are here, with the width that was said; empty if there are none.
-Choices neighbourChoices(const belt::Reading& reading, const Session& session);
 
 } // namespace riband::ui
