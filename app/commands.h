@@ -24,6 +24,8 @@ Exit advise(const QStringList& arguments);
 Exit simulate(const QStringList& arguments);
 /// Paints: needs a QApplication.
 Exit gauge(const QStringList& arguments);
+/// Paints its PDF: needs a QApplication.
+Exit report(const QStringList& arguments);
 /// Paints papers and pages: needs a QApplication.
 Exit demo(const QStringList& arguments);
 

@@ -37,6 +37,7 @@ constexpr Verb verbs[] = {
     {"restore", QT_TRANSLATE_NOOP("Words", "puts a backup in the place of a shop"), app::restore},
     {"import", QT_TRANSLATE_NOOP("Words", "takes a table of stock or belts into a shop"), app::importTable},
     {"export", QT_TRANSLATE_NOOP("Words", "writes the stock or the ledger as a table"), app::exportTable},
+    {"report", QT_TRANSLATE_NOOP("Words", "tells where width and money went"), app::report, true},
     {"advise", QT_TRANSLATE_NOOP("Words", "decides what to cut for a stream of orders"), app::advise},
     {"simulate", QT_TRANSLATE_NOOP("Words", "plays invented shops by a policy"), app::simulate},
     {"gauge", QT_TRANSLATE_NOOP("Words", "prints true tooth forms with pitch rules"), app::gauge, true},

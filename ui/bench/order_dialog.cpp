@@ -4,6 +4,7 @@
 #include "core/shop/order.h"
 #include "ui/bench/change_line_dialog.h"
 #include "ui/bench/order_lines_model.h"
+#include "ui/bench/payment_action.h"
 #include "ui/desk/labels.h"
 #include "ui/desk/paper_tray.h"
 #include "ui/look/key_button.h"
@@ -40,6 +41,8 @@ QAction* OrderDialog::act(const QString& name, const QKeySequence& key, void (Or
 
 void OrderDialog::buildActions() {
     handOver_ = act(tr("Hand over"), Qt::Key_F9, &OrderDialog::handOver);
+    paid_ = new PaymentAction{this};
+    addAction(paid_);
     change_ = act(tr("Change the line"), Qt::Key_F2, &OrderDialog::changeLine);
     missing_ = act(tr("Plan what is missing"), Qt::Key_F5, &OrderDialog::planMissing);
     ticket_ = act(tr("Print the ticket"), QKeySequence::Print, &OrderDialog::printTicket);
@@ -65,7 +68,8 @@ void OrderDialog::buildView() {
     column->addWidget(table_, 1);
     auto* buttons = new QGridLayout;
     buttons->setSpacing(2 * step);
-    buttons->addWidget(new KeyButton{handOver_, KeyButton::Rank::Likely}, 0, 0, 1, 3);
+    buttons->addWidget(new KeyButton{handOver_, KeyButton::Rank::Likely}, 0, 0, 1, 2);
+    buttons->addWidget(new KeyButton{paid_}, 0, 2);
     buttons->addWidget(new KeyButton{change_}, 1, 0);
     buttons->addWidget(new KeyButton{missing_}, 1, 1);
     buttons->addWidget(new KeyButton{ticket_}, 1, 2);
@@ -108,6 +112,7 @@ void OrderDialog::enableActions() {
     using store::OrderState;
     const bool live = order_->state == OrderState::Open || order_->state == OrderState::Ready;
     handOver_->setEnabled(order_->state == OrderState::Ready);
+    paid_->setEnabled(handOver_->isEnabled());
     change_->setEnabled(live);
     missing_->setEnabled(order_->state == OrderState::Open && missesBelts());
     cancel_->setEnabled(order_->state != OrderState::HandedOver && order_->state != OrderState::Cancelled);
@@ -130,7 +135,7 @@ void OrderDialog::did(const QString& words) {
 }
 
 void OrderDialog::handOver() {
-    if (!session_.attempt([&] { shop::handOver(session_.shop(), id_); })) return;
+    if (!session_.attempt([&] { shop::handOver(session_.shop(), id_, paid_->kind()); })) return;
     did(tr("Order %1 is handed over.").arg(text(order_->code)));
     accept();
 }

@@ -11,6 +11,7 @@ class QTableView;
 namespace riband::ui {
 
 class OrderLinesModel;
+class PaymentAction;
 
 /// A booked order: change a line, cancel, plan what is missing, hand over.
 class OrderDialog final : public QDialog {
@@ -41,6 +42,7 @@ private:
     OrderLinesModel* lines_;
     QTableView* table_;
     QLabel *title_, *state_, *note_;
+    PaymentAction* paid_ = nullptr;
     QAction *handOver_ = nullptr, *change_ = nullptr, *missing_ = nullptr, *ticket_ = nullptr,
             *paper_ = nullptr, *cancel_ = nullptr;
 };

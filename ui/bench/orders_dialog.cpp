@@ -3,6 +3,7 @@
 #include "core/shop/order.h"
 #include "ui/bench/order_dialog.h"
 #include "ui/bench/orders_model.h"
+#include "ui/bench/payment_action.h"
 #include "ui/desk/labels.h"
 #include "ui/desk/paper_tray.h"
 #include "ui/look/key_button.h"
@@ -67,6 +68,8 @@ QAction* OrdersDialog::act(const QString& name, const QKeySequence& key, void (O
 
 void OrdersDialog::buildActions() {
     handOver_ = act(tr("Hand over"), Qt::Key_F9, &OrdersDialog::handOver);
+    paid_ = new PaymentAction{this};
+    addAction(paid_);
     open_ = act(tr("Open"), Qt::Key_F4, &OrdersDialog::openOrder);
     together_ = act(tr("Cut together"), Qt::Key_F5, &OrdersDialog::cutTogether);
 }
@@ -91,6 +94,7 @@ void OrdersDialog::buildView() {
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(2 * step);
     buttons->addWidget(new KeyButton{handOver_, KeyButton::Rank::Likely}, 1);
+    buttons->addWidget(new KeyButton{paid_});
     buttons->addWidget(new KeyButton{open_});
     buttons->addWidget(new KeyButton{together_});
     column->addLayout(buttons);
@@ -112,6 +116,7 @@ std::vector<store::OrderId> OrdersDialog::chosen(store::OrderState state) const 
 
 void OrdersDialog::enableActions() {
     handOver_->setEnabled(!chosen(store::OrderState::Ready).empty());
+    paid_->setEnabled(handOver_->isEnabled());
     together_->setEnabled(chosen(store::OrderState::Open).size() > 1);
     open_->setEnabled(table_->currentIndex().isValid());
 }
@@ -125,7 +130,7 @@ void OrdersDialog::openOrder() {
 void OrdersDialog::handOver() {
     int count = 0;
     for (const auto order : chosen(store::OrderState::Ready))
-        if (session_.attempt([&] { shop::handOver(session_.shop(), order); })) ++count;
+        if (session_.attempt([&] { shop::handOver(session_.shop(), order, paid_->kind()); })) ++count;
     if (count == 0) return;
     session_.touch();
     session_.tell(tr("%n orders are handed over.", nullptr, count));

@@ -10,6 +10,7 @@ class QTableView;
 namespace riband::ui {
 
 class OrdersModel;
+class PaymentAction;
 
 /// The orders at work: ready ones to hand over, waiting ones to look after; several to cut together.
 class OrdersDialog final : public QDialog {
@@ -32,6 +33,7 @@ private:
     Session& session_;
     OrdersModel* model_;
     QTableView* table_;
+    PaymentAction* paid_ = nullptr;
     QAction *open_ = nullptr, *handOver_ = nullptr, *together_ = nullptr;
 };
 

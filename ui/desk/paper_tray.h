@@ -1,6 +1,7 @@
 #pragma once
 
 #include "ui/desk/session.h"
+#include "ui/papers/month_report.h"
 #include "ui/papers/papers.h"
 
 class QPagedPaintDevice;
@@ -21,6 +22,8 @@ public:
     QString labels(const std::vector<store::PieceId>& pieces) const;
     /// Labels for the customer's belts of a mounting, one page a belt.
     QString beltLabels(const shop::BenchMounting& mounting) const;
+
+    QString monthReport(const MonthReport& report) const;
 
     /// False if the person left the dialog.
     bool printTicket(store::TicketId ticket, QWidget* at) const;

@@ -8,6 +8,7 @@
 #include "ui/drive/drive_dialog.h"
 #include "ui/look/card_tabs.h"
 #include "ui/rack/rack_page.h"
+#include "ui/review/review_page.h"
 #include "ui/shop/shop_page.h"
 #include "ui/which/which_dialog.h"
 #include "ui/window/help_dialog.h"
@@ -86,6 +87,7 @@ void Window::buildPages() {
     addPage(counter_, Qt::Key_1);
     addPage(bench_, Qt::Key_2);
     addPage(rack_, Qt::Key_3);
+    addPage(new ReviewPage{session_}, Qt::Key_5);
     addPage(new ShopPage{session_}, Qt::Key_6);
     tabs_->setAccessibleName(tr("Pages"));
 }

@@ -1,0 +1,208 @@
+#include "app/commands.h"
+#include "app/open_shop.h"
+#include "app/options.h"
+#include "app/report_json.h"
+#include "core/measure/text.h"
+#include "ui/papers/month_report.h"
+#include "ui/papers/papers.h"
+#include "ui/words/tr.h"
+
+#include <QSaveFile>
+
+#include <algorithm>
+#include <cstdio>
+
+namespace riband::app {
+
+namespace {
+
+using shop::GroupBy;
+using shop::ReportTable;
+using shop::Sees;
+using ui::Words;
+
+Usage usage() {
+    return {
+        QStringLiteral("report"),
+        Words::tr("Tells where width and money went, from the ledger."),
+        {{QStringLiteral("WHAT"), Words::tr("waste, trend, overrides, stock, margin or day")}},
+        {{"shop", Words::tr("The shop."), "FILE"},
+         {"from", Words::tr("The first day (the first of this month)."), "DAY"},
+         {"to", Words::tr("The last day (today)."), "DAY"},
+         {"by", Words::tr("waste: all, belt, profile, family, person, place or cause."), "GROUP", "all"},
+         {"aim", Words::tr("margin: the share of the price that a proposed price leaves."), "PERCENT", "40"},
+         {"person", Words::tr("The initials of who asks: only an owner sees costs (an owner)."), "INITIALS"},
+         {"csv", Words::tr("Print the table as CSV (RFC 4180).")},
+         {"pdf", Words::tr("waste: the month's report for the accountant."), "FILE"}}};
+}
+
+Date dayOf(const Options& options, const char* name, Date otherwise) {
+    if (!options.has(name)) return otherwise;
+    const QString given = options.value(name);
+    if (const auto day = readDate(given.toStdString())) return *day;
+    throw BadInput(Words::tr("--%1 %2: a day such as 2026-03-31 is needed.").arg(QLatin1String(name), given));
+}
+
+/// Days as the person says them, the last one in it.
+shop::Period periodOf(const Options& options, Date today) {
+    const std::chrono::year_month_day date{today};
+    const Date from = dayOf(options, "from", Date{date.year() / date.month() / 1});
+    const Date last = dayOf(options, "to", options.has("from") ? std::max(from, today) : today);
+    if (last < from) throw BadInput(Words::tr("--to is before --from."));
+    return {Moment{from}, Moment{last + std::chrono::days{1}}};
+}
+
+GroupBy groupOf(const QString& word) {
+    const char* const words[] = {"all", "belt", "profile", "family", "person", "place", "cause"};
+    for (std::size_t i = 0; i < std::size(words); ++i)
+        if (word == QLatin1String(words[i])) return static_cast<GroupBy>(i);
+    throw BadInput(Words::tr("--by %1: say all, belt, profile, family, person, place or cause.").arg(word));
+}
+
+Permille aimOf(const Options& options) {
+    const auto aim = readPercent(options.value("aim").toStdString());
+    if (aim && aim->count() < 1000) return *aim;
+    throw BadInput(Words::tr("--aim %1: a share below 100 % is needed.").arg(options.value("aim")));
+}
+
+/// Whoever has the file of the shop has all that is in it: without a name it is asked as the owner.
+Sees seesOf(const Options& options, const OpenShop& open) {
+    return options.has("person") ? shop::seenBy(open.shop()) : Sees::Cost;
+}
+
+void demandOwner(Sees sees) {
+    if (sees != Sees::Cost) throw BadInput(Words::tr("Only an owner sees margins."));
+}
+
+/// In columns, figures right.
+void printTable(const ReportTable& table) {
+    std::vector<int> room;
+    for (std::size_t i = 0; i < table.columns.size(); ++i) {
+        std::size_t most = table.columns[i].size();
+        for (const auto& row : table.rows)
+            most = std::max(most, row[i].size());
+        room.push_back(static_cast<int>(most));
+    }
+    const auto line = [&room](const std::vector<std::string>& fields) {
+        QString text;
+        for (std::size_t i = 0; i < fields.size(); ++i) {
+            const QString field = QString::fromStdString(fields[i]);
+            text += (i == 0 ? field.leftJustified(room[i])
+                            : QStringLiteral("  ") + field.rightJustified(room[i]));
+        }
+        print(text);
+    };
+    line(table.columns);
+    for (const auto& row : table.rows)
+        line(row);
+}
+
+void answerWith(const Options& options, const ReportTable& table) {
+    if (!options.has("csv")) return printTable(table);
+    const std::string text = shop::csvOf(table);
+    if (std::fwrite(text.data(), 1, text.size(), stdout) != text.size() || std::fflush(stdout) != 0)
+        throw BadInput(Words::tr("The table could not be written to its end."));
+}
+
+void writePdf(const QString& name, const shop::Shop& shop, const shop::Period& period, Sees sees) {
+    const ui::MonthReport report = ui::gatherMonth(shop, period, sees);
+    const auto settings = store::Settings{shop.connection}.read();
+    const QByteArray pdf = ui::pdfOf(ui::ticketSize(settings), [&](QPagedPaintDevice& device) {
+        ui::paintMonthReport(device, report, settings);
+    });
+    QSaveFile file{name};
+    if (!file.open(QIODevice::WriteOnly) || file.write(pdf) != pdf.size() || !file.commit())
+        throw BadInput(Words::tr("%1 can't be written: %2.").arg(name, file.errorString()));
+}
+
+void reportWaste(const Options& options, const OpenShop& open, const Currency& currency) {
+    const Sees sees = seesOf(options, open);
+    const shop::Period period = periodOf(options, riband::dayOf(open.shop().now()));
+    if (options.has("pdf")) return writePdf(options.value("pdf"), open.shop(), period, sees);
+    const GroupBy by = groupOf(options.value("by"));
+    const auto rows = shop::waste(open.shop(), period, by);
+    if (options.json())
+        return printJson(wasteJson(open.shop(), period, options.value("by"), rows, currency, sees));
+    answerWith(options, shop::tableOf(rows, currency, sees));
+}
+
+void reportTrend(const Options& options, const OpenShop& open) {
+    const shop::Period period = periodOf(options, riband::dayOf(open.shop().now()));
+    ReportTable table;
+    for (const Unit unit : {Unit::Micrometre, Unit::Rib}) {
+        ReportTable part = shop::tableOf(shop::trend(open.shop(), period.until, 13, unit), unit);
+        table.columns = part.columns;
+        table.rows.insert(table.rows.end(), part.rows.begin(), part.rows.end());
+    }
+    if (options.json()) return printJson(QJsonObject{{"months", jsonOf(table)}});
+    answerWith(options, table);
+}
+
+void reportOverrides(const Options& options, const OpenShop& open, const Currency& currency) {
+    const auto report = shop::overrides(open.shop(), periodOf(options, riband::dayOf(open.shop().now())));
+    const ReportTable table = shop::tableOf(report, currency, seesOf(options, open));
+    if (!options.json()) return answerWith(options, table);
+    printJson(
+        QJsonObject{{"rows", jsonOf(table)}, {"shelf_declined", static_cast<qint64>(report.shelfDeclined)}});
+}
+
+void reportStock(const Options& options, const OpenShop& open, const Currency& currency) {
+    const Sees sees = seesOf(options, open);
+    const auto report =
+        shop::stockReport(open.shop(), dayOf(options, "to", riband::dayOf(open.shop().now())));
+    const ReportTable belts = shop::tableOf(report, currency, sees);
+    if (!options.json()) return answerWith(options, belts);
+    printJson(QJsonObject{{"belts", jsonOf(belts)}, {"ages", jsonOf(shop::agesOf(report, currency, sees))}});
+}
+
+void reportMargin(const Options& options, const OpenShop& open, const Currency& currency) {
+    demandOwner(seesOf(options, open));
+    const Permille aim = aimOf(options);
+    const auto report = shop::marginReport(open.shop(), periodOf(options, riband::dayOf(open.shop().now())));
+    const ReportTable belts = shop::tableOf(report.belts, aim, currency);
+    if (!options.json()) return answerWith(options, belts);
+    printJson(QJsonObject{{"belts", jsonOf(belts)},
+                          {"customers", jsonOf(shop::tableOf(report.customers, aim, currency))},
+                          {"below_cost", jsonOf(shop::tableOf(report.below, open.shop(), currency))}});
+}
+
+void reportDay(const Options& options, const OpenShop& open, const Currency& currency) {
+    const Date today = riband::dayOf(open.shop().now());
+    const Date day = dayOf(options, "to", today);
+    const auto report = shop::dayReport(open.shop(), day);
+    if (options.json()) return printJson(dayJson(report, day, currency));
+    answerWith(options, shop::takingsOf(report, currency));
+    if (options.has("csv")) return;
+    print(Words::tr("%1 open tickets, %2 orders to be cut, %3 ready and not collected.")
+              .arg(report.openTickets)
+              .arg(report.openOrders)
+              .arg(report.uncollected.size()));
+    if (!report.uncollected.empty()) printTable(shop::uncollectedOf(report, today, currency));
+}
+
+} // namespace
+
+Exit report(const QStringList& arguments) {
+    const Options options(usage(), arguments);
+    const QString what = options.positional(0);
+    OpenShop open(options.needed("shop"), store::Connection::Mode::ReadOnly, options.value("person"));
+    const Currency currency = store::Settings{open.shop().connection}.read().prices.currency;
+    if (what == QLatin1String("waste"))
+        reportWaste(options, open, currency);
+    else if (what == QLatin1String("trend"))
+        reportTrend(options, open);
+    else if (what == QLatin1String("overrides"))
+        reportOverrides(options, open, currency);
+    else if (what == QLatin1String("stock"))
+        reportStock(options, open, currency);
+    else if (what == QLatin1String("margin"))
+        reportMargin(options, open, currency);
+    else if (what == QLatin1String("day"))
+        reportDay(options, open, currency);
+    else
+        throw BadInput(Words::tr("“%1” can't be reported; say waste, trend, overrides, stock, margin or day.")
+                           .arg(what));
+    return Exit::Done;
+}
+
+} // namespace riband::app

@@ -1,0 +1,186 @@
+#include "core/shop/cut.h"
+#include "core/shop/order.h"
+#include "core/shop/reports/table.h"
+#include "tests/ui/desk_fixture.h"
+#include "ui/desk/page.h"
+#include "ui/look/key_button.h"
+#include "ui/review/period_bar.h"
+#include "ui/review/report_table_model.h"
+#include "ui/review/review_page.h"
+#include "ui/review/review_part.h"
+
+#include <QAbstractItemModelTester>
+#include <QApplication>
+#include <QDir>
+#include <QFile>
+#include <QListWidget>
+#include <QTableView>
+#include <QTest>
+#include <QThreadPool>
+
+namespace riband::ui {
+
+namespace {
+
+constexpr auto Strict = QAbstractItemModelTester::FailureReportingMode::Fatal;
+
+/// The owner is at the desk; three of 30 and two of 25 were sold and cut.
+void trade(DeskShop& shop) {
+    store::Transaction transaction{shop.connection()};
+    const store::PersonId owner =
+        store::People{shop.connection()}.add("OW", "Odile Wren", store::Role::Owner);
+    transaction.commit();
+    shop.session().actAs(owner);
+    const shop::Shop& open = shop.session().shop();
+    for (const auto& [belt, width, count] : {std::tuple{"H8M 1200", 30, 3}, std::tuple{"T10 1250", 25, 2}}) {
+        const auto ordered =
+            shop::order(open, {.lines = {{shop.belt(belt), mm(width), count, belt, std::nullopt, {}}},
+                               .customer = "Lower Mill",
+                               .phone = "",
+                               .due = std::nullopt,
+                               .note = ""});
+        for (const auto& mounting : store::Tickets{open.connection}.at(*ordered.ticket).mountings)
+            shop::recordCut(open, {mounting.id});
+    }
+}
+
+ReviewPage& review(DeskWindow& desk) {
+    for (Page* page : desk.window().pages())
+        if (auto* found = qobject_cast<ReviewPage*>(page)) return *found;
+    FAIL("no review");
+    throw std::logic_error("unreachable");
+}
+
+void settle(DeskWindow& desk) {
+    do {
+        QThreadPool::globalInstance()->waitForDone();
+        QApplication::processEvents();
+    } while (!review(desk).settled());
+}
+
+void goToTheReview(DeskWindow& desk) {
+    desk.window().open(&review(desk));
+    settle(desk);
+}
+
+QListWidget& titles(DeskWindow& desk) { return *review(desk).findChild<QListWidget*>(); }
+
+QString wordsOf(const ReviewPart& part) {
+    QString words;
+    for (const QWidget* widget : part.findChildren<QWidget*>())
+        words += widget->accessibleDescription();
+    return words;
+}
+
+} // namespace
+
+TEST_CASE("The review tells where the month's width went, and turns to its figures by a key", "[review]") {
+    DeskShop shop;
+    trade(shop);
+    DeskWindow desk{shop};
+    goToTheReview(desk);
+    REQUIRE(review(desk).part() != nullptr);
+    CHECK(wordsOf(*review(desk).part()).contains("Sold"));
+    const shop::ReportTable table = review(desk).part()->table();
+    REQUIRE_FALSE(table.rows.empty());
+    auto* figures = review(desk).part()->findChild<QTableView*>();
+    QAbstractItemModelTester tester{figures->model(), Strict};
+    CHECK_FALSE(figures->isVisible());
+    desk.press(Qt::Key_F4);
+    CHECK(figures->isVisible());
+    CHECK(figures->model()->rowCount() == static_cast<int>(table.rows.size()));
+    desk.press(Qt::Key_F4);
+    CHECK_FALSE(figures->isVisible());
+}
+
+TEST_CASE("Periods are stepped through by keys and never go past today", "[review]") {
+    PeriodBar bar{Date{std::chrono::year{2026} / 3 / 2}};
+    const auto from = [&] { return printDate(dayOf(bar.period().from)); };
+    const auto until = [&] { return printDate(dayOf(bar.period().until)); };
+    CHECK(from() == "2026-03-01");
+    CHECK(until() == "2026-04-01");
+    bar.stepBy(1);
+    CHECK(from() == "2026-03-01");
+    bar.stepBy(-3);
+    CHECK(from() == "2025-12-01");
+    bar.setSpan(PeriodBar::Span::Quarter);
+    CHECK(from() == "2025-10-01");
+    CHECK(until() == "2026-01-01");
+    bar.setSpan(PeriodBar::Span::Week);
+    CHECK(from() == "2025-12-29"); // the Monday before the last day of the quarter
+    bar.setSpan(PeriodBar::Span::Year);
+    CHECK(until() == "2027-01-01"); // that week ends in the new year
+    bar.setSpan(PeriodBar::Span::Day);
+    CHECK(from() == "2026-03-02");
+}
+
+TEST_CASE("The review is the owner's page, with costs and margins", "[review]") {
+    DeskShop shop;
+    trade(shop);
+    DeskWindow desk{shop};
+    CHECK(review(desk).least() == store::Role::Owner);
+    goToTheReview(desk);
+    const auto columns = review(desk).part()->table().columns;
+    CHECK(std::find(columns.begin(), columns.end(), "cost_lost") != columns.end());
+    for (int row = 0; row < titles(desk).count(); ++row)
+        CHECK_FALSE(titles(desk).item(row)->isHidden());
+}
+
+TEST_CASE("A row of the belts tells the movements behind it, and the figures leave as CSV", "[review]") {
+    DeskShop shop;
+    trade(shop);
+    DeskWindow desk{shop};
+    goToTheReview(desk);
+    titles(desk).setCurrentRow(1);
+    settle(desk);
+    desk.press(Qt::Key_F4);
+    int rows = 0;
+    desk.answering([&](QDialog& dialog) {
+        rows = dialog.findChild<QTableView*>()->model()->rowCount();
+        dialog.accept();
+    });
+    review(desk).part()->findChild<QTableView*>()->setFocus();
+    desk.press(Qt::Key_Return);
+    CHECK(rows >= 2);
+    desk.press(Qt::Key_E, Qt::ControlModifier);
+    QFile csv{QDir{shop.papers()}.filePath("waste-by-belt-2026-03-01.csv")};
+    REQUIRE(csv.open(QIODevice::ReadOnly));
+    CHECK(QString::fromUtf8(csv.readAll()).startsWith("group,unit,opening,bought,found,sold"));
+    desk.press(Qt::Key_P, Qt::ControlModifier);
+    settle(desk);
+    CHECK(QFile::exists(QDir{shop.papers()}.filePath("report-2026-03-01-to-2026-03-31.pdf")));
+}
+
+TEST_CASE("Every report is drawn whole, light and dark, small and large", "[review]") {
+    DeskShop shop;
+    trade(shop);
+    DeskWindow desk{shop};
+    Window& window = desk.window();
+    ReviewPage* page = &review(desk);
+    goToTheReview(desk);
+    const QDir folder{QStringLiteral(RIBAND_BINARY_DIR "/scenes")};
+    folder.mkpath(".");
+    for (const QSize size : {QSize{1366, 768}, QSize{1920, 1080}})
+        for (const Shade shade : {Shade::Light, Shade::Dark}) {
+            Look::apply(*qApp, shade);
+            window.resize(size);
+            for (std::size_t row = 0; row < page->parts().size(); ++row) {
+                page->findChild<QListWidget*>()->setCurrentRow(static_cast<int>(row));
+                do {
+                    QThreadPool::globalInstance()->waitForDone();
+                    QApplication::processEvents();
+                } while (!page->settled());
+                CHECK(window.size() == size);
+                const QString name = QStringLiteral("review-%1-%2-%3.png")
+                                         .arg(page->part()->fileName())
+                                         .arg(size.width())
+                                         .arg(shade == Shade::Dark ? "dark" : "light");
+                CHECK(window.grab().save(folder.filePath(name)));
+                for (const auto* button : page->findChildren<KeyButton*>())
+                    if (button->isVisible()) CHECK(button->width() >= button->sizeHint().width());
+            }
+        }
+    Look::apply(*qApp, Shade::Light);
+}
+
+} // namespace riband::ui

@@ -1,0 +1,74 @@
+#include "ui/drawing/fates.h"
+
+#include "core/measure/text.h"
+#include "ui/words/report_words.h"
+#include "ui/words/tr.h"
+#include "ui/words/words.h"
+
+#include <QDate>
+#include <QLocale>
+
+#include <algorithm>
+
+namespace riband::ui {
+
+namespace {
+
+using Part = BandPicture::Part;
+using Width = shop::Balance<std::int64_t>;
+
+Part partOf(std::int64_t Width::*value) {
+    if (value == &Width::sold) return Part::Belt;
+    if (value == &Width::ready) return Part::ShelfBelt;
+    return value == &Width::trim ? Part::Trim : Part::Lost;
+}
+
+/// Everything but what came in and what stayed.
+bool isFate(std::int64_t Width::*value) {
+    return value != &Width::opening && value != &Width::bought && value != &Width::found &&
+           value != &Width::closing;
+}
+
+QString sized(Unit unit, std::int64_t count) {
+    const QString size = shown(Extent::of(unit, count < 0 ? -count : count));
+    return count < 0 ? QStringLiteral("−") + size : size;
+}
+
+} // namespace
+
+FlowPicture flowOf(const shop::WasteRow& row, const std::function<QString(Money)>& money) {
+    FlowPicture picture;
+    picture.head = row.unit == Unit::Rib ? Words::tr("Of 100 ribs that left the rack")
+                                         : Words::tr("Of 100 mm that left the rack");
+    const std::int64_t gone = row.width.used() + row.width.ready;
+    for (const auto& figure : shop::figures<std::int64_t>) {
+        const std::int64_t count = row.width.*figure.value;
+        if (!isFate(figure.value) || count == 0) continue;
+        QString words;
+        if (gone > 0)
+            words = shownTenths(100 * static_cast<double>(count) / static_cast<double>(gone)) +
+                    QStringLiteral("   ");
+        words += sized(row.unit, count);
+        if (money) words += QStringLiteral("   ") + money(Money::minor(row.money.*figure.value));
+        picture.streams.push_back({columnWord(figure.name),
+                                   static_cast<double>(std::max<std::int64_t>(count, 0)),
+                                   partOf(figure.value), words});
+    }
+    return picture;
+}
+
+TrendPicture trendOf(const std::vector<shop::TrendPoint>& points, Unit unit) {
+    TrendPicture picture;
+    for (const shop::TrendPoint& point : points) {
+        const QDate month =
+            QDate::fromString(QString::fromStdString(printDate(dayOf(point.month.from))), Qt::ISODate);
+        picture.points.push_back({QLocale{}.toString(month, QStringLiteral("MMM yy")), point.lost, point.low,
+                                  point.high, point.news()});
+    }
+    picture.head = unit == Unit::Rib ? Words::tr("Ribbed belts: lost of what was used")
+                                     : Words::tr("Toothed belts: lost of what was used");
+    picture.figure = [](double share) { return shownPercent(share); };
+    return picture;
+}
+
+} // namespace riband::ui

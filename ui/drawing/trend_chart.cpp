@@ -1,0 +1,97 @@
+#include "ui/drawing/charts.h"
+#include "ui/look/figures.h"
+
+#include <QPainter>
+#include <QStringList>
+
+#include <algorithm>
+
+namespace riband::ui {
+namespace {
+
+constexpr double headHeight = 30, axisRoom = 52, nameHeight = 24;
+
+/// The highest value that is shown: of points and bands, but for bands of too few movements.
+double topOf(const TrendPicture& picture) {
+    double top = 0;
+    for (const TrendPicture::Point& point : picture.points) {
+        if (point.value) top = std::max(top, *point.value);
+        if (point.high < 1) top = std::max(top, point.high);
+    }
+    return top > 0 ? top * 1.15 : 1;
+}
+
+struct Axes {
+    QRectF plot;
+    double top, each;
+    double x(std::size_t point) const { return plot.left() + each * (static_cast<double>(point) + 0.5); }
+    double y(double value) const { return plot.bottom() - plot.height() * std::min(1.0, value / top); }
+};
+
+void paintScale(QPainter& painter, const Axes& axes, const TrendPicture& picture, const Look& look) {
+    for (int i = 0; i <= 4; ++i) {
+        const double value = axes.top * i / 4, y = axes.y(value);
+        painter.setPen(QPen{look.line, 1});
+        painter.drawLine(QPointF{axes.plot.left(), y}, QPointF{axes.plot.right(), y});
+        painter.setPen(look.ink2);
+        paintFigures(painter, {axes.plot.left() - axisRoom, y - 10, axisRoom - 8, 20},
+                     Qt::AlignRight | Qt::AlignVCenter, picture.figure(value));
+    }
+}
+
+void paintPoint(QPainter& painter, const Axes& axes, std::size_t i, const TrendPicture& picture,
+                const Look& look) {
+    const TrendPicture::Point& point = picture.points[i];
+    const double x = axes.x(i);
+    painter.setPen(look.ink2);
+    painter.drawText(QRectF{x - axes.each / 2, axes.plot.bottom() + 2, axes.each, nameHeight},
+                     Qt::AlignCenter, point.name);
+    if (!point.value) return;
+    const QPointF at{x, axes.y(*point.value)};
+    painter.setPen(QPen{look.ink, 2});
+    painter.setBrush(point.news ? look.warmFill : look.ink);
+    if (!point.news) {
+        painter.drawEllipse(at, 4, 4);
+        return;
+    }
+    const double r = 8;
+    painter.drawPolygon(
+        QPolygonF{{at + QPointF{0, -r}, at + QPointF{r, 0}, at + QPointF{0, r}, at + QPointF{-r, 0}}});
+    painter.setPen(look.ink);
+    painter.drawText(QRectF{x - 40, at.y() - 30, 80, 18}, Qt::AlignCenter, picture.figure(*point.value));
+}
+
+} // namespace
+
+void paintTrend(QPainter& painter, const QRectF& area, const TrendPicture& picture, const Look& look) {
+    painter.setFont(Look::font(TextSize::Text, QFont::DemiBold));
+    painter.setPen(look.ink);
+    painter.drawText(QRectF{area.left(), area.top(), area.width(), headHeight}, Qt::AlignLeft | Qt::AlignTop,
+                     picture.head);
+    painter.setFont(Look::font(TextSize::Small));
+    if (picture.points.empty()) return;
+    const QRectF plot = area.adjusted(axisRoom, headHeight + 6, -4, -nameHeight - 4);
+    const Axes axes{plot, topOf(picture), plot.width() / static_cast<double>(picture.points.size())};
+    for (std::size_t i = 0; i < picture.points.size(); ++i) {
+        const TrendPicture::Point& point = picture.points[i];
+        const double top = axes.y(point.high), bottom = axes.y(point.low);
+        painter.fillRect(QRectF{axes.x(i) - axes.each / 2, top, axes.each, bottom - top}, look.rest);
+    }
+    paintScale(painter, axes, picture, look);
+    painter.setPen(QPen{look.ink, 2});
+    for (std::size_t i = 1; i < picture.points.size(); ++i)
+        if (picture.points[i - 1].value && picture.points[i].value)
+            painter.drawLine(QPointF{axes.x(i - 1), axes.y(*picture.points[i - 1].value)},
+                             QPointF{axes.x(i), axes.y(*picture.points[i].value)});
+    for (std::size_t i = 0; i < picture.points.size(); ++i)
+        paintPoint(painter, axes, i, picture, look);
+}
+
+QString describe(const TrendPicture& picture) {
+    QStringList words{picture.head};
+    for (const TrendPicture::Point& point : picture.points)
+        if (point.value) words << point.name + QLatin1Char(' ') + picture.figure(*point.value);
+    return words.join(QStringLiteral("; "));
+}
+
+} // namespace riband::ui

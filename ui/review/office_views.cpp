@@ -1,0 +1,174 @@
+#include "core/measure/text.h"
+#include "ui/review/report_view.h"
+#include "ui/words/report_words.h"
+#include "ui/words/tr.h"
+#include "ui/words/words.h"
+
+#include <algorithm>
+
+namespace riband::ui {
+
+namespace {
+
+using shop::Period;
+using shop::Sees;
+using shop::StockRow;
+using Part = BandPicture::Part;
+
+constexpr std::size_t mostBars = 12;
+constexpr Permille usualAim{400};
+
+Currency currencyOf(const shop::Shop& shop) {
+    return store::Settings{shop.connection}.read().prices.currency;
+}
+
+Date lastDay(const Period& period) { return dayOf(period.until - std::chrono::milliseconds{1}); }
+
+QString ageWords(const shop::AgeRow& row) {
+    return row.belowDays ? Words::tr("%1 to %2 days").arg(row.fromDays).arg(*row.belowDays - 1)
+                         : Words::tr("%1 days and more").arg(row.fromDays);
+}
+
+BarRows ageBars(const shop::StockReport& report, const Currency& currency, Sees sees) {
+    BarRows bars{{}, Words::tr("How old the rubber is"), Words::tr("The rack is empty.")};
+    for (const shop::AgeRow& row : report.ages)
+        bars.rows.push_back(
+            {ageWords(row),
+             sees == Sees::Cost ? static_cast<double>(row.cost.inMinor()) : static_cast<double>(row.pieces),
+             sees == Sees::Cost ? shown(row.cost, currency) : QString{},
+             Words::tr("pieces: %1").arg(row.pieces), Part::Kept});
+    return bars;
+}
+
+QString coverWords(const StockRow& row) {
+    if (!row.coverDays) return Words::tr("none sold in a year");
+    return Words::tr("lasts %1 days").arg(*row.coverDays);
+}
+
+BarRows clearList(const shop::StockReport& report, const Currency& currency, Sees sees) {
+    BarRows bars{{},
+                 Words::tr("To clear: nothing sold in a year, or enough for more than two"),
+                 Words::tr("Everything on the rack moves.")};
+    for (const StockRow& row : report.belts) {
+        if (row.pace != StockRow::Pace::Dead && row.pace != StockRow::Pace::Slow) continue;
+        if (bars.rows.size() == mostBars) break;
+        const QString width = shown(Extent::of(row.unit, row.width));
+        bars.rows.push_back(
+            {QString::fromStdString(row.designation),
+             sees == Sees::Cost ? static_cast<double>(row.cost.inMinor()) : static_cast<double>(row.width),
+             sees == Sees::Cost ? width + QStringLiteral("   ") + shown(row.cost, currency) : width,
+             coverWords(row), row.pace == StockRow::Pace::Dead ? Part::Lost : Part::Kept});
+    }
+    return bars;
+}
+
+BarRows marginBars(const std::vector<shop::MarginRow>& rows, const QString& head, const Currency& currency) {
+    BarRows bars{{}, head, Words::tr("Nothing was sold.")};
+    std::vector<shop::MarginRow> best{rows.rbegin(), rows.rend()};
+    for (const shop::MarginRow& row : best) {
+        if (bars.rows.size() == mostBars) break;
+        const auto share = row.share();
+        QString remark = share ? shownPercent(static_cast<double>(share->count()) / 1000) : QString{};
+        if (row.margin() < Money::minor(0)) remark += QLatin1Char(' ') + Words::tr("below cost");
+        bars.rows.push_back({row.name.empty() ? Words::tr("walk-ins") : QString::fromStdString(row.name),
+                             static_cast<double>(row.margin().inMinor()), shown(row.margin(), currency),
+                             remark, Part::Belt});
+    }
+    return bars;
+}
+
+BarRows belowBars(const shop::MarginReport& report, const Currency& currency) {
+    BarRows bars{
+        {}, Words::tr("List prices below what the belt really costs (with its waste)"), Words::tr("None.")};
+    for (const shop::MarginRow& row : report.belts) {
+        if (!row.listBelowCost() || bars.rows.size() == mostBars) continue;
+        const auto proposed = row.proposed(usualAim, currency);
+        bars.rows.push_back(
+            {QString::fromStdString(row.name),
+             static_cast<double>(row.fullCost->inThousandths() - row.price.inThousandths()),
+             Words::tr("price %1, costs %2")
+                 .arg(QString::fromStdString(printWidthPrice(row.price, currency)),
+                      QString::fromStdString(printWidthPrice(*row.fullCost, currency))),
+             proposed
+                 ? Words::tr("propose %1").arg(QString::fromStdString(printWidthPrice(*proposed, currency)))
+                 : QString{},
+             Part::Trim});
+    }
+    return bars;
+}
+
+} // namespace
+
+ReportView stockView(const shop::Shop& shop, const Period& period) {
+    const Sees sees = shop::seenBy(shop);
+    const Currency currency = currencyOf(shop);
+    const shop::StockReport report = shop::stockReport(shop, lastDay(period));
+    ReportView view;
+    Money dead = Money::minor(0);
+    int belts = 0;
+    for (const StockRow& row : report.belts)
+        if (row.pace == StockRow::Pace::Dead) {
+            dead = dead + row.cost;
+            ++belts;
+        }
+    view.headline = Words::tr("Belts of which nothing was sold in a year: %1").arg(belts);
+    if (sees == Sees::Cost)
+        view.headline +=
+            Words::tr(", %1 of the %2 on the rack").arg(shown(dead, currency), shown(report.cost, currency));
+    view.charts.push_back(chartOf(clearList(report, currency, sees)));
+    view.charts.push_back(chartOf(ageBars(report, currency, sees)));
+    view.table = shop::tableOf(report, currency, sees);
+    view.remarks << Words::tr("The rack as it is now; sales of the 365 days up to the end of the period.");
+    return view;
+}
+
+ReportView marginView(const shop::Shop& shop, const Period& period) {
+    const Currency currency = currencyOf(shop);
+    const shop::MarginReport report = shop::marginReport(shop, period);
+    Money revenue = Money::minor(0), cost = Money::minor(0);
+    for (const shop::MarginRow& row : report.belts) {
+        revenue = revenue + row.sale.revenue;
+        cost = cost + row.sale.cost;
+    }
+    ReportView view;
+    view.headline = Words::tr("Sold for %1, width that cost %2; lines below cost: %3")
+                        .arg(shown(revenue, currency), shown(cost, currency))
+                        .arg(report.below.size());
+    view.charts.push_back(chartOf(marginBars(report.belts, Words::tr("Belts by margin"), currency)));
+    view.charts.push_back(chartOf(belowBars(report, currency)));
+    view.charts.push_back(chartOf(marginBars(report.customers, Words::tr("Customers by margin"), currency)));
+    view.table = shop::tableOf(report.belts, usualAim, currency);
+    view.remarks << Words::tr("Without tax, less the cost of the width sold; work and rent are not in it. A "
+                              "proposed price leaves 40 % over the cost with waste.");
+    return view;
+}
+
+ReportView dayView(const shop::Shop& shop, const Period& period) {
+    const Currency currency = currencyOf(shop);
+    const Date day = lastDay(period);
+    const shop::DayReport report = shop::dayReport(shop, day);
+    ReportView view;
+    view.headline = Words::tr("%1: %2 taken").arg(shown(day), shown(report.taken, currency));
+    BarRows takings{{}, Words::tr("Takings by kind of payment"), {}};
+    for (const shop::DayReport::Paid& paid : report.takings)
+        takings.rows.push_back({say(paid.kind), static_cast<double>(paid.amount.inMinor()),
+                                shown(paid.amount, currency), Words::tr("orders: %1").arg(paid.orders),
+                                Part::Belt});
+    view.charts.push_back(chartOf(takings));
+    BarRows made{{}, Words::tr("Orders made that day, as they stand now"), Words::tr("No order was made.")};
+    for (const store::OrdersMade& orders : report.made)
+        made.rows.push_back({say(orders.state), static_cast<double>(orders.total.inMinor()),
+                             shown(orders.total, currency), Words::tr("orders: %1").arg(orders.orders),
+                             Part::Kept});
+    view.charts.push_back(chartOf(made));
+    view.table = shop::uncollectedOf(report, day, currency);
+    view.remarks << Words::tr(
+                        "Now: %1 open tickets, %2 orders to be cut, %3 ready and not collected (the figures "
+                        "list them).")
+                        .arg(report.openTickets)
+                        .arg(report.openOrders)
+                        .arg(report.uncollected.size());
+    return view;
+}
+
+} // namespace riband::ui

@@ -1,0 +1,98 @@
+#include "ui/review/read_part.h"
+
+#include "ui/desk/labels.h"
+#include "ui/review/movements_dialog.h"
+#include "ui/review/report_table_model.h"
+
+#include <QHeaderView>
+#include <QScrollArea>
+#include <QStackedWidget>
+#include <QTableView>
+#include <QVBoxLayout>
+
+namespace riband::ui {
+
+ReadPart::ReadPart(Session& session, About about, QWidget* parent)
+    : ReviewPart{parent}, session_{session}, about_{std::move(about)}, reading_{new Reading{session, this}},
+      headline_{label({}, "part")}, remarks_{label({}, "remark")}, stack_{new QStackedWidget},
+      figures_{new QTableView}, model_{new ReportTableModel{this}} {
+    headline_->setWordWrap(true);
+    remarks_->setWordWrap(true);
+    stack_->addWidget(buildPictures());
+    stack_->addWidget(buildFigures());
+    auto* column = new QVBoxLayout{this};
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(3 * step);
+    column->addWidget(headline_);
+    column->addWidget(stack_, 1);
+    column->addWidget(remarks_);
+}
+
+QWidget* ReadPart::buildPictures() {
+    auto* scroll = new QScrollArea;
+    scroll->setWidgetResizable(true);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setAccessibleName(tr("Pictures of %1").arg(about_.title));
+    auto* inside = new QWidget;
+    charts_ = new QVBoxLayout{inside};
+    charts_->setContentsMargins(0, 0, 4 * step, 0);
+    charts_->setSpacing(4 * step);
+    scroll->setWidget(inside);
+    return scroll;
+}
+
+QWidget* ReadPart::buildFigures() {
+    figures_->setModel(model_);
+    figures_->setAccessibleName(tr("Figures of %1").arg(about_.title));
+    figures_->setSelectionBehavior(QAbstractItemView::SelectRows);
+    figures_->setSelectionMode(QAbstractItemView::SingleSelection);
+    figures_->setShowGrid(false);
+    figures_->setTabKeyNavigation(false);
+    figures_->verticalHeader()->hide();
+    figures_->verticalHeader()->setDefaultSectionSize(34);
+    figures_->horizontalHeader()->setHighlightSections(false);
+    connect(figures_, &QTableView::activated, this, [this] { drill(); });
+    return figures_;
+}
+
+void ReadPart::show(const shop::Period& period) {
+    headline_->setText(tr("Reading …"));
+    reading_->start([read = about_.read, period](const shop::Shop& shop) { return read(shop, period); },
+                    [this](ReportView view) { showView(std::move(view)); });
+}
+
+void ReadPart::showView(ReportView view) {
+    view_ = std::move(view);
+    headline_->setText(view_.headline);
+    remarks_->setText(view_.remarks.join(QLatin1Char('\n')));
+    while (QLayoutItem* item = charts_->takeAt(0)) {
+        delete item->widget();
+        delete item;
+    }
+    for (const ReportView::Chart& chart : view_.charts) {
+        auto* widget = new ChartWidget{about_.title};
+        widget->show(chart.paint, chart.words, chart.height);
+        widget->setMaximumHeight(2 * chart.height);
+        charts_->addWidget(widget);
+    }
+    charts_->addStretch();
+    model_->setTable(view_.table);
+    figures_->resizeColumnsToContents();
+    if (model_->rowCount() > 0) figures_->selectRow(0);
+}
+
+void ReadPart::showFigures(bool figures) {
+    stack_->setCurrentIndex(figures ? 1 : 0);
+    if (figures && isVisible()) figures_->setFocus();
+}
+
+void ReadPart::drill() {
+    const QModelIndex index = figures_->currentIndex();
+    if (!view_.behind || !index.isValid()) return;
+    const auto what = view_.behind(static_cast<std::size_t>(index.row()));
+    if (!what) return;
+    const QString name = index.siblingAtColumn(0).data().toString();
+    session_.attempt([&] { MovementsDialog{session_, name, *what, this}.exec(); });
+}
+
+} // namespace riband::ui

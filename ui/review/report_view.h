@@ -1,0 +1,37 @@
+#pragma once
+
+#include "core/shop/reports/table.h"
+#include "ui/drawing/charts.h"
+
+namespace riband::ui {
+
+/// What a report shows, made in the worker that read it: pictures, and the same as a table.
+struct ReportView {
+    struct Chart {
+        ChartWidget::Paint paint;
+        QString words; ///< what it shows, for those who can't see it
+        int height;    ///< least, in pixels
+    };
+    QString headline;
+    QStringList remarks;
+    std::vector<Chart> charts;
+    shop::ReportTable table;
+    /// Which movements stand behind a row of the table; nothing if the report has none.
+    std::function<std::optional<store::Behind>(std::size_t row)> behind;
+};
+
+ReportView::Chart chartOf(const FlowPicture& picture);
+ReportView::Chart chartOf(const BarRows& bars);
+ReportView::Chart chartOf(const TrendPicture& picture);
+
+// The reports of the page.
+ReportView flowView(const shop::Shop& shop, const shop::Period& period);   ///< of 100 mm that went
+ReportView paretoView(const shop::Shop& shop, const shop::Period& period); ///< belts by what they lost
+ReportView groupsView(const shop::Shop& shop, const shop::Period& period); ///< profiles, people, places
+ReportView trendView(const shop::Shop& shop, const shop::Period& period);  ///< months, and what chance does
+ReportView overridesView(const shop::Shop& shop, const shop::Period& period); ///< does the suggestion pay?
+ReportView stockView(const shop::Shop& shop, const shop::Period& period);
+ReportView marginView(const shop::Shop& shop, const shop::Period& period);
+ReportView dayView(const shop::Shop& shop, const shop::Period& period); ///< of the period's last day
+
+} // namespace riband::ui

@@ -1,0 +1,30 @@
+#pragma once
+
+#include "core/shop/reports/table.h"
+
+#include <QWidget>
+
+namespace riband::ui {
+
+/// One report of the Review page. It reads in a worker when it is shown (`ui/review/reading.h`), and keeps
+/// what it shows as a table, too, which the page can turn to and save.
+class ReviewPart : public QWidget {
+    Q_OBJECT
+public:
+    using QWidget::QWidget;
+    virtual QString title() const = 0;
+    /// Came to the front, the period was changed, or the shop was.
+    virtual void show(const shop::Period& period) = 0;
+    /// Cost and margin are the owner's alone: a part that has nothing else is not there for others.
+    virtual bool onlyForOwner() const { return false; }
+    /// Turns from the picture to the figures and back; a part without a picture ignores it.
+    virtual void showFigures(bool) {}
+    /// The figures for a CSV file; no columns while there is nothing.
+    virtual shop::ReportTable table() const { return {}; }
+    virtual QString fileName() const = 0; ///< of the CSV, without its ending: "waste"
+    /// Whether what was asked for stands on the screen.
+    virtual bool settled() const { return true; }
+    using QWidget::show;
+};
+
+} // namespace riband::ui

@@ -1,0 +1,184 @@
+#include "ui/drawing/fates.h"
+#include "ui/review/report_view.h"
+#include "ui/words/report_words.h"
+#include "ui/words/tr.h"
+#include "ui/words/words.h"
+
+#include <algorithm>
+
+namespace riband::ui {
+
+namespace {
+
+using shop::Balance;
+using shop::GroupBy;
+using shop::Period;
+using shop::Sees;
+using shop::WasteRow;
+
+constexpr std::size_t mostBars = 12;
+
+Currency currencyOf(const shop::Shop& shop) {
+    return store::Settings{shop.connection}.read().prices.currency;
+}
+
+QString sized(Unit unit, std::int64_t count) {
+    const QString size = shown(Extent::of(unit, count < 0 ? -count : count));
+    return count < 0 ? QStringLiteral("−") + size : size;
+}
+
+/// Costs in words for who sees them.
+std::function<QString(Money)> moneyWords(const Currency& currency, Sees sees) {
+    if (sees == Sees::WidthOnly) return nullptr;
+    return [currency](Money money) { return shown(money, currency); };
+}
+
+/// "opening 1,200 + bought 4,000 + found 0 = left the rack 3,100 + closing 2,100"
+QString equationOf(const WasteRow& row) {
+    const auto& width = row.width;
+    return Words::tr(
+               "On the rack at first %1 + bought %2 + found %3 = sold %4 + onto the shelf %5 + lost %6 + "
+               "on the rack at last %7")
+        .arg(sized(row.unit, width.opening), sized(row.unit, width.bought), sized(row.unit, width.found),
+             sized(row.unit, width.sold), sized(row.unit, width.ready), sized(row.unit, width.lost()),
+             sized(row.unit, width.closing));
+}
+
+QString yieldWords(const std::vector<WasteRow>& rows, Unit unit) {
+    const auto yield = shop::totalOf(rows, unit).width.yield();
+    return yield ? shownPercent(*yield) : Words::tr("nothing used");
+}
+
+QString comparedWords(const shop::Shop& shop, const Period& period, Unit unit) {
+    return Words::tr("Sold of what was used in the period before: %1; in the same days a year earlier: %2.")
+        .arg(yieldWords(shop::waste(shop, shop::before(period), GroupBy::All), unit),
+             yieldWords(shop::waste(shop, shop::yearBefore(period), GroupBy::All), unit));
+}
+
+double lostOf(const WasteRow& row, Sees sees) {
+    return static_cast<double>(sees == Sees::Cost ? row.money.lost() : row.width.lost());
+}
+
+QString lostWords(const WasteRow& row, const Currency& currency, Sees sees) {
+    const QString width = sized(row.unit, row.width.lost());
+    if (sees == Sees::WidthOnly) return width;
+    return width + QStringLiteral("   ") + shown(Money::minor(row.money.lost()), currency);
+}
+
+/// Largest first; the remark adds up what they and those above them lost.
+BarRows barsOf(std::vector<WasteRow> rows, const QString& head, const Currency& currency, Sees sees) {
+    std::stable_sort(rows.begin(), rows.end(), [sees](const WasteRow& a, const WasteRow& b) {
+        return lostOf(a, sees) > lostOf(b, sees);
+    });
+    double all = 0, sum = 0;
+    for (const WasteRow& row : rows)
+        all += lostOf(row, sees);
+    BarRows bars{{}, head, Words::tr("Nothing was lost.")};
+    for (const WasteRow& row : rows) {
+        if (bars.rows.size() == mostBars || lostOf(row, sees) <= 0) break;
+        sum += lostOf(row, sees);
+        bars.rows.push_back({row.group.empty() ? Words::tr("no place") : groupWord(row.group),
+                             lostOf(row, sees), lostWords(row, currency, sees), shownPercent(sum / all)});
+    }
+    return bars;
+}
+
+QString lostHead(const QString& by, Sees sees) {
+    return sees == Sees::Cost ? Words::tr("%1: what was lost, by its cost; right: added up").arg(by)
+                              : Words::tr("%1: what was lost; right: added up").arg(by);
+}
+
+} // namespace
+
+ReportView flowView(const shop::Shop& shop, const Period& period) {
+    const Sees sees = shop::seenBy(shop);
+    const Currency currency = currencyOf(shop);
+    const auto rows = shop::waste(shop, period, GroupBy::All);
+    ReportView view;
+    view.table = shop::tableOf(shop::waste(shop, period, GroupBy::Cause), currency, sees);
+    view.headline = Words::tr("Nothing moved in this period.");
+    for (const WasteRow& row : rows) {
+        if (row.width.used() != 0 || row.width.ready != 0)
+            view.charts.push_back(chartOf(flowOf(row, moneyWords(currency, sees))));
+        view.remarks << equationOf(row) << comparedWords(shop, period, row.unit);
+        view.headline = Words::tr("Sold of what was used: %1").arg(yieldWords(rows, row.unit));
+    }
+    if (rows.size() == 2)
+        view.headline = Words::tr("Sold of what was used: %1 of the toothed belts, %2 of the ribbed ones")
+                            .arg(yieldWords(rows, Unit::Micrometre), yieldWords(rows, Unit::Rib));
+    return view;
+}
+
+ReportView paretoView(const shop::Shop& shop, const Period& period) {
+    const Sees sees = shop::seenBy(shop);
+    const Currency currency = currencyOf(shop);
+    const auto rows = shop::waste(shop, period, GroupBy::Belt);
+    ReportView view;
+    view.table = shop::tableOf(rows, currency, sees);
+    const BarRows bars = barsOf(rows, lostHead(Words::tr("Belts"), sees), currency, sees);
+    view.headline = bars.rows.empty() ? Words::tr("Nothing was lost in this period.")
+                                      : Words::tr("%1 loses most; the first %2 of %3 belts are %4 of it")
+                                            .arg(bars.rows.front().name)
+                                            .arg(bars.rows.size())
+                                            .arg(rows.size())
+                                            .arg(bars.rows.back().remark);
+    view.charts.push_back(chartOf(bars));
+    std::vector<store::BeltId> belts;
+    for (const WasteRow& row : rows)
+        belts.push_back(*row.belt);
+    view.behind = [belts, period](std::size_t row) {
+        return row < belts.size()
+                   ? std::optional{store::Behind{period.from, period.until, belts[row], {}, {}, {}}}
+                   : std::nullopt;
+    };
+    return view;
+}
+
+ReportView groupsView(const shop::Shop& shop, const Period& period) {
+    const Sees sees = shop::seenBy(shop);
+    const Currency currency = currencyOf(shop);
+    ReportView view;
+    view.headline = Words::tr("Where, by whom, and with what it was lost");
+    const std::pair<GroupBy, QString> groups[] = {{GroupBy::Family, Words::tr("Families")},
+                                                  {GroupBy::Profile, Words::tr("Profiles")},
+                                                  {GroupBy::Person, Words::tr("People")},
+                                                  {GroupBy::Place, Words::tr("Places")}};
+    for (const auto& [by, name] : groups) {
+        const auto rows = shop::waste(shop, period, by);
+        const shop::ReportTable table = shop::tableOf(rows, currency, sees);
+        view.table.columns = table.columns;
+        view.table.rows.insert(view.table.rows.end(), table.rows.begin(), table.rows.end());
+        view.charts.push_back(chartOf(barsOf(rows, lostHead(name, sees), currency, sees)));
+    }
+    view.remarks << Words::tr(
+        "A person's “on the rack” is what they brought to it less what they took: below "
+        "zero for who cuts what others receive. A place is where the piece lies now.");
+    return view;
+}
+
+ReportView trendView(const shop::Shop& shop, const Period& period) {
+    ReportView view;
+    int news = 0;
+    for (const Unit unit : {Unit::Micrometre, Unit::Rib}) {
+        const auto points = shop::trend(shop, period.until, 13, unit);
+        const shop::ReportTable table = shop::tableOf(points, unit);
+        view.table.columns = table.columns;
+        bool any = false;
+        for (const shop::TrendPoint& point : points) {
+            any = any || point.lost;
+            news += point.news() ? 1 : 0;
+        }
+        if (!any) continue;
+        view.table.rows.insert(view.table.rows.end(), table.rows.begin(), table.rows.end());
+        view.charts.push_back(chartOf(trendOf(points, unit)));
+    }
+    view.headline = news == 0
+                        ? Words::tr("No month differs by more than chance would make it")
+                        : Words::tr("Months that differ by more than chance would make them: %1").arg(news);
+    view.remarks << Words::tr(
+        "Grey: where 19 months in 20 would lie if nothing changed but chance. Only a month "
+        "outside of it (a diamond) is worth a question, and 1 in 20 is outside by chance.");
+    return view;
+}
+
+} // namespace riband::ui

@@ -1,0 +1,140 @@
+#include "ui/words/report_words.h"
+
+#include "ui/words/tr.h"
+
+#include <QLocale>
+
+#include <algorithm>
+#include <iterator>
+
+namespace riband::ui {
+
+namespace {
+
+struct Named {
+    const char* name;
+    const char* word;
+};
+
+constexpr Named columns[] = {{"group", QT_TRANSLATE_NOOP("Words", "What")},
+                             {"unit", QT_TRANSLATE_NOOP("Words", "Unit")},
+                             {"opening", QT_TRANSLATE_NOOP("Words", "Rack at first")},
+                             {"bought", QT_TRANSLATE_NOOP("Words", "Bought")},
+                             {"found", QT_TRANSLATE_NOOP("Words", "Found")},
+                             {"sold", QT_TRANSLATE_NOOP("Words", "Sold")},
+                             {"ready", QT_TRANSLATE_NOOP("Words", "Onto the shelf")},
+                             {"trim", QT_TRANSLATE_NOOP("Words", "Trim")},
+                             {"kerf", QT_TRANSLATE_NOOP("Words", "Kerf")},
+                             {"end", QT_TRANSLATE_NOOP("Words", "Ends")},
+                             {"stub", QT_TRANSLATE_NOOP("Words", "Stubs")},
+                             {"miscut", QT_TRANSLATE_NOOP("Words", "Miscut")},
+                             {"damaged", QT_TRANSLATE_NOOP("Words", "Damaged")},
+                             {"aged", QT_TRANSLATE_NOOP("Words", "Aged")},
+                             {"difference", QT_TRANSLATE_NOOP("Words", "Difference")},
+                             {"closing", QT_TRANSLATE_NOOP("Words", "Rack at last")},
+                             {"yield_percent", QT_TRANSLATE_NOOP("Words", "Sold, %")},
+                             {"shelf", QT_TRANSLATE_NOOP("Words", "On the shelf")},
+                             {"used_m2", QT_TRANSLATE_NOOP("Words", "Used, m²")},
+                             {"lost_m2", QT_TRANSLATE_NOOP("Words", "Lost, m²")},
+                             {"lost_kg", QT_TRANSLATE_NOOP("Words", "Lost, kg")},
+                             {"cost_lost", QT_TRANSLATE_NOOP("Words", "Cost of what was lost")},
+                             {"belt", QT_TRANSLATE_NOOP("Words", "Belt")},
+                             {"name", QT_TRANSLATE_NOOP("Words", "Name")},
+                             {"pieces", QT_TRANSLATE_NOOP("Words", "Pieces")},
+                             {"width", QT_TRANSLATE_NOOP("Words", "Width")},
+                             {"sold_in_year", QT_TRANSLATE_NOOP("Words", "Sold in a year")},
+                             {"cover_days", QT_TRANSLATE_NOOP("Words", "Lasts, days")},
+                             {"oldest_days", QT_TRANSLATE_NOOP("Words", "Oldest, days")},
+                             {"pace", QT_TRANSLATE_NOOP("Words", "Pace")},
+                             {"cost", QT_TRANSLATE_NOOP("Words", "Cost")},
+                             {"lines", QT_TRANSLATE_NOOP("Words", "Lines")},
+                             {"revenue", QT_TRANSLATE_NOOP("Words", "Sold for")},
+                             {"margin", QT_TRANSLATE_NOOP("Words", "Margin")},
+                             {"margin_percent", QT_TRANSLATE_NOOP("Words", "Margin, %")},
+                             {"price", QT_TRANSLATE_NOOP("Words", "Price")},
+                             {"full_cost", QT_TRANSLATE_NOOP("Words", "Cost with waste")},
+                             {"below_cost", QT_TRANSLATE_NOOP("Words", "Below cost")},
+                             {"proposed_price", QT_TRANSLATE_NOOP("Words", "Proposed")},
+                             {"month", QT_TRANSLATE_NOOP("Words", "Month")},
+                             {"cuts", QT_TRANSLATE_NOOP("Words", "Movements")},
+                             {"lost", QT_TRANSLATE_NOOP("Words", "Lost")},
+                             {"lost_percent", QT_TRANSLATE_NOOP("Words", "Lost, %")},
+                             {"chance_low_percent", QT_TRANSLATE_NOOP("Words", "By chance from, %")},
+                             {"chance_high_percent", QT_TRANSLATE_NOOP("Words", "to, %")},
+                             {"news", QT_TRANSLATE_NOOP("Words", "News")},
+                             {"order", QT_TRANSLATE_NOOP("Words", "Order")},
+                             {"customer", QT_TRANSLATE_NOOP("Words", "Customer")},
+                             {"made", QT_TRANSLATE_NOOP("Words", "Made")},
+                             {"days", QT_TRANSLATE_NOOP("Words", "Days")},
+                             {"total", QT_TRANSLATE_NOOP("Words", "Total")},
+                             {"at", QT_TRANSLATE_NOOP("Words", "When")},
+                             {"person", QT_TRANSLATE_NOOP("Words", "Person")},
+                             {"what", QT_TRANSLATE_NOOP("Words", "What")},
+                             {"kind", QT_TRANSLATE_NOOP("Words", "By")},
+                             {"suggested", QT_TRANSLATE_NOOP("Words", "Suggested")},
+                             {"overridden", QT_TRANSLATE_NOOP("Words", "Done otherwise")},
+                             {"extra_cost", QT_TRANSLATE_NOOP("Words", "Expected to cost")},
+                             {"uncertain", QT_TRANSLATE_NOOP("Words", "±")},
+                             {"told", QT_TRANSLATE_NOOP("Words", "More than chance")},
+                             {"where", QT_TRANSLATE_NOOP("Words", "From or to")}};
+
+constexpr Named fields[] = {{"inch trapezoidal", QT_TRANSLATE_NOOP("Words", "inch trapezoidal")},
+                            {"metric trapezoidal", QT_TRANSLATE_NOOP("Words", "metric trapezoidal")},
+                            {"curvilinear H", QT_TRANSLATE_NOOP("Words", "curvilinear H")},
+                            {"curvilinear R", QT_TRANSLATE_NOOP("Words", "curvilinear R")},
+                            {"curvilinear S", QT_TRANSLATE_NOOP("Words", "curvilinear S")},
+                            {"curvilinear G", QT_TRANSLATE_NOOP("Words", "curvilinear G")},
+                            {"module trapezoidal", QT_TRANSLATE_NOOP("Words", "module trapezoidal")},
+                            {"V-ribbed", QT_TRANSLATE_NOOP("Words", "V-ribbed")},
+                            {"moving", QT_TRANSLATE_NOOP("Words", "moving")},
+                            {"slow", QT_TRANSLATE_NOOP("Words", "slow")},
+                            {"dead", QT_TRANSLATE_NOOP("Words", "dead")},
+                            {"new", QT_TRANSLATE_NOOP("Words", "new")},
+                            {"all", QT_TRANSLATE_NOOP("Words", "all")},
+                            {"person", QT_TRANSLATE_NOOP("Words", "person")},
+                            {"reason", QT_TRANSLATE_NOOP("Words", "reason")},
+                            {"older first", QT_TRANSLATE_NOOP("Words", "older first")},
+                            {"nearer to hand", QT_TRANSLATE_NOOP("Words", "nearer to hand")},
+                            {"customer saw it", QT_TRANSLATE_NOOP("Words", "customer saw it")},
+                            {"damaged or unsafe", QT_TRANSLATE_NOOP("Words", "damaged or unsafe")},
+                            {"kept for somebody", QT_TRANSLATE_NOOP("Words", "kept for somebody")},
+                            {"other", QT_TRANSLATE_NOOP("Words", "other")},
+                            {"yes", QT_TRANSLATE_NOOP("Words", "yes")},
+                            {"ribs", QT_TRANSLATE_NOOP("Words", "ribs")}};
+
+template <std::size_t N>
+QString wordOf(const Named (&words)[N], const std::string& name) {
+    const auto at =
+        std::find_if(std::begin(words), std::end(words), [&](const Named& n) { return n.name == name; });
+    return at == std::end(words) ? QString::fromStdString(name) : Words::tr(at->word);
+}
+
+} // namespace
+
+QString columnWord(const std::string& name) {
+    if (name.starts_with("cost_") && name != "cost_lost")
+        return Words::tr("%1, cost").arg(wordOf(columns, name.substr(5)));
+    return wordOf(columns, name);
+}
+
+QString groupWord(const std::string& field) { return wordOf(fields, field); }
+
+QString say(store::Payment kind) {
+    switch (kind) {
+    case store::Payment::Cash:
+        return Words::tr("cash");
+    case store::Payment::Card:
+        return Words::tr("card");
+    case store::Payment::Transfer:
+        return Words::tr("bank transfer");
+    case store::Payment::Invoice:
+        return Words::tr("on invoice");
+    }
+    return {};
+}
+
+QString shownPercent(double share) { return Words::tr("%1 %").arg(QLocale{}.toString(100 * share, 'f', 1)); }
+
+QString shownTenths(double value) { return QLocale{}.toString(value, 'f', 1); }
+
+} // namespace riband::ui
