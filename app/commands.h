@@ -22,6 +22,10 @@ Exit exportTable(const QStringList& arguments);
 /// Talks in JSON lines with a program that plays the shop.
 Exit advise(const QStringList& arguments);
 Exit simulate(const QStringList& arguments);
+/// Ctrl-C stops it.
+Exit replay(const QStringList& arguments);
+/// Paints: needs a QApplication.
+Exit report(const QStringList& arguments);
 /// Paints: needs a QApplication.
 Exit gauge(const QStringList& arguments);
 /// Paints its PDF: needs a QApplication.

@@ -40,6 +40,8 @@ constexpr Verb verbs[] = {
     {"report", QT_TRANSLATE_NOOP("Words", "tells where width and money went"), app::report, true},
     {"advise", QT_TRANSLATE_NOOP("Words", "decides what to cut for a stream of orders"), app::advise},
     {"simulate", QT_TRANSLATE_NOOP("Words", "plays invented shops by a policy"), app::simulate},
+    {"replay", QT_TRANSLATE_NOOP("Words", "plays the shop's year again under other rules"), app::replay},
+    {"report", QT_TRANSLATE_NOOP("Words", "says what to buy, as text, table or paper"), app::report, true},
     {"gauge", QT_TRANSLATE_NOOP("Words", "prints true tooth forms with pitch rules"), app::gauge, true},
     {"demo", QT_TRANSLATE_NOOP("Words", "writes the demo shop and serves a walk-in"), app::demo, true},
 };

@@ -1,6 +1,7 @@
 #include "app/commands.h"
 #include "app/open_shop.h"
 #include "app/options.h"
+#include "app/report.h"
 #include "app/report_json.h"
 #include "core/measure/text.h"
 #include "ui/papers/month_report.h"
@@ -25,15 +26,17 @@ Usage usage() {
     return {
         QStringLiteral("report"),
         Words::tr("Tells where width and money went, from the ledger."),
-        {{QStringLiteral("WHAT"), Words::tr("waste, trend, overrides, stock, margin or day")}},
+        {{QStringLiteral("WHAT"), Words::tr("waste, trend, overrides, stock, margin, day or buy")}},
         {{"shop", Words::tr("The shop."), "FILE"},
          {"from", Words::tr("The first day (the first of this month)."), "DAY"},
          {"to", Words::tr("The last day (today)."), "DAY"},
          {"by", Words::tr("waste: all, belt, profile, family, person, place or cause."), "GROUP", "all"},
          {"aim", Words::tr("margin: the share of the price that a proposed price leaves."), "PERCENT", "40"},
+         {"budget", Words::tr("buy: the most that the list may cost."), "MONEY"},
          {"person", Words::tr("The initials of who asks: only an owner sees costs (an owner)."), "INITIALS"},
          {"csv", Words::tr("Print the table as CSV (RFC 4180).")},
-         {"pdf", Words::tr("waste: the month's report for the accountant."), "FILE"}}};
+         {"pdf", Words::tr("waste: the month's report for the accountant; buy: the purchase list."),
+          "FILE"}}};
 }
 
 Date dayOf(const Options& options, const char* name, Date otherwise) {
@@ -185,6 +188,7 @@ void reportDay(const Options& options, const OpenShop& open, const Currency& cur
 Exit report(const QStringList& arguments) {
     const Options options(usage(), arguments);
     const QString what = options.positional(0);
+    if (what == QLatin1String("buy")) return reportBuy(options);
     OpenShop open(options.needed("shop"), store::Connection::Mode::ReadOnly, options.value("person"));
     const Currency currency = store::Settings{open.shop().connection}.read().prices.currency;
     if (what == QLatin1String("waste"))
@@ -200,7 +204,8 @@ Exit report(const QStringList& arguments) {
     else if (what == QLatin1String("day"))
         reportDay(options, open, currency);
     else
-        throw BadInput(Words::tr("“%1” can't be reported; say waste, trend, overrides, stock, margin or day.")
+        throw BadInput(Words::tr("“%1” can't be reported; say waste, trend, overrides, stock, margin, day or "
+                                 "buy.")
                            .arg(what));
     return Exit::Done;
 }

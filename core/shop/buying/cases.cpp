@@ -1,0 +1,196 @@
+#include "core/shop/buying/cases.h"
+
+#include "core/store/offers.h"
+
+#include <algorithm>
+#include <limits>
+#include <map>
+
+namespace riband::shop {
+
+namespace {
+
+using foresight::Size;
+
+constexpr std::chrono::days longestRecord{3 * 365};
+constexpr double daysOfYear = 365;
+
+double daysBetween(Moment from, Moment to) {
+    return std::chrono::duration<double, std::ratio<86400>>(to - from).count();
+}
+
+Size sizeOf(Extent extent) { return static_cast<Size>(extent.count()); }
+
+/// Minor units for a micrometre or a rib, without tax.
+double priceOf(const store::StockedBelt& belt, const store::PriceRules& rules) {
+    const double ofUnit = belt.unit == Unit::Rib ? 1e3 : 1e6;
+    const double price = static_cast<double>(belt.price.inThousandths()) / ofUnit;
+    return rules.pricesIncludeTax ? price / (1 + static_cast<double>(rules.tax.count()) / 1000) : price;
+}
+
+foresight::CutRules rulesOf(const store::ShopSettings& settings, Unit unit) {
+    const cutting::Rules& rules = settings.rulesFor(unit);
+    const bool inUnit = settings.mountingCost.unit() == unit;
+    return {sizeOf(rules.trim), sizeOf(rules.kerf), sizeOf(rules.end), sizeOf(rules.stub),
+            inUnit ? static_cast<double>(settings.mountingCost.count()) : 0.0};
+}
+
+/// The widths that are listed, or else those that were asked for, or else any: a rack of nothing.
+std::vector<Size> listedOf(const store::StockedBelt& belt, const foresight::Setting& setting,
+                           const foresight::Record& record) {
+    std::vector<Size> listed;
+    for (const Extent extent : belt.listed)
+        listed.push_back(sizeOf(extent));
+    if (listed.empty())
+        for (const auto& order : record.orders)
+            for (const auto& line : order.lines)
+                listed.push_back(line.width);
+    std::erase_if(listed, [&](Size width) { return !canGive(setting, width); });
+    if (listed.empty()) listed.push_back(std::max<Size>(setting.sleeve / 10, 1));
+    return listed;
+}
+
+void addLine(foresight::Order& order, foresight::Line line) {
+    for (auto& other : order.lines)
+        if (other.width == line.width) {
+            other.quantity += line.quantity;
+            return;
+        }
+    order.lines.push_back(line);
+}
+
+class Reader {
+public:
+    explicit Reader(const Shop& shop) : shop_{shop} {
+        outlook_.settings = store::Settings{shop.connection}.read();
+        outlook_.today = dayOf(shop.now());
+        now_ = Moment{outlook_.today + std::chrono::days{1}};
+        const store::BuyingRules& buying = outlook_.settings.buying;
+        outlook_.terms.service = static_cast<double>(buying.service.count()) / 1000;
+        outlook_.terms.reviewDays = buying.reviewDays;
+        outlook_.terms.orderCost = static_cast<double>(buying.orderCost.inMinor());
+        outlook_.terms.interest = static_cast<double>(outlook_.settings.advice.interest.count()) / 1000;
+    }
+
+    BuyingOutlook read() {
+        readRecords();
+        readPieces();
+        offers_ = store::SleeveOffers{shop_.connection}.all();
+        for (store::StockedBelt& belt : store::Catalogue{shop_.connection}.all())
+            addBelt(std::move(belt));
+        return std::move(outlook_);
+    }
+
+private:
+    void readRecords() {
+        const auto asked = store::Orders{shop_.connection}.askedSince(now_ - longestRecord);
+        Moment first = now_;
+        for (const auto& line : asked)
+            first = std::min(first, line.at);
+        outlook_.days = static_cast<int>(daysBetween(first, now_));
+        std::optional<store::OrderId> order;
+        std::optional<store::BeltId> belt;
+        for (const auto& line : asked) {
+            auto& record = records_[line.belt];
+            record.days = daysBetween(first, now_);
+            if (order != line.order || belt != line.belt)
+                record.orders.push_back({daysBetween(first, line.at), {}});
+            addLine(record.orders.back(), {sizeOf(line.extent), static_cast<int>(line.quantity)});
+            order = line.order;
+            belt = line.belt;
+        }
+        days_ = daysBetween(first, now_);
+    }
+
+    void readPieces() {
+        for (store::StockPiece& piece : store::Pieces{shop_.connection}.all())
+            if (piece.kind != cutting::PieceKind::Ready) pieces_[piece.belt].push_back(std::move(piece));
+    }
+
+    /// A sleeve of which something is promised will be open anyway.
+    void stand(const store::StockedBelt& belt, foresight::BuyingCase& buying) {
+        const auto ageLimit = static_cast<int>(buying.setting.ageLimitDays);
+        for (const store::StockPiece& piece : pieces_[belt.id]) {
+            const auto age = (outlook_.today - piece.born()).count();
+            if (age > ageLimit) continue;
+            if (piece.kind == cutting::PieceKind::Sleeve && piece.reserved.isNone())
+                ++buying.sleeves;
+            else if (const Extent free = piece.extent - piece.reserved; free.count() > 0)
+                buying.remnants.push_back({sizeOf(free), -static_cast<double>(age)});
+        }
+    }
+
+    int leadOf(int days) const { return days > 0 ? days : outlook_.settings.buying.deliveryDays; }
+
+    /// No shaft known, no limit known.
+    double widestMillimetres() const {
+        double widest = 0;
+        for (const cutting::Shaft& shaft : outlook_.settings.cutter.shafts)
+            widest = std::max(widest, shaft.usable - outlook_.settings.cutter.gap);
+        return widest > 0 ? widest : std::numeric_limits<double>::infinity();
+    }
+
+    /// Millimetres of one unit of width.
+    double millimetresOf(const store::StockedBelt& belt) const {
+        const belt::Profile* profile = shop_.tables->profile(belt.belt.profile);
+        if (belt.unit == Unit::Micrometre || !profile) return 1e-3;
+        return static_cast<double>(profile->pitch.inNanometres()) / 1e6;
+    }
+
+    bool canBeMounted(const store::StockedBelt& belt, Extent sleeve) const {
+        return static_cast<double>(sleeve.count()) * millimetresOf(belt) <= widestMillimetres();
+    }
+
+    std::vector<foresight::SleeveChoice> choicesOf(const store::StockedBelt& belt) const {
+        std::vector<foresight::SleeveChoice> choices{{sizeOf(belt.newSleeve),
+                                                      static_cast<double>(belt.sleeveCost.inMinor()),
+                                                      leadOf(belt.deliveryDays)}};
+        const auto offered = offers_.find(belt.id);
+        if (offered == offers_.end()) return choices;
+        for (const store::SleeveOffer& offer : offered->second) {
+            const foresight::SleeveChoice choice{
+                sizeOf(offer.extent), static_cast<double>(offer.cost.inMinor()), leadOf(offer.deliveryDays)};
+            if (offer.extent == belt.newSleeve)
+                choices.front() = choice; // today's price goes before the last one paid
+            else if (canBeMounted(belt, offer.extent))
+                choices.push_back(choice);
+        }
+        return choices;
+    }
+
+    void addBelt(store::StockedBelt belt) {
+        foresight::BuyingCase buying;
+        buying.record.days = days_;
+        if (const auto known = records_.find(belt.id); known != records_.end())
+            buying.record = std::move(known->second);
+        foresight::Setting& setting = buying.setting;
+        setting.sleeve = sizeOf(belt.newSleeve);
+        setting.rules = rulesOf(outlook_.settings, belt.unit);
+        setting.listed = listedOf(belt, setting, buying.record);
+        setting.daysPerYear = daysOfYear;
+        setting.rackLimit = outlook_.settings.mostRemnants;
+        setting.ageLimitDays = shop_.tables->shelfLife(belt.belt.profile).years * daysOfYear;
+        setting.interest = outlook_.terms.interest;
+        setting.ribs = belt.unit == Unit::Rib;
+        if (!setting.fault().empty()) return; // a sleeve that can't be cut is not bought
+        buying.price = priceOf(belt, outlook_.settings.prices);
+        buying.choices = choicesOf(belt);
+        stand(belt, buying);
+        const double millimetres = millimetresOf(belt);
+        outlook_.belts.push_back({std::move(belt), std::move(buying), millimetres});
+    }
+
+    const Shop& shop_;
+    Moment now_; ///< the end of today, so that a list is the same all day
+    double days_ = 0;
+    BuyingOutlook outlook_;
+    std::map<store::BeltId, foresight::Record> records_;
+    std::map<store::BeltId, std::vector<store::StockPiece>> pieces_;
+    std::map<store::BeltId, std::vector<store::SleeveOffer>> offers_;
+};
+
+} // namespace
+
+BuyingOutlook lookAtBuying(const Shop& shop) { return Reader{shop}.read(); }
+
+} // namespace riband::shop

@@ -1,0 +1,29 @@
+#pragma once
+
+#include "core/foresight/buying/advice.h"
+#include "core/shop/shop.h"
+
+namespace riband::shop {
+
+/// A belt with all that deciding about its sleeves needs.
+struct BuyingBelt {
+    store::StockedBelt belt;
+    foresight::BuyingCase buying;
+    double millimetres; ///< of one unit of its widths
+};
+
+/// Everything that the purchase list and a replay need, read from the store at once; thinking about it needs
+/// no store and may be done by another thread.
+struct BuyingOutlook {
+    std::vector<BuyingBelt> belts; ///< by designation; those whose sleeve is wide enough to be cut
+    foresight::BuyingTerms terms;
+    store::ShopSettings settings;
+    Date today;
+    int days = 0; ///< that orders are known of, three years at most
+};
+
+/// Demand: the lines of orders that are neither parked, quoted nor cancelled, of the last three years.
+/// Supply: whole sleeves, and of opened pieces what is not promised; ready belts are left out, they are few.
+BuyingOutlook lookAtBuying(const Shop& shop);
+
+} // namespace riband::shop
