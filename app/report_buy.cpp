@@ -4,6 +4,7 @@
 #include "core/measure/csv.h"
 #include "core/measure/text.h"
 #include "core/shop/demand.h"
+#include "core/shop/people.h"
 #include "ui/papers/papers.h"
 #include "ui/papers/purchase_paper.h"
 #include "ui/words/buying_words.h"

@@ -5,6 +5,7 @@
 #include "ui/words/identify_words.h"
 
 #include <QAbstractButton>
+#include <QCoreApplication>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QPainter>
