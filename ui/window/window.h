@@ -21,6 +21,7 @@ class Page;
 class RackPage;
 class Scanner;
 class StatusLine;
+class TallyPage;
 class Toast;
 
 /// The program's window: pages as index cards, the state of the book below. `session` outlives it.
@@ -33,6 +34,7 @@ public:
     CounterPage& counter() { return *counter_; }
     BenchPage& bench() { return *bench_; }
     RackPage& rack() { return *rack_; }
+    TallyPage& tally() { return *tally_; }
     void open(Page* page);
     Page* current() const;
     const std::vector<Page*>& pages() const { return pages_; }
@@ -64,6 +66,7 @@ private:
     CounterPage* counter_ = nullptr;
     BenchPage* bench_ = nullptr;
     RackPage* rack_ = nullptr;
+    TallyPage* tally_ = nullptr;
     CardTabBar* tabs_;
     QStackedWidget* stack_;
     QLabel* who_;
