@@ -10,6 +10,7 @@
 #include "ui/rack/rack_page.h"
 #include "ui/review/review_page.h"
 #include "ui/shop/shop_page.h"
+#include "ui/tally/tally_page.h"
 #include "ui/which/which_dialog.h"
 #include "ui/window/help_dialog.h"
 #include "ui/window/scanner.h"
@@ -84,9 +85,11 @@ void Window::buildPages() {
     counter_ = new CounterPage{session_};
     bench_ = new BenchPage{session_};
     rack_ = new RackPage{session_};
+    tally_ = new TallyPage{session_};
     addPage(counter_, Qt::Key_1);
     addPage(bench_, Qt::Key_2);
     addPage(rack_, Qt::Key_3);
+    addPage(tally_, Qt::Key_4);
     addPage(new ReviewPage{session_}, Qt::Key_5);
     addPage(new ShopPage{session_}, Qt::Key_6);
     tabs_->setAccessibleName(tr("Pages"));
@@ -207,6 +210,7 @@ void Window::connectAll() {
     scanner_ = new Scanner{[this](const QString& code) { return openScanned(session_, code); },
                            [] { return QDateTime::currentMSecsSinceEpoch(); }, this};
     scanner_->leaveAlone(&counter_->line());
+    scanner_->leaveAlone(&tally_->line());
     qApp->installEventFilter(this);
     qApp->installEventFilter(scanner_); // the last one installed sees the keys first
 }
