@@ -77,7 +77,10 @@ private:
     void lineChanged(const QString& words);
     void showUnderstood();
     void showAdvice();
+    void showSuggestion(const shop::Outlook& outlook, const shop::Way& way);
     void showNothingHere();
+    void sayWhy();
+    void shelfOrNot();
     void showSlip();
     void warnUnclear(const QString& undone);
     bool chooseWay(int by);
@@ -102,6 +105,7 @@ private:
                                          std::optional<store::OrderId>);
     std::optional<store::OrderId> keepAside(KeepAside keep);
     void keepPapers(const shop::Ordered& done);
+    void learnFrom(store::OrderId order);
     void takeUp(const store::Order& order);
 
     Session& session_;
@@ -112,7 +116,7 @@ private:
     std::optional<store::TicketId> lastTicket_;
 
     SlipActions actions_{};
-    QAction *takeUp_ = nullptr, *pick_ = nullptr, *print_ = nullptr;
+    QAction *takeUp_ = nullptr, *pick_ = nullptr, *print_ = nullptr, *why_ = nullptr, *shelf_ = nullptr;
     QLineEdit* line_;
     UnderstoodStrip* understood_;
     EvidenceStrip* strip_;
