@@ -3,6 +3,8 @@
 #include "app/console.h"
 #include "app/drive_options.h"
 #include "app/table_file.h"
+#include "core/belt/drive/said_pulley.h"
+#include "ui/words/drive_words.h"
 #include "ui/words/tr.h"
 
 #include <cmath>
@@ -37,51 +39,39 @@ std::optional<Side> sideOf(TableFile& file, const CsvTable::Row& row) {
     return std::nullopt;
 }
 
-std::optional<Pulley> toothedPulley(TableFile& file, const CsvTable::Row& row, Side side,
-                                    const belt::Profile* profile) {
-    const auto teeth = file.count(row, "teeth", mostTeeth);
-    if (!teeth) return std::nullopt;
-    if (!profile || profile->ribbed())
-        file.fault(row, "teeth", Words::tr("Teeth need the --profile of a toothed belt."));
-    else if (side == Side::Back && !profile->doubleSided)
-        file.fault(row, "teeth", Words::tr("The back of %1 has no teeth.").arg(ui::text(profile->name)));
-    else
-        return pulleyOf(*profile, Teeth{*teeth});
-    return std::nullopt;
+/// What is said of the pulley; nothing if a number is none.
+std::optional<SaidPulley> saidPulley(TableFile& file, const CsvTable::Row& row, Side side) {
+    SaidPulley said{{}, {}, side};
+    if (!file.field(row, "teeth").empty()) {
+        const auto teeth = file.count(row, "teeth", mostTeeth);
+        if (!teeth) return std::nullopt;
+        said.teeth = Teeth{*teeth};
+    }
+    if (!file.field(row, "diameter_mm").empty()) {
+        const auto diameter =
+            file.quantity<Length>(row, "diameter_mm", [](auto text) { return readLength(text); });
+        if (!diameter) return std::nullopt;
+        said.diameter = diameter->inMillimetres();
+    }
+    return said;
 }
 
-/// A smooth roller of a toothed belt, a pulley of a ribbed one, the circle of the cords without a profile.
-std::optional<Pulley> roundPulley(TableFile& file, const CsvTable::Row& row, Side side,
-                                  const belt::Profile* profile) {
-    const auto diameter =
-        file.quantity<Length>(row, "diameter_mm", [](auto text) { return readLength(text); });
-    if (!diameter) return std::nullopt;
-    const double millimetres = diameter->inMillimetres();
-    std::optional<Pulley> pulley;
-    if (!(millimetres > 0)) {
-        file.fault(row, "diameter_mm", Words::tr("A diameter is more than nothing."));
-        return std::nullopt;
-    }
-    if (!profile || (profile->ribbed() && side == Side::Inside)) return pulleyOf(profile, millimetres);
-    pulley =
-        side == Side::Inside ? rollerUnderTeeth(*profile, millimetres) : rollerOnBack(*profile, millimetres);
-    if (!pulley)
-        file.fault(row, "diameter_mm",
-                   Words::tr("The tables do not have the thickness of %1.").arg(ui::text(profile->name)));
-    return pulley;
+std::optional<Pulley> pulleyAt(TableFile& file, const CsvTable::Row& row, Side side,
+                               const belt::Profile* profile) {
+    const auto said = saidPulley(file, row, side);
+    if (!said) return std::nullopt;
+    const auto pulley = pulleyOfLayout(profile, *said);
+    if (pulley) return *pulley;
+    const bool ofTeeth = said->teeth && !said->diameter;
+    file.fault(row, ofTeeth ? "teeth" : "diameter_mm", ui::say(pulley.reason(), profile));
+    return std::nullopt;
 }
 
 std::optional<Station> stationOf(TableFile& file, const CsvTable::Row& row, const belt::Profile* profile) {
     const auto x = placeOf(file, row, "x_mm"), y = placeOf(file, row, "y_mm");
     const auto side = sideOf(file, row);
     if (!side) return std::nullopt;
-    const bool toothed = !file.field(row, "teeth").empty();
-    if (toothed == !file.field(row, "diameter_mm").empty()) {
-        file.fault(row, "diameter_mm", Words::tr("Give either teeth or a diameter."));
-        return std::nullopt;
-    }
-    const auto pulley =
-        toothed ? toothedPulley(file, row, *side, profile) : roundPulley(file, row, *side, profile);
+    const auto pulley = pulleyAt(file, row, *side, profile);
     if (!x || !y || !pulley) return std::nullopt;
     return Station{{*x, *y}, *pulley, *side};
 }

@@ -1,6 +1,9 @@
 #include "app/drive_options.h"
 
 #include "app/console.h"
+#include "core/belt/drive/said_pulley.h"
+#include "core/belt/said_profile.h"
+#include "ui/words/drive_words.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -43,18 +46,6 @@ std::optional<double> numberOf(const Options& options, const char* name, bool ze
     return value;
 }
 
-/// "5M" may be H5M, R5M, S5M or G5M: letters of the tooth before what was said.
-QStringList withOtherLetter(const QString& said, const belt::Tables& tables) {
-    QStringList names;
-    for (const belt::Profile& profile : tables.profiles()) {
-        const QString name = ui::text(profile.name);
-        const QString before = name.left(name.size() - said.size());
-        const bool letters = std::all_of(before.begin(), before.end(), [](QChar c) { return c.isLetter(); });
-        if (!profile.doubleSided && letters && name.endsWith(said, Qt::CaseInsensitive)) names << name;
-    }
-    return names;
-}
-
 Pulley pulleyBy(const Options& options, const belt::Profile* profile, const char* teeth,
                 const char* diameter) {
     const auto count = teethOf(options, teeth);
@@ -62,15 +53,10 @@ Pulley pulleyBy(const Options& options, const belt::Profile* profile, const char
     if (count.has_value() == millimetres.has_value())
         throw BadInput(
             Words::tr("Say either --%1 or --%2.").arg(QLatin1String(teeth), QLatin1String(diameter)));
-    if (millimetres && !(*millimetres > 0))
-        refuse(QLatin1String(diameter), options.value(QLatin1String(diameter)),
-               Words::tr("a diameter is more than nothing."));
-    if (millimetres) return pulleyOf(profile, *millimetres);
-    if (!profile) throw BadInput(Words::tr("Teeth need --profile, for their pitch."));
-    if (profile->ribbed())
-        throw BadInput(
-            Words::tr("Ribbed pulleys have no teeth: give their effective diameters, --d1 and --d2."));
-    return pulleyOf(*profile, *count);
+    const auto pulley = belt::drive::pulleyAsSaid(profile, {count, millimetres});
+    if (pulley) return *pulley;
+    const QString option = QLatin1String(count ? teeth : diameter);
+    refuse(option, options.value(option), ui::say(pulley.reason(), profile));
 }
 
 /// A toothed belt has whole teeth: what was printed to a tenth is taken for them.
@@ -126,14 +112,9 @@ std::optional<double> millimetresOf(const Options& options, const char* name) {
 const belt::Profile* profileOf(const Options& options, const belt::Tables& tables) {
     if (!options.has("profile")) return nullptr;
     const QString text = options.value("profile").trimmed();
-    for (const belt::Profile& profile : tables.profiles())
-        if (ui::text(profile.name).compare(text, Qt::CaseInsensitive) == 0) return &profile;
-    const QStringList names = text.isEmpty() ? QStringList() : withOtherLetter(text, tables);
-    if (names.isEmpty()) refuse(QStringLiteral("profile"), text, Words::tr("there is no such profile."));
-    if (names.size() == 1) return tables.profile(names.front().toStdString());
-    refuse(QStringLiteral("profile"), text,
-           Words::tr("this may be %1. They look alike but do not fit each other: say which.")
-               .arg(names.join(QStringLiteral(", "))));
+    const auto may = belt::profilesSaid(text.toStdString(), tables);
+    if (may.size() == 1) return may.front();
+    refuse(QStringLiteral("profile"), text, ui::sayNotOneProfile(may));
 }
 
 TwoPulleys pulleysOf(const Options& options, const belt::Profile* profile) {

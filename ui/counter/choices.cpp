@@ -1,7 +1,6 @@
 #include "ui/counter/choices.h"
 
 #include "core/measure/code.h"
-#include "ui/counter/neighbours.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -14,7 +13,6 @@ struct ChoiceWords {
 };
 
 constexpr std::size_t Most = 9; // a digit each
-constexpr std::size_t MostNeighbours = 3;
 constexpr int LeastOfAName = 3; // letters before customers are looked for
 
 bool isAskedOfTheEye(belt::Question question) {
@@ -141,20 +139,6 @@ Choices choicesFor(const Inquiry& inquiry, const Session& session) {
     addScanned(made.choices, inquiry.said(), session);
     if (made.heading.isEmpty() && !made.choices.empty()) made.heading = ChoiceWords::tr("Also known here:");
     made.onlyByAlt = inquiry.state() == Inquiry::State::Complete;
-    return made;
-}
-
-Choices neighbourChoices(const belt::Reading& reading, const Session& session) {
-    Choices made;
-    for (const Neighbour& near : neighboursInStock(session.shop(), reading.belt, MostNeighbours)) {
-        belt::Reading other = reading;
-        other.belt = near.belt.belt;
-        if (const auto words = wordsFor(other, session.tables()))
-            made.choices.push_back({Choice::Does::Say, text(near.belt.designation),
-                                    ChoiceWords::tr("%1 here").arg(shown(near.here)), *words});
-    }
-    if (!made.choices.empty()) made.heading = ChoiceWords::tr("The nearest lengths that are here:");
-    made.onlyByAlt = true;
     return made;
 }
 

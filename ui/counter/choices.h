@@ -13,6 +13,7 @@ struct Choice {
         Say,      ///< `value` takes the place of what is typed
         Settle,   ///< the reading number `reading` is meant
         Open,     ///< the piece, ticket or order with the code `value`
+        Drive,    ///< the helper of that name is wanted
         Customer, ///< the order is for the customer named `value`
     };
     Does does;
@@ -33,8 +34,5 @@ struct Choices {
 
 /// For what stands on the line; empty if nothing is open. Reads the store for widths, codes and customers.
 Choices choicesFor(const Inquiry& inquiry, const Session& session);
-
-/// Belts near the one that is read which are here, with the width that was said; empty if there are none.
-Choices neighbourChoices(const belt::Reading& reading, const Session& session);
 
 } // namespace riband::ui

@@ -87,6 +87,9 @@ void CounterPage::take(const Choice& choice) {
         line_->clear();
         openScanned(session_, choice.value);
         return;
+    case Choice::Does::Drive:
+        emit driveWanted();
+        return;
     case Choice::Does::Customer:
         hand_.customer = choice.value.toStdString();
         hand_.phone = choice.remark.toStdString();
@@ -94,6 +97,12 @@ void CounterPage::take(const Choice& choice) {
         showSlip();
         break;
     }
+    line_->setFocus();
+}
+
+void CounterPage::want(const belt::Reading& reading) {
+    line_->selectAll();
+    line_->insert(wordsFor(reading, session_.tables()).value_or(text(belt::designation(reading.belt))));
     line_->setFocus();
 }
 

@@ -3,6 +3,7 @@
 #include "ui/counter/advice.h"
 #include "ui/counter/choice_list.h"
 #include "ui/counter/pick_form.h"
+#include "ui/counter/substitutes.h"
 #include "ui/counter/suggestion_card.h"
 #include "ui/counter/understood_strip.h"
 #include "ui/counter/ways_delegate.h"
@@ -96,6 +97,7 @@ void CounterPage::buildHint() {
         {tr("322L075"), tr("what is printed on the old belt")},
         {tr("6 PJ 47 inch"), tr("ribs, and inches")},
         {tr("scan"), tr("a piece, a ticket or an order, to see it")},
+        {tr("Ctrl+D"), tr("two pulleys and their distance instead of a belt")},
         {tr("F4"), tr("pick from drawings and lists instead")},
         {tr("F7"), tr("take up a parked or quoted order")}};
     int row = 1;
@@ -218,7 +220,7 @@ void CounterPage::showNothingHere() {
     if (outlook.belt.deliveryDays > 0)
         sentences << tr("Delivery takes %n days.", nullptr, outlook.belt.deliveryDays);
     if (choices_->isEmpty())
-        session_.attempt([&] { choices_->show(neighbourChoices(*inquiry_.reading(), session_)); });
+        session_.attempt([&] { choices_->show(substituteChoices(*inquiry_.reading(), session_)); });
     card_->showNone(tr("%1 is not here").arg(text(outlook.belt.designation)),
                     sentences.join(QLatin1Char(' ')));
     waysBox_->setVisible(false);

@@ -35,11 +35,17 @@ public:
 
     /// Puts words on the line as if they were typed.
     void say(const QString& words);
+    /// Puts a belt on the line; Ctrl+Z brings back what was there.
+    void want(const belt::Reading& reading);
     QLineEdit& line() { return *line_; }
     const Inquiry& inquiry() const { return inquiry_; }
     const OrderInHand& order() const { return hand_; }
     /// No answer is on its way.
     bool settled() const;
+
+signals:
+    /// What would another belt do to the distance of the pulleys?
+    void driveWanted();
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;

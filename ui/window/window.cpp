@@ -5,6 +5,7 @@
 #include "ui/counter/counter_page.h"
 #include "ui/desk/book_check.h"
 #include "ui/desk/labels.h"
+#include "ui/drive/drive_dialog.h"
 #include "ui/look/card_tabs.h"
 #include "ui/rack/rack_page.h"
 #include "ui/shop/shop_page.h"
@@ -148,10 +149,26 @@ QAction* Window::act(const QString& name, const QKeySequence& key, const std::fu
 }
 
 void Window::buildActions() {
+    buildDrive();
     act(tr("Help on this page"), Qt::Key_F1, [this] { showHelp(); });
     act(tr("Who acts"), Qt::CTRL | Qt::Key_U, [this] { changeWho(); });
     act(tr("Light or dark"), Qt::Key_F11, [this] { switchShade(); });
     act(tr("Leave Riband"), Qt::CTRL | Qt::Key_Q, [this] { close(); });
+}
+
+/// Opens over any page; the belt that is chosen there goes to the Counter.
+void Window::buildDrive() {
+    drive_ = new DriveDialog{session_, this};
+    const auto bring = [this] {
+        const Inquiry& said = counter_->inquiry();
+        drive_->bring(said.open().empty() ? said.reading() : nullptr);
+    };
+    act(drive_->windowTitle(), Qt::CTRL | Qt::Key_D, bring);
+    connect(counter_, &CounterPage::driveWanted, this, bring);
+    connect(drive_, &DriveDialog::sent, this, [this](const belt::Reading& reading) {
+        open(counter_);
+        counter_->want(reading);
+    });
 }
 
 void Window::connectAll() {

@@ -17,6 +17,7 @@ class BenchPage;
 class BookCheck;
 class CardTabBar;
 class CounterPage;
+class DriveDialog;
 class Page;
 class RackPage;
 class Scanner;
@@ -31,6 +32,7 @@ public:
     ~Window() override;
 
     CounterPage& counter() { return *counter_; }
+    DriveDialog& drive() { return *drive_; }
     BenchPage& bench() { return *bench_; }
     RackPage& rack() { return *rack_; }
     void open(Page* page);
@@ -57,11 +59,13 @@ private:
     void showHelp();
     void switchShade();
     void openOrder(store::OrderId order);
+    void buildDrive();
 
     Session& session_;
     std::vector<Page*> pages_;
     std::vector<QAction*> openers_; ///< of the pages, in their order
     CounterPage* counter_ = nullptr;
+    DriveDialog* drive_ = nullptr;
     BenchPage* bench_ = nullptr;
     RackPage* rack_ = nullptr;
     CardTabBar* tabs_;

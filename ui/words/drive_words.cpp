@@ -30,17 +30,7 @@ QString shortNumber(double value) {
 
 QString upwards(double millimetres) { return number(std::ceil(millimetres * 100) / 100, 2); }
 
-/// "2.00 mm farther".
-QString shiftOf(double shift) {
-    if (std::abs(shift) < 0.005) return Words::tr("as wanted");
-    return shift > 0 ? Words::tr("%1 farther").arg(shownMillimetres(shift))
-                     : Words::tr("%1 nearer").arg(shownMillimetres(-shift));
-}
-
-QString moveOf(double move) {
-    return move < 0 ? Words::tr("set the pulley %1 back").arg(shownMillimetres(-move))
-                    : Words::tr("set the pulley %1 on").arg(shownMillimetres(move));
-}
+QString moveOf(double move) { return Words::tr("set the pulley %1").arg(shownMove(move)); }
 
 QString turnsOf(double turns) {
     const QString count = shortNumber(std::abs(turns));
@@ -61,20 +51,6 @@ QString tooShort(const DriveFault& fault, const TwoPulleys& drive) {
                         .arg(static_cast<qint64>(
                             std::ceil(fault.least / drive.profile->pitch.inMillimetres() - 1e-9)));
     return sentence + QLatin1Char('.');
-}
-
-QString stockWords(const std::vector<Stocked>& stock) {
-    Extent widest = Extent::none(stock.front().widest.unit());
-    QStringList constructions;
-    for (const Stocked& stocked : stock) {
-        widest = std::max(widest, stocked.widest);
-        if (!stocked.belt.construction.empty()) constructions << text(stocked.belt.construction);
-    }
-    QString words = widest.isNone() ? Words::tr("here as a ready belt")
-                                    : Words::tr("here, up to %1 wide").arg(shown(widest));
-    if (!constructions.isEmpty())
-        words += QStringLiteral(" (%1)").arg(constructions.join(QStringLiteral(", ")));
-    return words;
 }
 
 QString meshWords(const std::optional<int>& teeth) {
@@ -105,6 +81,58 @@ QString shownMillimetres(double millimetres) { return Words::tr("%1 mm").arg(num
 QString shownDegrees(double degrees) { return Words::tr("%1°").arg(number(degrees, 1)); }
 QString shownRatio(double ratio) { return Words::tr("%1:1").arg(shortNumber(ratio)); }
 QString shownShare(double share) { return Words::tr("%1 %").arg(number(share * 100, 0)); }
+
+QString shownShift(double shift) {
+    if (std::abs(shift) < 0.005) return Words::tr("as wanted");
+    return shift > 0 ? Words::tr("%1 farther").arg(shownMillimetres(shift))
+                     : Words::tr("%1 nearer").arg(shownMillimetres(-shift));
+}
+
+QString shownMove(double move) {
+    return move < 0 ? Words::tr("%1 back").arg(shownMillimetres(-move))
+                    : Words::tr("%1 on").arg(shownMillimetres(move));
+}
+
+QString shownStock(const std::vector<Stocked>& stock) {
+    Extent widest = Extent::none(stock.front().widest.unit());
+    QStringList constructions;
+    for (const Stocked& stocked : stock) {
+        widest = std::max(widest, stocked.widest);
+        if (!stocked.belt.construction.empty()) constructions << text(stocked.belt.construction);
+    }
+    QString words = widest.isNone() ? Words::tr("here as a ready belt")
+                                    : Words::tr("here, up to %1 wide").arg(shown(widest));
+    if (!constructions.isEmpty())
+        words += QStringLiteral(" (%1)").arg(constructions.join(QStringLiteral(", ")));
+    return words;
+}
+
+QString say(PulleyFault fault, const belt::Profile* profile) {
+    switch (fault) {
+    case PulleyFault::NothingOrBoth:
+        return Words::tr("Give either teeth or a diameter.");
+    case PulleyFault::NotPositive:
+        return Words::tr("A diameter is more than nothing.");
+    case PulleyFault::TeethNeedProfile:
+        return Words::tr("Teeth need the profile, for their pitch.");
+    case PulleyFault::RibsHaveNoTeeth:
+        return Words::tr("Ribbed pulleys have no teeth: give their effective diameters.");
+    case PulleyFault::BackHasNoTeeth:
+        return Words::tr("The back of %1 has no teeth.").arg(text(profile->name));
+    case PulleyFault::NoThickness:
+        return Words::tr("The tables do not have the thickness of %1.").arg(text(profile->name));
+    }
+    return {};
+}
+
+QString sayNotOneProfile(const std::vector<const belt::Profile*>& may) {
+    if (may.empty()) return Words::tr("there is no such profile.");
+    QStringList names;
+    for (const belt::Profile* profile : may)
+        names << text(profile->name);
+    return Words::tr("this may be %1. They look alike but do not fit each other: say which.")
+        .arg(names.join(QStringLiteral(", ")));
+}
 
 QString say(const DriveFault& fault, const TwoPulleys& drive) {
     if (fault.kind == DriveFault::Kind::BeltTooShort) return tooShort(fault, drive);
@@ -191,11 +219,11 @@ QString describe(const Run& run) {
 QString describe(const Choice& choice) {
     QStringList parts{
         Words::tr("%1: at %2, %3")
-            .arg(nameOf(choice.belt), shownMillimetres(choice.run.centre), shiftOf(choice.shift)),
+            .arg(nameOf(choice.belt), shownMillimetres(choice.run.centre), shownShift(choice.shift)),
         Words::tr("arcs %1 and %2")
             .arg(shownDegrees(choice.run.arcSmallDegrees), shownDegrees(choice.run.arcLargeDegrees))};
     if (choice.run.mesh) parts << meshWords(choice.run.teethInMesh());
-    if (choice.inStock()) parts << stockWords(choice.stock);
+    if (choice.inStock()) parts << shownStock(choice.stock);
     if (!choice.listed) parts << Words::tr("in no maker's list");
     if (!choice.reachable) parts << Words::tr("more than the drive can be set");
     return parts.join(QStringLiteral(", "));
@@ -207,7 +235,7 @@ QString describe(const RouteChoice& choice) {
                              : Words::tr("%1 shorter than the route").arg(shownMillimetres(-choice.excess));
     QStringList parts{QStringLiteral("%1: %2").arg(nameOf(choice.belt), size)};
     if (choice.move) parts << moveOf(*choice.move);
-    if (choice.inStock()) parts << stockWords(choice.stock);
+    if (choice.inStock()) parts << shownStock(choice.stock);
     if (!choice.listed) parts << Words::tr("in no maker's list");
     return parts.join(QStringLiteral(", "));
 }

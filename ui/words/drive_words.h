@@ -3,6 +3,7 @@
 #include "core/belt/drive/load.h"
 #include "core/belt/drive/remarks.h"
 #include "core/belt/drive/route_choices.h"
+#include "core/belt/drive/said_pulley.h"
 #include "core/belt/drive/substitutes.h"
 
 #include <QString>
@@ -18,9 +19,16 @@ QString shownDegrees(double degrees);
 /// Turns of the first pulley for one of the second: "2:1", "0.5:1".
 QString shownRatio(double ratio);
 QString shownShare(double share); ///< "63 %"
+QString shownShift(double shift); ///< of a distance: "2.00 mm farther", "as wanted"
+QString shownMove(double move);   ///< of the pulley that can be set: "4.11 mm back", "0.51 mm on"
+/// "here, up to 101 mm wide (steel cord)"; `stock` is not empty.
+QString shownStock(const std::vector<belt::drive::Stocked>& stock);
 
 /// Why the drive can't be, and the least that works.
 QString say(const belt::drive::DriveFault& fault, const belt::drive::TwoPulleys& drive);
+QString say(belt::drive::PulleyFault fault, const belt::Profile* profile);
+/// A name that is no profile, or may be several (belt::profilesSaid).
+QString sayNotOneProfile(const std::vector<const belt::Profile*>& may);
 /// Pulleys count from 1.
 QString say(const belt::drive::RouteFault& fault);
 QString say(const belt::drive::Remark& remark, const belt::drive::TwoPulleys& drive);
