@@ -174,8 +174,10 @@ private:
         const Extent extent = extentOf(event.amount, belt);
         const auto stocked = store::Catalogue{connection_}.find(belt).value();
         for (const auto& piece : store::Pieces{connection_}.ofBelt(stocked.id))
-            if (piece.extent == extent)
-                return shop::scrap(as(event), piece.id, extent, store::ScrapReason::Aged, event.note);
+            if (piece.extent == extent) {
+                shop::scrap(as(event), piece.id, extent, store::ScrapReason::Aged, event.note);
+                return;
+            }
         throw std::runtime_error("no such piece");
     }
 
