@@ -13,6 +13,7 @@ struct Choice {
         Say,      ///< `value` takes the place of what is typed
         Settle,   ///< the reading number `reading` is meant
         Open,     ///< the piece, ticket or order with the code `value`
+        Overrule, ///< the belt is sold as said, though something known of it disagrees
         Customer, ///< the order is for the customer named `value`
     };
     Does does;

@@ -46,6 +46,7 @@ void CounterPage::buildActions() {
 
 void CounterPage::start() {
     hand_.clear();
+    dropEvidence();
     line_->clear();
     inquiry_.say({});
     showUnderstood();
@@ -59,7 +60,7 @@ void CounterPage::enter() {
         line_->clear();
         return;
     }
-    if (inquiry_.state() == Inquiry::State::Complete)
+    if (inquiry_.state() == Inquiry::State::Complete && !disagrees())
         addLine();
     else if (!choices_->isEmpty())
         choices_->setFocus();
@@ -83,6 +84,10 @@ void CounterPage::take(const Choice& choice) {
         inquiry_.choose(choice.reading);
         showUnderstood();
         break;
+    case Choice::Does::Overrule:
+        evidence_.overrule();
+        showUnderstood();
+        break;
     case Choice::Does::Open:
         line_->clear();
         openScanned(session_, choice.value);
@@ -99,17 +104,24 @@ void CounterPage::take(const Choice& choice) {
 
 bool CounterPage::addLine() {
     auto line = pending();
-    if (!line) return false;
+    if (!line || disagrees()) return false;
     hand_.put(std::move(*line));
     line_->clear();
     showSlip();
     return true;
 }
 
+void CounterPage::warnUnclear(const QString& undone) {
+    session_.warn((disagrees()
+                       ? tr("What is known of the belt disagrees with what was said. Choose below; %1.")
+                       : tr("The line is not clear yet. Finish or clear it first; %1."))
+                      .arg(undone));
+}
+
 /// Everything that is typed goes along; what is not understood holds the order back, and nothing is lost.
 void CounterPage::orderAndTicket() {
     if (inquiry_.state() != Inquiry::State::Empty && !addLine()) {
-        session_.warn(tr("The line is not clear yet. Finish or clear it first; nothing was ordered."));
+        warnUnclear(tr("nothing was ordered"));
         choices_->setFocus();
         return;
     }
@@ -147,7 +159,7 @@ void CounterPage::keepPapers(const shop::Ordered& done) {
 
 std::optional<store::OrderId> CounterPage::keepAside(KeepAside keep) {
     if (inquiry_.state() != Inquiry::State::Empty && !addLine()) {
-        session_.warn(tr("The line is not clear yet. Finish or clear it first; nothing was kept."));
+        warnUnclear(tr("nothing was kept"));
         return std::nullopt;
     }
     std::optional<store::OrderId> kept;

@@ -2,6 +2,7 @@
 
 #include "ui/counter/advice.h"
 #include "ui/counter/choice_list.h"
+#include "ui/counter/evidence_strip.h"
 #include "ui/counter/pick_form.h"
 #include "ui/counter/suggestion_card.h"
 #include "ui/counter/understood_strip.h"
@@ -31,13 +32,15 @@ constexpr int SlipWidth = 392;
 } // namespace
 
 CounterPage::CounterPage(Session& session, QWidget* parent)
-    : Page{parent}, session_{session}, inquiry_{session.tables()}, advice_{new Advice{session, this}},
-      line_{new QLineEdit}, understood_{new UnderstoodStrip{session.tables()}}, choices_{new ChoiceList},
-      below_{new QStackedWidget}, card_{new SuggestionCard}, hint_{new QWidget},
+    : Page{parent}, session_{session}, inquiry_{session.tables()}, evidence_{session.tables()},
+      advice_{new Advice{session, this}}, line_{new QLineEdit},
+      understood_{new UnderstoodStrip{session.tables()}}, strip_{new EvidenceStrip{session.tables()}},
+      choices_{new ChoiceList}, below_{new QStackedWidget}, card_{new SuggestionCard}, hint_{new QWidget},
       waysModel_{new WaysModel{this}}, ways_{new QListView}, pickForm_{new PickForm{session}} {
     setObjectName(QStringLiteral("counter"));
     buildActions();
     buildView();
+    buildEvidence();
     connectAll();
     start();
 }
@@ -65,6 +68,7 @@ QWidget* CounterPage::buildLeft() {
     column->setSpacing(4 * step);
     column->addWidget(line_);
     column->addWidget(understood_);
+    column->addWidget(strip_);
     column->addWidget(choices_);
     column->addWidget(below_, 1);
     return box;
@@ -96,6 +100,8 @@ void CounterPage::buildHint() {
         {tr("322L075"), tr("what is printed on the old belt")},
         {tr("6 PJ 47 inch"), tr("ribs, and inches")},
         {tr("scan"), tr("a piece, a ticket or an order, to see it")},
+        {tr("Ctrl+W"), tr("no code, but the old belt: measure it")},
+        {tr("F6"), tr("what pulley he brings, and what a tape says")},
         {tr("F4"), tr("pick from drawings and lists instead")},
         {tr("F7"), tr("take up a parked or quoted order")}};
     int row = 1;
@@ -151,6 +157,7 @@ bool CounterPage::settled() const { return !advice_->searching(); }
 
 void CounterPage::refresh() {
     if (below_->currentWidget() == pickForm_) pickForm_->refresh();
+    readTapeError();
     lineChanged(line_->text()); // the pieces may be others by now
     if (!line_->hasFocus()) line_->setFocus();
 }
@@ -181,6 +188,7 @@ void CounterPage::showUnderstood() {
         understood_->show(*inquiry_.reading(), made.join(QStringLiteral(", ")));
     } else
         understood_->clear();
+    showEvidence();
     if (below_->currentWidget() == pickForm_) pickForm_->show(inquiry_);
 }
 

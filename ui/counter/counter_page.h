@@ -1,5 +1,6 @@
 #pragma once
 
+#include "ui/counter/evidence.h"
 #include "ui/counter/inquiry.h"
 #include "ui/counter/order_in_hand.h"
 #include "ui/counter/order_slip.h"
@@ -15,6 +16,7 @@ namespace riband::ui {
 
 class Advice;
 class ChoiceList;
+class EvidenceStrip;
 struct Choice;
 class PickForm;
 class SuggestionCard;
@@ -38,6 +40,11 @@ public:
     QLineEdit& line() { return *line_; }
     const Inquiry& inquiry() const { return inquiry_; }
     const OrderInHand& order() const { return hand_; }
+    /// Puts a belt that was measured on the line, with the width and the number that were said before.
+    void takeMeasured(const MeasuredBelt& measured);
+    /// So much is known of the customer's old belt; the line stays as it is.
+    void noteMeasured(const MeasuredBelt& measured);
+    EvidenceStrip& evidence() { return *strip_; }
     /// No answer is on its way.
     bool settled() const;
 
@@ -54,11 +61,19 @@ private:
     QWidget* buildWays();
     void connectAll();
 
+    // counter_evidence.cpp
+    void buildEvidence();
+    void readTapeError();
+    void showEvidence();
+    bool disagrees() const;
+    void dropEvidence();
+
     void lineChanged(const QString& words);
     void showUnderstood();
     void showAdvice();
     void showNothingHere();
     void showSlip();
+    void warnUnclear(const QString& undone);
     bool chooseWay(int by);
     bool lacks() const;
     std::optional<SlipLine> pending() const;
@@ -86,6 +101,7 @@ private:
     Session& session_;
     Inquiry inquiry_;
     OrderInHand hand_;
+    Evidence evidence_;
     Advice* advice_;
     std::optional<store::TicketId> lastTicket_;
 
@@ -93,6 +109,7 @@ private:
     QAction *takeUp_ = nullptr, *pick_ = nullptr, *print_ = nullptr;
     QLineEdit* line_;
     UnderstoodStrip* understood_;
+    EvidenceStrip* strip_;
     ChoiceList* choices_;
     QStackedWidget* below_;
     SuggestionCard* card_;

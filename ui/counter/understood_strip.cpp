@@ -2,6 +2,7 @@
 
 #include "ui/desk/labels.h"
 #include "ui/drawing/tooth.h"
+#include "ui/words/identify_words.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -104,6 +105,9 @@ void UnderstoodStrip::showRemarks(const belt::Reading& reading, const QString& m
     QStringList remarks;
     for (const auto remark : reading.remarks)
         remarks << say(remark, reading);
+    if (const belt::Profile* profile = tables_.profile(reading.belt.profile))
+        if (const QString supply = say(belt::identify::supplyOf(*profile, false, tables_)); !supply.isEmpty())
+            remarks << supply;
     if (!made.isEmpty()) remarks << made;
     remarks_->setText(remarks.join(QLatin1Char('\n')));
 }

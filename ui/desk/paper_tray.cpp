@@ -1,13 +1,12 @@
 #include "ui/desk/paper_tray.h"
 
+#include "ui/desk/print.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
 #include <QCoreApplication>
 #include <QDir>
 #include <QPdfWriter>
-#include <QPrintDialog>
-#include <QPrinter>
 
 #include <map>
 
@@ -135,13 +134,7 @@ QString PaperTray::beltLabels(const shop::BenchMounting& mounting) const {
 }
 
 bool PaperTray::print(const QPageSize& size, const Paint& paint, QWidget* at) {
-    QPrinter printer{QPrinter::HighResolution};
-    printer.setPageSize(size);
-    printer.setFullPage(true);
-    QPrintDialog dialog{&printer, at};
-    if (dialog.exec() != QDialog::Accepted) return false;
-    paint(printer);
-    return true;
+    return printPaper(size, paint, at);
 }
 
 bool PaperTray::printTicket(store::TicketId id, QWidget* at) const {

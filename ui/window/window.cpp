@@ -8,6 +8,7 @@
 #include "ui/look/card_tabs.h"
 #include "ui/rack/rack_page.h"
 #include "ui/shop/shop_page.h"
+#include "ui/which/which_dialog.h"
 #include "ui/window/help_dialog.h"
 #include "ui/window/scanner.h"
 #include "ui/window/status_line.h"
@@ -148,10 +149,22 @@ QAction* Window::act(const QString& name, const QKeySequence& key, const std::fu
 }
 
 void Window::buildActions() {
+    buildWhich();
     act(tr("Help on this page"), Qt::Key_F1, [this] { showHelp(); });
     act(tr("Who acts"), Qt::CTRL | Qt::Key_U, [this] { changeWho(); });
     act(tr("Light or dark"), Qt::Key_F11, [this] { switchShade(); });
     act(tr("Leave Riband"), Qt::CTRL | Qt::Key_Q, [this] { close(); });
+}
+
+/// The helper over any page; what it finds goes to the Counter.
+void Window::buildWhich() {
+    which_ = new WhichDialog{session_, this};
+    act(tr("Which belt is this?"), Qt::CTRL | Qt::Key_W, [this] { which_->bring(); });
+    connect(which_, &WhichDialog::sent, this, [this](const MeasuredBelt& measured) {
+        open(counter_);
+        counter_->takeMeasured(measured);
+    });
+    connect(which_, &WhichDialog::left, counter_, &CounterPage::noteMeasured);
 }
 
 void Window::connectAll() {

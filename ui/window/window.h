@@ -22,6 +22,7 @@ class RackPage;
 class Scanner;
 class StatusLine;
 class Toast;
+class WhichDialog;
 
 /// The program's window: pages as index cards, the state of the book below. `session` outlives it.
 class Window final : public QMainWindow {
@@ -36,6 +37,7 @@ public:
     void open(Page* page);
     Page* current() const;
     const std::vector<Page*>& pages() const { return pages_; }
+    WhichDialog& which() { return *which_; }
     const Toast& toast() const { return *toast_; }
     const StatusLine& status() const { return *status_; }
 
@@ -54,6 +56,7 @@ private:
     void showTabs();
     void changeWho();
     void showWho();
+    void buildWhich();
     void showHelp();
     void switchShade();
     void openOrder(store::OrderId order);
@@ -71,6 +74,7 @@ private:
     Toast* toast_;
     BookCheck* check_;
     Scanner* scanner_ = nullptr;
+    WhichDialog* which_ = nullptr;
 };
 
 /// The shade that was last chosen on this computer.

@@ -299,6 +299,19 @@ QString say(const Interchange& interchange, const QString& first, const QString&
     return {};
 }
 
+QString sayWear(const Sample& sample, const Candidate& candidate) {
+    if (sample.condition == Condition::New) return {};
+    const bool ribbed = candidate.profile->ribbed();
+    const double stretch = ribbed ? wear::stretchOfRibbed : wear::stretchOfToothed;
+    const double length = candidate.belt ? candidate.belt->length.inMillimetres() : 1000;
+    const QString ofLength =
+        Words::tr("up to %1 in %2 long").arg(millimetres(stretch * length), millimetres(length));
+    if (ribbed) return Words::tr("A used one measures %1 (common practice).").arg(ofLength);
+    return Words::tr("A used one measures %1, its teeth up to %2 % thin (common practice).")
+        .arg(ofLength)
+        .arg(std::lround(wear::toothLoss * 100));
+}
+
 QString say(const OldWidth& width) {
     const QString measured = shown(width.measured);
     if (!width.standard) return measured;

@@ -23,6 +23,8 @@ QString say(const belt::identify::Apart& apart, int taken, const std::optional<b
 QString why(const belt::identify::Identification& answer, const belt::identify::Sample& sample);
 /// Whether one may stand for the other; names are profiles or designations.
 QString say(const belt::identify::Interchange& interchange, const QString& first, const QString& second);
+/// How far use may have changed what was measured of this belt; "" of a new one. Bounds are common practice.
+QString sayWear(const belt::identify::Sample& sample, const belt::identify::Candidate& candidate);
 QString say(const belt::identify::OldWidth& width);
 /// Nothing to say of what is cut from an ordinary sleeve.
 QString say(belt::identify::Supply supply);

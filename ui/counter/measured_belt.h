@@ -1,0 +1,19 @@
+#pragma once
+
+#include "core/belt/belt.h"
+#include "core/measure/extent.h"
+
+#include <optional>
+#include <string>
+
+namespace riband::ui {
+
+/// What the measurements on the customer's old belt came to.
+struct MeasuredBelt {
+    std::string profile;
+    std::optional<belt::Belt> belt; ///< nothing while its length was not measured
+    std::optional<Extent> width;    ///< to offer; nothing if it was not measured
+    double probability;
+};
+
+} // namespace riband::ui

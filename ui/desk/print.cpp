@@ -1,0 +1,18 @@
+#include "ui/desk/print.h"
+
+#include <QPrintDialog>
+#include <QPrinter>
+
+namespace riband::ui {
+
+bool printPaper(const QPageSize& size, const std::function<void(QPagedPaintDevice&)>& paint, QWidget* at) {
+    QPrinter printer{QPrinter::HighResolution};
+    printer.setPageSize(size);
+    printer.setFullPage(true);
+    QPrintDialog dialog{&printer, at};
+    if (dialog.exec() != QDialog::Accepted) return false;
+    paint(printer);
+    return true;
+}
+
+} // namespace riband::ui

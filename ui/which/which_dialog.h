@@ -1,0 +1,75 @@
+#pragma once
+
+#include "ui/counter/measured_belt.h"
+#include "ui/which/identifier.h"
+#include "ui/which/stock_here.h"
+
+#include <QDialog>
+
+class QAction;
+class QListView;
+
+namespace riband::ui {
+
+class AnswerCard;
+class CandidatesModel;
+class KeyButton;
+class SampleForm;
+
+/// Which belt is this? Opened over any page: what can be measured on the old belt at the left, what it may be
+/// at the right, while one types. Escape closes it and loses nothing; what was typed stays until it is
+/// cleared.
+class WhichDialog final : public QDialog {
+    Q_OBJECT
+public:
+    explicit WhichDialog(Session& session, QWidget* parent = nullptr);
+
+    /// Shows it, with the stock and the sales of now.
+    void bring();
+    SampleForm& form() { return *form_; }
+    /// Nothing while nothing is answered yet.
+    const Identifier::Answer* answer() const { return answer_.get(); }
+    /// No answer is on its way.
+    bool settled() const;
+    /// What the chosen candidate comes to; nothing while there is none, or the measures disagree.
+    std::optional<MeasuredBelt> chosen() const;
+
+    void done(int result) override;
+
+signals:
+    /// The chosen belt goes onto the Counter's line.
+    void sent(const riband::ui::MeasuredBelt& measured);
+    /// It was closed without sending: so much is known of the belt, if its profile is settled.
+    void left(const riband::ui::MeasuredBelt& measured);
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    void buildView();
+    QWidget* buildAnswer();
+    QWidget* buildKeys();
+    QAction* act(const QString& name, const QKeySequence& key, const std::function<void()>& does);
+    void ask();
+    void take(const Identifier::Shared& answer);
+    void showNothing();
+    void choose(int by);
+    void send();
+    void clear();
+    void readErrors();
+    void setErrors();
+    void showGauge();
+    void printGauge();
+
+    Session& session_;
+    StockHere stock_;
+    Identifier* identifier_;
+    Identifier::Shared answer_;
+    SampleForm* form_;
+    AnswerCard* card_;
+    CandidatesModel* model_;
+    QListView* list_;
+    KeyButton* send_ = nullptr;
+};
+
+} // namespace riband::ui
