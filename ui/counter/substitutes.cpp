@@ -7,6 +7,7 @@
 #include "ui/words/words.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace riband::ui {
 
@@ -60,7 +61,11 @@ void addWidths(std::vector<Choice>& choices, const belt::Reading& reading, const
     const auto here = std::find_if(stock.begin(), stock.end(),
                                    [&](const Stocked& stocked) { return stocked.belt == reading.belt; });
     if (!profile || !reading.width || here == stock.end()) return;
-    for (const auto& other : belt::drive::otherWidths(*profile, *reading.width, tables)) {
+    auto others = belt::drive::otherWidths(*profile, *reading.width, tables);
+    std::sort(others.begin(), others.end(), [](const auto& a, const auto& b) {
+        return std::abs(a.share - 1) < std::abs(b.share - 1); // the one that pulls most alike first
+    });
+    for (const auto& other : others) {
         const QString words = wordsOf(reading, reading.belt, other.width, tables);
         if (words.isEmpty() || !belt::drive::wideEnough(*here, other.width)) continue;
         choices.push_back({Choice::Does::Say, SubstituteWords::tr("%1 wide").arg(shown(other.width)),
