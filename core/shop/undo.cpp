@@ -135,6 +135,10 @@ store::MovementId undoInside(const Shop& shop, store::MovementId movement) {
     const store::RecordedMovement mistake = counterable(shop, movement);
     if (const auto mounting = store::Tickets{shop.connection}.mountingCutBy(movement))
         return takeBackCut(shop, *mounting);
+    // A cut that settled a count without a mounting of its own: its order line was counted with it.
+    if (mistake.movement.about().act == store::Act::Cut &&
+        !store::Counts{shop.connection}.settlementsOf(movement).empty())
+        refuse(Why::ActStays, std::to_string(movement.value()));
     return counter(shop, mistake);
 }
 
