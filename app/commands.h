@@ -17,6 +17,7 @@ Exit drive(const QStringList& arguments);
 Exit verify(const QStringList& arguments);
 Exit backup(const QStringList& arguments);
 Exit restore(const QStringList& arguments);
+Exit count(const QStringList& arguments);
 Exit importTable(const QStringList& arguments);
 Exit exportTable(const QStringList& arguments);
 /// Talks in JSON lines with a program that plays the shop.

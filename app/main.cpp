@@ -35,6 +35,7 @@ constexpr Verb verbs[] = {
     {"verify", QT_TRANSLATE_NOOP("Words", "recomputes the book of a shop"), app::verify},
     {"backup", QT_TRANSLATE_NOOP("Words", "copies a shop and verifies the copy"), app::backup},
     {"restore", QT_TRANSLATE_NOOP("Words", "puts a backup in the place of a shop"), app::restore},
+    {"count", QT_TRANSLATE_NOOP("Words", "takes the scans of a count into a shop"), app::count},
     {"import", QT_TRANSLATE_NOOP("Words", "takes a table of stock or belts into a shop"), app::importTable},
     {"export", QT_TRANSLATE_NOOP("Words", "writes the stock or the ledger as a table"), app::exportTable},
     {"advise", QT_TRANSLATE_NOOP("Words", "decides what to cut for a stream of orders"), app::advise},

@@ -7,9 +7,9 @@ namespace riband::shop {
 /// One scan of a hand-held collector.
 struct CollectedScan {
     std::string place;
-    std::optional<store::PieceId> piece; ///< none: a find of `belt`
+    std::optional<store::PieceId> piece{}; ///< none: a find of `belt`
     std::optional<belt::Belt> belt{};
-    std::optional<Extent> measured; ///< none: it is there
+    std::optional<Extent> measured{}; ///< none: it is there
     store::Method method = store::Method::Calliper;
     std::string remark{};
 };
