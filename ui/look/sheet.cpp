@@ -27,6 +27,9 @@ QFrame[surface="line"] { background: @line; border: none; min-height: 1px; max-h
 
 QLabel { background: transparent; }
 QLabel[role="typed"] { font-size: 30px; }
+QLabel[role="far"] { font-size: 72px; font-weight: 600; }
+QLabel[role="saidOk"] { font-size: 30px; font-weight: 600; color: @ok; }
+QLabel[role="saidWarn"] { font-size: 30px; font-weight: 600; color: @warm; }
 QLabel[role="total"] { font-size: 34px; font-weight: 600; }
 QLabel[role="head"] { font-size: 20px; font-weight: 600; }
 QLabel[role="part"] { font-size: 18px; font-weight: 600; }

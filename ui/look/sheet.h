@@ -8,7 +8,7 @@ namespace riband::ui {
 ///   QFrame[surface]  "card", "sunk", "ground", "advice" (sunk with the warm edge), "tile" (outlined card)
 ///   QLabel[role]     "typed", "total", "head", "part", "strong", "remark", "small", "warn", "gain",
 ///   "danger",
-///                    "ok"
+///                    "ok", "far" (to be read from two metres), "saidOk", "saidWarn"
 ///   QLineEdit[use]   "main": the one line of a page that takes everything
 QString styleSheet(const Look& look);
 

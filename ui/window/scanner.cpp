@@ -39,7 +39,7 @@ bool Scanner::seenBelow(const QWidget* receiver, const QEvent* event) {
 bool Scanner::eventFilter(QObject* watched, QEvent* event) {
     if (event->type() != QEvent::KeyPress || !watched->isWidgetType()) return false;
     const auto* receiver = static_cast<const QWidget*>(watched);
-    if (seenBelow(receiver, event) || receiver == alone_) return false;
+    if (seenBelow(receiver, event) || alone_.contains(receiver)) return false;
     return keyPressed(*static_cast<QKeyEvent*>(event));
 }
 

@@ -4,6 +4,7 @@
 #include <QString>
 
 #include <functional>
+#include <set>
 
 class QKeyEvent;
 class QWidget;
@@ -18,7 +19,7 @@ public:
     /// `open` shows what the code names; false if it names nothing. `now` in ms.
     Scanner(std::function<bool(const QString&)> open, std::function<qint64()> now, QObject* parent = nullptr);
     /// A field that reads codes by itself.
-    void leaveAlone(const QWidget* field) { alone_ = field; }
+    void leaveAlone(const QWidget* field) { alone_.insert(field); }
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
@@ -28,7 +29,7 @@ private:
     bool keyPressed(const QKeyEvent& key);
     std::function<bool(const QString&)> open_;
     std::function<qint64()> now_;
-    const QWidget* alone_ = nullptr;
+    std::set<const QWidget*> alone_;
     const QWidget* receiver_ = nullptr;
     const QEvent* event_ = nullptr;
     QString burst_;

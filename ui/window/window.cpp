@@ -9,6 +9,7 @@
 #include "ui/look/card_tabs.h"
 #include "ui/rack/rack_page.h"
 #include "ui/shop/shop_page.h"
+#include "ui/tally/tally_page.h"
 #include "ui/window/help_dialog.h"
 #include "ui/window/scanner.h"
 #include "ui/window/status_line.h"
@@ -82,9 +83,11 @@ void Window::buildPages() {
     counter_ = new CounterPage{session_};
     bench_ = new BenchPage{session_};
     rack_ = new RackPage{session_};
+    tally_ = new TallyPage{session_};
     addPage(counter_, Qt::Key_1);
     addPage(bench_, Qt::Key_2);
     addPage(rack_, Qt::Key_3);
+    addPage(tally_, Qt::Key_4);
     addPage(new ShopPage{session_}, Qt::Key_6);
     tabs_->setAccessibleName(tr("Pages"));
 }
@@ -192,6 +195,7 @@ void Window::connectAll() {
     scanner_ = new Scanner{[this](const QString& code) { return openScanned(session_, code); },
                            [] { return QDateTime::currentMSecsSinceEpoch(); }, this};
     scanner_->leaveAlone(&counter_->line());
+    scanner_->leaveAlone(&tally_->line());
     qApp->installEventFilter(this);
     qApp->installEventFilter(scanner_); // the last one installed sees the keys first
 }

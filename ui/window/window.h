@@ -22,6 +22,7 @@ class Page;
 class RackPage;
 class Scanner;
 class StatusLine;
+class TallyPage;
 class Toast;
 
 /// The program's window: pages as index cards, the state of the book below. `session` outlives it.
@@ -35,6 +36,7 @@ public:
     DriveDialog& drive() { return *drive_; }
     BenchPage& bench() { return *bench_; }
     RackPage& rack() { return *rack_; }
+    TallyPage& tally() { return *tally_; }
     void open(Page* page);
     Page* current() const;
     const std::vector<Page*>& pages() const { return pages_; }
@@ -68,6 +70,7 @@ private:
     DriveDialog* drive_ = nullptr;
     BenchPage* bench_ = nullptr;
     RackPage* rack_ = nullptr;
+    TallyPage* tally_ = nullptr;
     CardTabBar* tabs_;
     QStackedWidget* stack_;
     QLabel* who_;

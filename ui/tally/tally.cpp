@@ -1,0 +1,176 @@
+#include "ui/tally/tally.h"
+
+#include "core/belt/reader.h"
+#include "core/measure/code.h"
+#include "core/measure/text.h"
+#include "ui/words/count_words.h"
+#include "ui/words/tr.h"
+#include "ui/words/words.h"
+
+namespace riband::ui {
+
+using shop::counting::Verdict;
+
+Tally::Step Tally::step() const {
+    if (!count_) return Step::Place;
+    return piece_ || find_ ? Step::Width : Step::Piece;
+}
+
+void Tally::nextMethod() {
+    using store::Method;
+    method_ = method_ == Method::Calliper ? Method::Tape
+              : method_ == Method::Tape   ? Method::Eye
+                                          : Method::Calliper;
+}
+
+bool Tally::tell(Tone tone, const QString& words) {
+    tone_ = tone;
+    said_ = words;
+    return tone != Tone::Warn;
+}
+
+bool Tally::enter(const QString& typed) {
+    const QString words = typed.trimmed();
+    switch (step()) {
+    case Step::Place:
+        return enterPlace(words);
+    case Step::Piece:
+        return enterPiece(words);
+    case Step::Width:
+        return enterWidth(words);
+    }
+    return false;
+}
+
+void Tally::back() {
+    if (piece_ || find_) {
+        piece_.reset();
+        find_.reset();
+    } else {
+        count_.reset();
+        place_.clear();
+    }
+    tell(Tone::Plain, {});
+}
+
+std::optional<std::string> Tally::knownPlace(const QString& words) const {
+    for (const std::string& place : store::Pieces{session_.shop().connection}.places())
+        if (text(place).compare(words, Qt::CaseInsensitive) == 0) return place;
+    return std::nullopt;
+}
+
+bool Tally::begin(const std::string& place) {
+    if (!session_.attempt([&] { count_ = shop::beginCount(session_.shop(), place); })) return false;
+    place_ = text(place);
+    newPlace_.clear();
+    return tell(Tone::Plain, Words::tr("Counting %1.").arg(place_));
+}
+
+bool Tally::enterPlace(const QString& words) {
+    if (words.isEmpty()) return tell(Tone::Warn, Words::tr("Scan the label of a place, or type its name."));
+    if (const auto known = knownPlace(words)) return begin(*known);
+    if (newPlace_ == words) return begin(words.toStdString());
+    newPlace_ = words;
+    return tell(Tone::Warn,
+                Words::tr("No place is called “%1”. Enter it once more if it is a new one.").arg(words));
+}
+
+bool Tally::enterPiece(const QString& words) {
+    if (const auto code = Code::read(words.toStdString())) {
+        piece_ = store::Pieces{session_.shop().connection}.byCode(code->text());
+        if (!piece_) return tell(Tone::Warn, Words::tr("No piece has the code “%1”.").arg(words));
+        belt_ = text(store::Catalogue{session_.shop().connection}.at(piece_->belt).designation);
+        return tell(Tone::Plain, {});
+    }
+    if (const auto place = knownPlace(words)) return begin(*place);
+    const auto belt = belt::readBelt(words.toStdString(), session_.tables());
+    if (!belt)
+        return tell(Tone::Warn, Words::tr("“%1” is no code of a piece and no belt. Without a label, type "
+                                          "the belt; Ctrl+W helps to find out which it is.")
+                                    .arg(words));
+    find_ = *belt;
+    belt_ = text(belt::designation(*belt));
+    return tell(Tone::Plain, Words::tr("A piece without label."));
+}
+
+Unit Tally::unit() const {
+    if (piece_) return piece_->extent.unit();
+    const belt::Profile* profile = session_.tables().profile(find_->profile);
+    return profile ? profile->unit() : Unit::Micrometre;
+}
+
+bool Tally::enterWidth(const QString& words) {
+    if (words.isEmpty() && piece_) return noteWidth(std::nullopt);
+    const auto read = readExtent(words.toStdString(), unit());
+    if (!read) return tell(Tone::Warn, say(read.reason()));
+    return piece_ ? noteWidth(*read) : noteFind(*read);
+}
+
+bool Tally::noteWidth(std::optional<Extent> measured) {
+    std::optional<shop::Noted> noted;
+    if (!session_.attempt(
+            [&] { noted = shop::note(session_.shop(), *count_, piece_->id, measured, method_); }))
+        return false;
+    if (!noted->voided.empty())
+        session_.warn(
+            Words::tr("Tickets of this piece can't be cut any more. Plan them again on the Bench."));
+    const QString code = text(piece_->code);
+    if (noted->verdict == Verdict::Again) {
+        piece_ = store::Pieces{session_.shop().connection}.at(piece_->id);
+        tell(Tone::Warn, Words::tr("Measure %1 once more.").arg(code));
+        return true;
+    }
+    const bool moved = noted->placeWas != place_.toStdString();
+    piece_.reset();
+    if (noted->verdict == Verdict::Differs) {
+        tell(Tone::Warn, Words::tr("%1 differs from the book. It waits to be settled.").arg(code));
+        return true;
+    }
+    return tell(Tone::Good, moved ? Words::tr("%1 agrees. It is at home here now.").arg(code)
+                                  : Words::tr("%1 agrees.").arg(code));
+}
+
+bool Tally::noteFind(Extent measured) {
+    if (!session_.attempt([&] { shop::noteFind(session_.shop(), *count_, *find_, measured, method_); }))
+        return false;
+    find_.reset();
+    return tell(Tone::Good, Words::tr("Noted: %1 of %2 without label. Lay it aside until it is settled.")
+                                .arg(shown(measured), belt_));
+}
+
+bool Tally::close() {
+    if (!count_) return false;
+    std::size_t missing = 0;
+    if (!session_.attempt([&] { missing = shop::closeCount(session_.shop(), *count_).size(); })) return false;
+    const QString done = place_;
+    piece_.reset();
+    find_.reset();
+    count_.reset();
+    place_.clear();
+    return tell(missing == 0 ? Tone::Good : Tone::Plain,
+                missing == 0 ? Words::tr("%1 is counted, nothing is missing.").arg(done)
+                             : Words::tr("%1 is counted; missing: %2.").arg(done).arg(missing));
+}
+
+QString Tally::asks() const {
+    switch (step()) {
+    case Step::Place:
+        return Words::tr("Which place? Scan its label or type its name");
+    case Step::Piece:
+        return Words::tr("Scan a piece; without a label type its belt");
+    case Step::Width:
+        return unit() == Unit::Rib ? Words::tr("How many ribs? Enter alone: it is there")
+                                   : Words::tr("How wide, in mm? Enter alone: it is there");
+    }
+    return {};
+}
+
+QString Tally::large() const {
+    if (piece_) return text(piece_->code);
+    if (find_) return belt_;
+    return place_;
+}
+
+QString Tally::about() const { return piece_ ? belt_ : QString{}; }
+
+} // namespace riband::ui

@@ -1,0 +1,130 @@
+#include "ui/tally/tally_page.h"
+
+#include "ui/look/key_button.h"
+#include "ui/look/look.h"
+#include "ui/tally/count_view.h"
+#include "ui/tally/settle_view.h"
+
+#include <QAction>
+#include <QHBoxLayout>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+namespace riband::ui {
+
+TallyPage::TallyPage(Session& session, QWidget* parent)
+    : Page{parent}, session_{session}, tally_{session}, count_{new CountView{session, tally_}},
+      settle_{new SettleView{session}}, stack_{new QStackedWidget} {
+    setObjectName(QStringLiteral("tally"));
+    buildActions();
+    stack_->addWidget(count_);
+    stack_->addWidget(settle_);
+    auto* column = new QVBoxLayout{this};
+    column->setContentsMargins(5 * step, 5 * step, 5 * step, 5 * step);
+    column->setSpacing(4 * step);
+    column->addWidget(stack_, 1);
+    column->addWidget(buildButtons());
+    connect(count_, &CountView::noted, this, [this] {
+        settle_->refresh();
+        showActions();
+        emit waitingChanged();
+    });
+    showActions();
+}
+
+QAction* TallyPage::act(const QString& name, const QKeySequence& key, void (TallyPage::*does)()) {
+    auto* action = new QAction{name, this};
+    action->setShortcut(key);
+    connect(action, &QAction::triggered, this, does);
+    addAction(action);
+    return action;
+}
+
+void TallyPage::buildActions() {
+    method_ = act(tr("Method"), Qt::Key_F2, &TallyPage::nextMethod);
+    close_ = act(tr("Place is done"), Qt::Key_F3, &TallyPage::closePlace);
+    turn_ = act(tr("Settle"), Qt::Key_F4, &TallyPage::turn);
+    takeBack_ = act(tr("Take back"), Qt::Key_F6, &TallyPage::takeBack);
+    accept_ = act(tr("Accept"), Qt::Key_F9, &TallyPage::accept);
+}
+
+QWidget* TallyPage::buildButtons() {
+    auto* box = new QWidget;
+    auto* row = new QHBoxLayout{box};
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(2 * step);
+    for (QAction* action : {method_, close_, turn_, takeBack_})
+        row->addWidget(new KeyButton{action}, 1);
+    row->addWidget(new KeyButton{accept_, KeyButton::Rank::Likely}, 1);
+    return box;
+}
+
+QString TallyPage::help() const {
+    return tr(
+        "Count a place: scan its label, then each piece and its width, or the number of ribs. The book's "
+        "figures stay hidden until you have told yours. What is near enough is corrected at once; what is "
+        "not is measured twice and then settled (F4): the likeliest cause stands first, F9 books it.");
+}
+
+bool TallyPage::settling() const { return stack_->currentWidget() == settle_; }
+
+QWidget& TallyPage::line() { return count_->line(); }
+
+int TallyPage::waiting() const { return settle_->waiting(); }
+
+void TallyPage::refresh() {
+    count_->refresh();
+    settle_->refresh();
+    showActions();
+    emit waitingChanged();
+    if (settling())
+        settle_->list().setFocus();
+    else
+        count_->line().setFocus();
+}
+
+void TallyPage::typed(const QString& words) {
+    if (settling()) {
+        settle_->mark(words.toInt());
+        return;
+    }
+    count_->line().setFocus();
+    count_->line().insert(words);
+}
+
+void TallyPage::showActions() {
+    method_->setEnabled(!settling());
+    close_->setEnabled(!settling() && tally_.count());
+    turn_->setText(settling() ? tr("Count on") : tr("Settle"));
+    accept_->setEnabled(settling() && settle_->waiting() > 0);
+    takeBack_->setEnabled(settling() && settle_->canTakeBack());
+}
+
+void TallyPage::nextMethod() {
+    tally_.nextMethod();
+    count_->refresh();
+}
+
+void TallyPage::closePlace() {
+    if (tally_.close()) emit waitingChanged();
+    refresh();
+}
+
+void TallyPage::turn() {
+    stack_->setCurrentWidget(settling() ? static_cast<QWidget*>(count_) : settle_);
+    refresh();
+}
+
+void TallyPage::accept() {
+    settle_->accept();
+    refresh();
+}
+
+void TallyPage::takeBack() {
+    settle_->takeBack();
+    refresh();
+}
+
+} // namespace riband::ui

@@ -1,0 +1,51 @@
+#pragma once
+
+#include "ui/desk/page.h"
+#include "ui/tally/tally.h"
+
+class QAction;
+class QStackedWidget;
+
+namespace riband::ui {
+
+class CountView;
+class KeyButton;
+class SettleView;
+
+/// Counting the rack, place by place and blind, and settling what differs.
+class TallyPage final : public Page {
+    Q_OBJECT
+public:
+    explicit TallyPage(Session& session, QWidget* parent = nullptr);
+
+    QString title() const override { return tr("Tally"); }
+    QString help() const override;
+    void refresh() override;
+    void typed(const QString& text) override;
+    int waiting() const override;
+    store::Role least() const override { return store::Role::StockManager; }
+    /// The one line of the page: codes that are scanned into it are counted, not opened.
+    QWidget& line();
+    const Tally& tally() const { return tally_; }
+
+private:
+    void buildActions();
+    QAction* act(const QString& name, const QKeySequence& key, void (TallyPage::*does)());
+    QWidget* buildButtons();
+    bool settling() const;
+    void showActions();
+    void nextMethod();
+    void closePlace();
+    void turn();
+    void accept();
+    void takeBack();
+
+    Session& session_;
+    Tally tally_;
+    CountView* count_;
+    SettleView* settle_;
+    QStackedWidget* stack_;
+    QAction *method_ = nullptr, *close_ = nullptr, *turn_ = nullptr, *accept_ = nullptr, *takeBack_ = nullptr;
+};
+
+} // namespace riband::ui
