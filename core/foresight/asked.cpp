@@ -24,12 +24,32 @@ Asked::Asked(const Setting& setting, std::span<const Line> lines) : count_{stati
         widest_.push_back(widest);
     }
     for (int whole = parts_ - 1; whole > 0; --whole)
-        for (int part = 1; part <= whole; ++part) {
-            bool within = true;
-            for (int i = 0; i < count_; ++i)
-                within = within && belts(part, i) <= belts(whole, i);
-            if (within) pairs_.push_back({static_cast<std::uint8_t>(whole), static_cast<std::uint8_t>(part)});
+        addPairs(whole);
+}
+
+/// Counts up through the parts within a whole, line by line as a mileage counter does: no part outside is
+/// looked at.
+void Asked::addPairs(int whole) {
+    std::array<int, mostLines> most{}, belts{};
+    for (int i = 0; i < count_; ++i)
+        most[static_cast<std::size_t>(i)] = this->belts(whole, i);
+    for (int part = 0;;) {
+        int line = 0;
+        for (; line < count_; ++line) {
+            const auto i = static_cast<std::size_t>(line);
+            if (belts[i] < most[i]) break;
+            part -= belts[i] * stride_[i];
+            belts[i] = 0;
         }
+        if (line == count_) return;
+        ++belts[static_cast<std::size_t>(line)];
+        part += stride_[static_cast<std::size_t>(line)];
+        unsigned more = 0;
+        for (std::size_t i = 0; i < most.size(); ++i)
+            more |= belts[i] < most[i] ? 1U << i : 0U;
+        pairs_.push_back({static_cast<std::uint8_t>(whole), static_cast<std::uint8_t>(part),
+                          static_cast<std::uint8_t>(more)});
+    }
 }
 
 int Asked::belts(int part, int line) const {

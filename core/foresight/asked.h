@@ -41,12 +41,22 @@ public:
     /// whole.
     struct Pair {
         std::uint8_t whole, part;
+        std::uint8_t more; ///< a bit for each line of which the whole has more than the part
     };
     std::span<const Pair> pairs() const { return pairs_; }
     /// Steps of weighing it against one piece.
-    int work() const { return isSingle() ? (parts_ * (parts_ - 1)) / 2 : static_cast<int>(pairs_.size()); }
+    int work() const {
+        constexpr int toPrice = 3; // for each part of several lines
+        return isSingle() ? (parts_ * (parts_ - 1)) / 2 : toPrice * parts_ + static_cast<int>(pairs_.size());
+    }
+    /// What weighing it against so many pieces takes, told in orders of two belts on a rack of ten.
+    double effort(int pieces) const {
+        constexpr double always = 12, ofTwo = always + 3, own = 4; // measured
+        return (always + work()) / ofTwo * (own + pieces) / (own + 10);
+    }
 
 private:
+    void addPairs(int whole);
     std::array<Item, mostLines> items_{};
     std::array<int, mostLines> stride_{};
     int count_ = 0;

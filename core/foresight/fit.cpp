@@ -5,7 +5,7 @@ namespace riband::foresight {
 namespace {
 
 constexpr int newtonSteps = 8;
-constexpr int unitsACell = 12; // about: a cell solved costs as much as so many orders played
+constexpr double optionsAUnit = 150; // looked at while a plain order is played
 
 } // namespace
 
@@ -29,15 +29,13 @@ void Fit::run(const Outlook& outlook, int rounds) {
 bool Fit::advance(const Outlook& outlook, int units) {
     setTargets(outlook);
     if (!started_) startRound(outlook);
-    while (units > 0) {
+    for (double left = units; left > 0;) {
         if (step_ < knobs_.steps) {
-            playOne(outlook);
+            left -= playOne(outlook);
             ++step_;
-            --units;
             continue;
         }
-        solveCell();
-        units -= unitsACell;
+        left -= solveCell();
         if (cell_ <= table_.grid.cells()) continue;
         endRound(outlook);
         return true;
@@ -62,6 +60,7 @@ void Fit::startRound(const Outlook& outlook) {
     cell_ = 0;
     options_.clear();
     ends_.clear();
+    dropped_.clear();
     std::fill(meanRest_.begin(), meanRest_.end(), 0.0);
     rests_ = 0;
     cost_ = 0;
@@ -81,14 +80,18 @@ Worth Fit::worthOf(const Stock& stock) const {
     return sum;
 }
 
-void Fit::playOne(const Outlook& outlook) {
-    if (step_ % knobs_.samplesEvery == 0) sample(outlook);
+double Fit::playOne(const Outlook& outlook) {
+    const bool sampled = step_ % knobs_.samplesEvery == 0;
+    double units = sampled ? sample(outlook) : 0;
+    Worth dropped = 0;
     outlook.draw(dice_, lines_);
     for (const auto& asked : weighable(setting_, lines_)) {
+        units += asked.effort(stock_.count);
         rule_.choose(table_, stock_, asked, way_);
         const auto done = rule_.apply(table_, stock_, asked, way_);
         cost_ += done.sleeves * static_cast<double>(setting_.sleeve) +
                  done.mountings * setting_.rules.mountingCost;
+        dropped += done.dropped;
         if (setting_.shelf != Shelf::None && done.mountings > 0) {
             const float* rest = rule_.fill().worth();
             for (std::size_t i = 0; i < meanRest_.size(); ++i)
@@ -96,13 +99,15 @@ void Fit::playOne(const Outlook& outlook) {
             ++rests_;
         }
     }
+    if (sampled && dropped > 0 && setting_.hasTightRack()) dropped_.push_back(static_cast<float>(dropped));
     for (const auto& remnant : stock_.all())
         cost_ += perOrderHolding_ + perOrderInterest_ * remnant.size;
     for (const auto& line : lines_)
         cost_ -= static_cast<double>(line.width) * line.quantity;
+    return units;
 }
 
-void Fit::sample(const Outlook& outlook) {
+double Fit::sample(const Outlook& outlook) {
     Stock without = stock_;
     if (without.count > 0) without.remove(dice_.below(without.count));
     outlook.draw(dice_, lines_);
@@ -132,6 +137,7 @@ void Fit::sample(const Outlook& outlook) {
             if (pair.whole == whole) add(pair.part);
     }
     ends_.push_back(options_.size());
+    return asked.effort(without.count);
 }
 
 void Fit::sampleReady(std::span<const float> costs, const Asked& asked) {
@@ -160,15 +166,17 @@ double Fit::residual(int cell) const {
     double over = 0;
     for (std::size_t sample = 0; sample < ends_.size(); ++sample)
         over += std::max(0.0, bestUse(sample, cell * table_.grid.cell()) - worth);
+    for (const float each : dropped_)
+        over -= std::min<double>(each, worth);
     return over / static_cast<double>(ends_.size()) - perOrderHolding_ -
            (perOrderInterest_ + knobs_.competition) * worth;
 }
 
-void Fit::solveCell() {
+double Fit::solveCell() {
     const auto r = static_cast<std::size_t>(cell_++);
     const Size width = static_cast<Size>(r) * table_.grid.cell();
     fresh_[r] = 0;
-    if (r == 0 || width < setting_.leastUseful() || ends_.empty()) return;
+    if (r == 0 || width < setting_.leastUseful() || ends_.empty()) return 1;
     best_.clear();
     for (std::size_t sample = 0; sample < ends_.size(); ++sample)
         if (const float most = bestUse(sample, width); most > 0) best_.push_back(most);
@@ -183,11 +191,16 @@ void Fit::solveCell() {
                 over += each - worth;
                 ++count;
             }
+        for (const float each : dropped_) {
+            over -= std::min<double>(each, worth);
+            count += each > worth ? 1 : 0;
+        }
         const double error = over / samples - perOrderHolding_ - delta * worth;
         if (error <= 1e-3) break;
         worth += error / (count / samples + delta);
     }
     fresh_[r] = static_cast<float>(std::min(worth, static_cast<double>(width)));
+    return 1 + static_cast<double>(options_.size()) / optionsAUnit;
 }
 
 void Fit::endRound(const Outlook& outlook) {

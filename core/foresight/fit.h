@@ -10,6 +10,7 @@ namespace riband::foresight {
 /// An extra piece of width r meets the stream of orders. Order i could otherwise be served at C_i, or its
 /// part j left over at C_i[j]; taking the other part from the piece gains the difference. So
 ///   δ V(r) = -holding/λ + mean over i of ( best part: gain - mounting + G(r - trim - part) - V(r) )+
+///            - mean over i of min(V(r), worth of what the full rack made go)   (tight racks only)
 /// where the gains are found by playing the orders of the outlook by the price rule under the present V, a
 /// random piece taken out of the rack. Right side: convex and falling in V, so Newton from below is exact in
 /// a few steps. δ = interest/λ + a share of competition among the pieces, tuned by what playing then costs.
@@ -24,7 +25,8 @@ public:
     };
     Fit(const Setting& setting, Knobs knobs, Dice dice);
 
-    /// Works off about `units` (one: an order played). True when a round was ended, `table()` being new then.
+    /// Works off about `units` (one: a plain order played, dearer ones count more). True when a round was
+    /// ended, `table()` being new then.
     bool advance(const Outlook& outlook, int units);
     /// Whole rounds at once.
     void run(const Outlook& outlook, int rounds);
@@ -45,10 +47,10 @@ private:
     };
     void setTargets(const Outlook& outlook);
     void startRound(const Outlook& outlook);
-    void playOne(const Outlook& outlook);
-    void sample(const Outlook& outlook);
+    double playOne(const Outlook& outlook); ///< units spent
+    double sample(const Outlook& outlook);
     void sampleReady(std::span<const float> costs, const Asked& asked);
-    void solveCell();
+    double solveCell();
     float bestUse(std::size_t sample, Size width) const;
     void endRound(const Outlook& outlook);
     void solveReady(const Outlook& outlook);
@@ -65,6 +67,7 @@ private:
     double perOrderInterest_ = 0, perOrderHolding_ = 0;
     std::vector<Option> options_;
     std::vector<std::size_t> ends_; ///< options of sample i end here
+    std::vector<float> dropped_;    ///< worth of what the full rack made go, at the orders sampled
     std::vector<float> best_;
     std::vector<float> fresh_;     ///< the curve being solved
     std::vector<double> meanRest_; ///< mean G over the shelves met

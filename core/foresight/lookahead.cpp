@@ -5,8 +5,7 @@
 namespace riband::foresight {
 
 namespace {
-constexpr int fewest = 8;         // futures that a choice rests on
-constexpr double plainSteps = 12; // of weighing, whatever the order
+constexpr int fewest = 8; // futures that a choice rests on
 } // namespace
 
 LookAhead::LookAhead(const Setting& setting, Knobs knobs)
@@ -32,13 +31,13 @@ void LookAhead::drawFutures(const Outlook& outlook, std::uint64_t seed, int upTo
 
 /// How much dearer it is to serve an order of the futures than a plain one on a rack of ten.
 double LookAhead::workAnOrder(const Stock& stock) const {
-    double steps = 0, orders = 0;
+    double effort = 0, orders = 0;
     for (const auto& future : futures_)
         for (const auto& asked : future) {
-            steps += plainSteps + asked.work();
+            effort += asked.effort(stock.count);
             ++orders;
         }
-    return std::max(1.0, steps / orders / (plainSteps + 3) * (4 + stock.count) / 14);
+    return std::max(1.0, effort / orders);
 }
 
 /// What the stock at the horizon is good for, less what it costs to hold until it is used up.

@@ -14,7 +14,7 @@ public:
         int horizon = 7;    ///< orders of a future
         int first = 64;     ///< futures of the first heat; each heat doubles them
         int most = 512;     ///< futures in all
-        int budget = 15000; ///< orders served in all, about
+        int budget = 11000; ///< orders served in all, about
         double interestWeight = 1;
     };
     LookAhead(const Setting& setting, Knobs knobs);

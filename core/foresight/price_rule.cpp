@@ -18,15 +18,28 @@ void PriceRule::begin(const WorthTable& table, const Stock& stock, const Asked& 
     rest_ = fill_.worth();
 }
 
+/// What a place for one more remnant costs: on a full rack the least worth has to go.
+float PriceRule::placeOnRack(const WorthTable& table, const Stock& stock) const {
+    if (!setting_.hasTightRack() || stock.count == 0 || stock.count < setting_.rackLimit) return 0;
+    const auto& least = stock.remnants[static_cast<std::size_t>(leastWorth(table, stock))];
+    return least.fresh * table.of(least.size);
+}
+
+/// G of a rest, less the place that it takes if it is kept.
+float PriceRule::afterwards(const WorthTable& table, int cell, bool shelf, float place) const {
+    const float kept = table.piece[static_cast<std::size_t>(cell)];
+    if (shelf && rest_[cell] > kept) return rest_[cell];
+    return std::max(0.0F, kept - place);
+}
+
 /// Prices of all parts that a piece of this size can give; the others cost infinity.
-void PriceRule::priceParts(const WorthTable& table, const Asked& asked, Size size, float before) {
+void PriceRule::priceParts(const WorthTable& table, const Asked& asked, Size size, float before,
+                           float place) {
     const auto& rules = setting_.rules;
     const float start = before + table.mounting;
     const auto price = [&](int part, Size left) {
         const bool all = part == wanted_ || part == asked.parts() - 1;
-        const int cell = table.grid.at(left);
-        price_[static_cast<std::size_t>(part)] =
-            start - (all ? rest_[cell] : table.piece[static_cast<std::size_t>(cell)]);
+        price_[static_cast<std::size_t>(part)] = start - afterwards(table, table.grid.at(left), all, place);
     };
     if (asked.isSingle()) {
         const auto& item = asked.items()[0];
@@ -63,8 +76,8 @@ void PriceRule::usePiece(const Asked& asked, int number) {
                        static_cast<std::size_t>(whole - part));
         return;
     }
-    for (const auto& [whole, part] : asked.pairs())
-        better(whole, part, static_cast<std::size_t>(whole) - part);
+    for (const auto& pair : asked.pairs())
+        better(pair.whole, pair.part, static_cast<std::size_t>(pair.whole - pair.part));
 }
 
 void PriceRule::usePieces(const WorthTable& table, const Stock& stock, const Asked& asked) {
@@ -78,12 +91,17 @@ void PriceRule::usePieces(const WorthTable& table, const Stock& stock, const Ask
         usePiece(asked, used_);
         order_[static_cast<std::size_t>(used_++)] = i;
     }
-    priceParts(table, asked, setting_.sleeve, table.sleeve);
+    priceParts(table, asked, setting_.sleeve, table.sleeve, placeOnRack(table, stock));
     useSleeves(asked);
 }
 
-/// A whole may be made of several sleeves: wholes rise, so each part of it was bettered already.
+/// Of several sleeves all but one are cut as far as the order goes: two rests that could each give one more
+/// of its belts are hardly better than one, but the table would count on each of them (bulk orders then left
+/// the rack full of alike rests). A whole may be made of many such sleeves: wholes rise, so each part of it
+/// was bettered already.
 void PriceRule::useSleeves(const Asked& asked) {
+    usePiece(asked, used_);
+    order_[static_cast<std::size_t>(used_++)] = -1;
     auto& from = from_[static_cast<std::size_t>(used_)];
     std::fill_n(from.begin(), asked.parts(), std::uint8_t{0});
     const auto better = [&](std::size_t whole, std::size_t part) {
@@ -94,14 +112,27 @@ void PriceRule::useSleeves(const Asked& asked) {
         }
     };
     if (asked.isSingle()) {
-        for (int whole = 1; whole < asked.parts(); ++whole)
-            for (int part = std::min(whole, fits_); part > 0; --part)
-                better(static_cast<std::size_t>(whole), static_cast<std::size_t>(part));
+        for (int whole = 1; fits_ > 0 && whole < asked.parts(); ++whole)
+            better(static_cast<std::size_t>(whole), static_cast<std::size_t>(std::min(whole, fits_)));
         return;
     }
+    const auto open = linesToAdd(asked);
     const auto pairs = asked.pairs();
     for (auto pair = pairs.rbegin(); pair != pairs.rend(); ++pair)
-        better(pair->whole, pair->part);
+        if ((open[pair->part] & pair->more) == 0) better(pair->whole, pair->part);
+}
+
+/// For each part the lines, as bits, of which the piece at hand could give a belt more.
+std::array<std::uint8_t, mostParts> PriceRule::linesToAdd(const Asked& asked) const {
+    std::array<std::uint8_t, mostParts> open{};
+    for (int part = 0; part < asked.parts(); ++part)
+        for (std::size_t i = 0; i < asked.items().size(); ++i) {
+            const int line = static_cast<int>(i);
+            if (asked.belts(part, line) == asked.items()[i].quantity) continue;
+            if (price_[static_cast<std::size_t>(part + asked.stride(line))] != never)
+                open[static_cast<std::size_t>(part)] |= static_cast<std::uint8_t>(1U << i);
+        }
+    return open;
 }
 
 std::span<const float> PriceRule::costs(const WorthTable& table, const Stock& stock, const Asked& asked,
@@ -215,7 +246,8 @@ bool PriceRule::wholeFrom(const WorthTable& table, const Stock& stock, const Ask
     way.fills = true;
     way.take = {};
     way.shares = {{remnant, all}};
-    way.cost = before + table.mounting - rest_[table.grid.at(left)];
+    const float place = remnant < 0 ? placeOnRack(table, stock) : 0;
+    way.cost = before + table.mounting - afterwards(table, table.grid.at(left), true, place);
     return true;
 }
 
@@ -242,8 +274,12 @@ PriceRule::Done PriceRule::apply(const WorthTable& table, Stock& stock, const As
     }
     for (int i = before - 1; i >= 0; --i)
         if (gone[static_cast<std::size_t>(i)]) stock.remove(i);
-    while (stock.count > std::min(setting_.rackLimit, mostRemnants))
-        stock.remove(leastWorth(table, stock));
+    while (stock.count > std::min(setting_.rackLimit, mostRemnants)) {
+        const int least = leastWorth(table, stock);
+        const auto& piece = stock.remnants[static_cast<std::size_t>(least)];
+        done.dropped += piece.fresh * table.of(piece.size);
+        stock.remove(least);
+    }
     return done;
 }
 

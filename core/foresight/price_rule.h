@@ -31,6 +31,7 @@ public:
 
     struct Done {
         int sleeves = 0, mountings = 0;
+        Worth dropped = 0; ///< worth of what went since the rack was too full
     };
     /// Books a way on the stock; over the rack limit the least worth goes. `rests`: what became of each
     /// share's rest.
@@ -44,7 +45,10 @@ private:
     void usePieces(const WorthTable& table, const Stock& stock, const Asked& asked);
     void usePiece(const Asked& asked, int number);
     void useSleeves(const Asked& asked);
-    void priceParts(const WorthTable& table, const Asked& asked, Size size, float before);
+    std::array<std::uint8_t, mostParts> linesToAdd(const Asked& asked) const;
+    void priceParts(const WorthTable& table, const Asked& asked, Size size, float before, float place = 0);
+    float placeOnRack(const WorthTable& table, const Stock& stock) const;
+    float afterwards(const WorthTable& table, int cell, bool shelf, float place) const;
     bool takeAllReady(const Stock& stock, const Asked& asked, Way& way) const;
     int afterTaking(const Asked& asked, const std::array<int, mostLines>& take) const;
     Worth priceOfTaking(const WorthTable& table, const Stock& stock, const Asked& asked,
@@ -58,11 +62,11 @@ private:
     const float* rest_ = nullptr; ///< G by cell
     int wanted_ = 0;
     std::array<float, mostParts> cost_{};
-    std::array<float, mostParts> price_{};  ///< of taking a part from the piece at hand
-    int fits_ = 0;                          ///< parts of a single line that the piece at hand can give
-    std::array<int, mostRemnants> order_{}; ///< pieces that were of use
+    std::array<float, mostParts> price_{};      ///< of taking a part from the piece at hand
+    int fits_ = 0;                              ///< parts of a single line that the piece at hand can give
+    std::array<int, mostRemnants + 1> order_{}; ///< pieces that were of use, -1 for a sleeve
     int used_ = 0;
-    std::array<std::array<std::uint8_t, mostParts>, mostRemnants + 1> from_; ///< part taken from each piece
+    std::array<std::array<std::uint8_t, mostParts>, mostRemnants + 2> from_; ///< part taken from each piece
 };
 
 /// Place of the remnant that goes first when the rack is too full.

@@ -31,19 +31,28 @@ WorthTable steppedTable(const Setting& setting, Dice& dice) {
     return table;
 }
 
-/// Least cost by trying everything: each remnant takes any part of what is still wanted, then new sleeves do.
+/// Least cost by trying everything: first new sleeves, all but the last cut so far that no belt of what is
+/// still wanted can be added; then each remnant takes any part.
 double byTryingAll(const Setting& setting, const WorthTable& table, const Stock& stock,
                    std::vector<Line> wanted) {
+    constexpr int sleeves = 5;
     double least = std::numeric_limits<double>::infinity();
+    const auto canTakeMore = [&](Size rest, Size widest, const std::vector<Line>& left) {
+        return std::any_of(left.begin(), left.end(), [&](const Line& line) {
+            return line.quantity > 0 && rest - line.width - setting.rules.kerf >=
+                                            setting.rules.reserve(std::max(widest, line.width));
+        });
+    };
     const std::function<void(int, std::vector<Line>, double)> go = [&](int piece, std::vector<Line> left,
                                                                        double cost) {
         if (std::all_of(left.begin(), left.end(), [](const Line& line) { return line.quantity == 0; })) {
             least = std::min(least, cost);
             return;
         }
-        if (piece > stock.count + 3) return;
-        const bool remnant = piece < stock.count;
-        const Size size = remnant ? stock.remnants[static_cast<std::size_t>(piece)].size : setting.sleeve;
+        if (piece == sleeves + stock.count) return;
+        const bool remnant = piece >= sleeves;
+        const Size size =
+            remnant ? stock.remnants[static_cast<std::size_t>(piece - sleeves)].size : setting.sleeve;
         const double before = remnant ? table.of(size) : table.sleeve;
         std::vector<int> part(left.size(), 0);
         for (;;) { // every part of what is left, nothing first
@@ -54,10 +63,12 @@ double byTryingAll(const Setting& setting, const WorthTable& table, const Stock&
                 if (part[i] > 0) widest = std::max(widest, left[i].width);
                 after[i].quantity -= part[i];
             }
+            const bool open = !remnant && (widest == 0 || canTakeMore(size - used, widest, after));
+            const int next = open ? sleeves : piece + 1;
             if (widest == 0)
-                go(piece + 1, after, cost);
+                go(next, after, cost);
             else if (size - used >= setting.rules.reserve(widest))
-                go(piece + 1, after, cost + before + table.mounting - table.of(size - used));
+                go(next, after, cost + before + table.mounting - table.of(size - used));
             std::size_t at = 0;
             while (at < part.size() && part[at] == left[at].quantity)
                 part[at++] = 0;
@@ -98,7 +109,7 @@ TEST_CASE("A way says what it costs: the worth that the stock loses by it, sleev
     // One and the same G in choice and execution, also when the rest is cut for the shelf.
     for (const auto mode : {Shelf::None, Shelf::Stub, Shelf::Listed}) {
         auto setting = eightMillimetre(mode);
-        setting.rackLimit = 20;
+        setting.rackLimit = mode == Shelf::None ? 4 : 20;
         Fit fit{setting, {}, Dice{3}};
         fit.run(Outlook{setting}, 2);
         const auto& table = fit.table();
@@ -123,9 +134,10 @@ TEST_CASE("A way says what it costs: the worth that the stock loses by it, sleev
             const double before = worthOf(stock);
             const int remnants = stock.count;
             const auto done = rule.apply(table, stock, asked, way);
-            // Each of several mountings was priced for the shelf as it stood; and a full rack drops one
-            // unpriced.
-            if (done.mountings > 1 || remnants + 1 > setting.rackLimit) continue;
+            // Each of several mountings was priced for the rack and the shelf as they stood. What a full rack
+            // drops is in the price, but where the rest goes to the shelf as well.
+            if (done.mountings > 1) continue;
+            if (mode != Shelf::None && remnants + 1 > setting.rackLimit) continue;
             // Ready belts that are taken make room, which the price of the rest did not count on.
             if (mode != Shelf::None && done.mountings == 1 && way.take[0] > 0) continue;
             const double spent = before - worthOf(stock) + static_cast<double>(done.sleeves) * table.sleeve +
@@ -162,6 +174,22 @@ TEST_CASE("A bulk order counts on the room of the shelf once, not once for every
         CHECK(done.sleeves >= 3);
         CHECK(spent <= way.cost + 1);
     }
+}
+
+TEST_CASE("A bulk order does not count on every one of many rests that are alike", "[foresight]") {
+    // Three of 85 and 118.5 left, or four and 33: by a table that takes all width for good, thirty belts
+    // would open ten sleeves and leave ten such rests on a rack of eight. Eight sleeves do, one left half
+    // used.
+    auto setting = eightMillimetre();
+    setting.sleeve = 380000;
+    setting.rackLimit = 8;
+    const WorthTable table{setting};
+    PriceRule rule{setting};
+    Way way;
+    Stock stock;
+    const Asked asked{setting, std::vector<Line>{{85000, 30}}};
+    rule.choose(table, stock, asked, way);
+    CHECK(rule.apply(table, stock, asked, way).sleeves == 8);
 }
 
 TEST_CASE("Ready belts come first when they serve the whole order", "[foresight]") {
