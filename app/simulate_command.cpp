@@ -4,16 +4,13 @@
 #include "core/foresight/advisor.h"
 #include "core/foresight/best_fit.h"
 #include "core/foresight/contest.h"
+#include "core/foresight/parallel.h"
 #include "ui/words/tr.h"
 
 #include <QJsonArray>
 #include <QJsonObject>
 
-#include <atomic>
 #include <cmath>
-#include <exception>
-#include <mutex>
-#include <thread>
 
 namespace riband::app {
 
@@ -30,7 +27,7 @@ Usage usage() {
             {},
             {{"scenario", Words::tr("practice, the name of one shop, “drawn N”, or a file."), "NAME|FILE"},
              {"seeds", Words::tr("Runs of each shop; 3 if not said."), "N"},
-             {"policy", Words::tr("fit, worth, lookahead, finish or precut."), "NAME"}}};
+             {"policy", Words::tr("fit, worth, lookahead, finish, precut or together."), "NAME"}}};
 }
 
 struct Policy {
@@ -38,6 +35,7 @@ struct Policy {
     Shelf shelf;
     Layer layer;
     bool isReference;
+    bool together = false; ///< the orders of a day wait till closing time
 };
 constexpr Policy policies[] = {
     {"fit", Shelf::None, Layer::Price, true},
@@ -45,17 +43,32 @@ constexpr Policy policies[] = {
     {"lookahead", Shelf::None, Layer::LookAhead, false},
     {"finish", Shelf::Stub, Layer::LookAhead, false},
     {"precut", Shelf::Listed, Layer::LookAhead, false},
+    {"together", Shelf::None, Layer::LookAhead, false, true},
 };
 
 const Policy& policyNamed(const QString& name) {
     for (const auto& policy : policies)
         if (name == QLatin1String(policy.name)) return policy;
-    throw BadInput(Words::tr("There is no policy “%1”: fit, worth, lookahead, finish or precut.").arg(name));
+    throw BadInput(
+        Words::tr("There is no policy “%1”: fit, worth, lookahead, finish, precut or together.").arg(name));
 }
 
 struct Pair {
     Outcome reference, player;
 };
+
+/// Belts of one day share their trims, so hindsight has to be that of whole days: the player is held to it,
+/// and the gap is told against the hindsight of single orders, which it may pass.
+Pair playTogether(Scenario shop, const std::vector<Order>& orders, const Advisor::Knobs& knobs, Pair pair) {
+    const auto days = atClosingTime(orders);
+    shop.setting.ordersPerYear = std::min(shop.setting.ordersPerYear, shop.setting.daysPerYear);
+    const Hindsight hindsight{shop.setting, days, 200};
+    Advisor advisor{shop.setting, knobs};
+    pair.player = play(shop.setting, days, advisor, hindsight);
+    pair.player.bound = pair.reference.bound;
+    pair.player.tally.orders = pair.reference.tally.orders;
+    return pair;
+}
 
 Pair playPair(Scenario shop, const Policy& policy, std::size_t number, int seed) {
     const auto orders = ordersOf(shop, Dice::of(1000 + static_cast<std::uint64_t>(seed), number));
@@ -69,6 +82,7 @@ Pair playPair(Scenario shop, const Policy& policy, std::size_t number, int seed)
     shop.setting.seed = static_cast<std::uint64_t>(seed);
     auto knobs = Advisor::usualFor(policy.shelf);
     knobs.layer = policy.layer;
+    if (policy.together) return playTogether(shop, orders, knobs, pair);
     Advisor advisor{shop.setting, knobs};
     pair.player = play(shop.setting, orders, advisor, hindsight);
     return pair;
@@ -132,33 +146,23 @@ QString shopLine(const QString& name, const std::vector<Pair>& pairs) {
     return line + QStringLiteral("  ±%1").arg(meanOf(pairs, columns[0].figure).doubt, 0, 'f', 1);
 }
 
-/// All pairs, on two threads, each run by its own number so that the threads don't matter.
+/// All pairs on all cores, each run by its own number so that the threads don't matter.
 std::vector<std::vector<Pair>> playAll(const std::vector<Scenario>& shops, const Policy& policy, int seeds) {
-    std::vector<std::vector<Pair>> pairs(shops.size(), std::vector<Pair>(static_cast<std::size_t>(seeds)));
-    const std::size_t runs = shops.size() * static_cast<std::size_t>(seeds);
-    std::atomic<std::size_t> next = 0;
+    const auto each = static_cast<std::size_t>(seeds);
+    const std::size_t runs = shops.size() * each;
+    std::vector<std::vector<Pair>> pairs(shops.size(), std::vector<Pair>(each));
     std::size_t ended = 0;
-    std::mutex guard;
-    std::exception_ptr failed;
-    const auto work = [&] {
-        for (std::size_t run = next++; run < runs; run = next++) {
-            const std::size_t shop = run / static_cast<std::size_t>(seeds),
-                              seed = run % static_cast<std::size_t>(seeds);
-            try {
-                pairs[shop][seed] = playPair(shops[shop], policy, shop, static_cast<int>(seed) + 1);
-            } catch (...) {
-                const std::lock_guard lock(guard);
-                failed = std::current_exception();
-                next = runs;
-            }
-            const std::lock_guard lock(guard);
-            if (++ended % 20 == 0) complain(Words::tr("%1 of %2 runs").arg(ended).arg(runs));
-        }
+    Work work;
+    work.told = [&](double) {
+        if (++ended % 20 == 0) complain(Words::tr("%1 of %2 runs").arg(ended).arg(runs));
     };
-    std::thread other(work);
-    work();
-    other.join();
-    if (failed) std::rethrow_exception(failed);
+    onAllCores(
+        runs,
+        [&](std::size_t run) {
+            pairs[run / each][run % each] =
+                playPair(shops[run / each], policy, run / each, static_cast<int>(run % each) + 1);
+        },
+        work);
     return pairs;
 }
 

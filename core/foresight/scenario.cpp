@@ -53,6 +53,24 @@ std::vector<Order> ordersOf(const Scenario& scenario, Dice dice) {
     }
 }
 
+std::vector<Order> atClosingTime(const std::vector<Order>& orders) {
+    std::vector<Order> days;
+    for (const auto& order : orders) {
+        if (days.empty() || std::floor(days.back().day) != std::floor(order.day)) days.emplace_back();
+        auto& day = days.back();
+        day.day = order.day;
+        for (const auto& line : order.lines) {
+            const auto same = std::find_if(day.lines.begin(), day.lines.end(),
+                                           [&](const Line& other) { return other.width == line.width; });
+            if (same == day.lines.end())
+                day.lines.push_back(line);
+            else
+                same->quantity += line.quantity;
+        }
+    }
+    return days;
+}
+
 namespace {
 
 double between(double low, double high, Dice& dice) { return low + (high - low) * dice.share(); }

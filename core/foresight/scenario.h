@@ -30,6 +30,9 @@ struct Scenario {
 /// Poisson orders of the whole run. The same dice, the same orders.
 std::vector<Order> ordersOf(const Scenario& scenario, Dice dice);
 
+/// What waits till closing time is one order: the lines of each day together, at that day's last moment.
+std::vector<Order> atClosingTime(const std::vector<Order>& orders);
+
 /// A shop of an unseen kind: sleeves, widths, pace, wrong guesses, drift, odd widths to the micrometre,
 /// several lines, bulk, racks of 6 to 20, kerf, ribs and age limits are all drawn.
 Scenario drawnScenario(std::uint64_t number);

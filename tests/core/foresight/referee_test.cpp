@@ -160,3 +160,14 @@ TEST_CASE("The same dice draw the same orders", "[foresight]") {
     CHECK_FALSE(
         (once.size() == other.size() && once[0].lines == other[0].lines && once[1].lines == other[1].lines));
 }
+
+TEST_CASE("What waits till closing time is one order a day, no belt lost", "[foresight]") {
+    const auto days = atClosingTime(
+        {{1.2, {{30000, 2}, {50000, 1}}}, {1.9, {{30000, 1}}}, {2.0, {{30000, 1}}}, {5.5, {{20000, 4}}}});
+    REQUIRE(days.size() == 3);
+    CHECK(days[0].day == 1.9);
+    CHECK(days[0].lines == std::vector<Line>{{30000, 3}, {50000, 1}});
+    CHECK(days[1].lines == std::vector<Line>{{30000, 1}});
+    CHECK(days[2].lines == std::vector<Line>{{20000, 4}});
+    CHECK(atClosingTime({}).empty());
+}
