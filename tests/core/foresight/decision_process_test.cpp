@@ -142,7 +142,8 @@ TEST_CASE("In shops solved exactly the advisor gets most of what any rule withou
         const double clerk = rubberAnOrder(setting, orders, reference),
                      ours = rubberAnOrder(setting, orders, advisor);
         CAPTURE(setting.sleeve, shop.states(), least, clerk, ours);
-        CHECK(ours <= clerk);
+        // Rubber is counted as it is opened: a sleeve begun by the last order may be one more.
+        CHECK(ours <= clerk + 1.01 * setting.sleeve / static_cast<double>(orders.size()));
         CHECK(ours > 0.985 * least);                 // 3000 orders may be kind by a percent
         CHECK(clerk - ours > 0.7 * (clerk - least)); // all of it when written
     }
