@@ -12,6 +12,8 @@ namespace riband::app {
 Exit read(const QStringList& arguments);
 Exit plan(const QStringList& arguments);
 Exit suggest(const QStringList& arguments);
+/// Fits worth tables.
+Exit learn(const QStringList& arguments);
 Exit identify(const QStringList& arguments);
 Exit drive(const QStringList& arguments);
 Exit verify(const QStringList& arguments);

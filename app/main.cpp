@@ -30,6 +30,7 @@ constexpr Verb verbs[] = {
     {"read", QT_TRANSLATE_NOOP("Words", "says which belt a text means"), app::read},
     {"plan", QT_TRANSLATE_NOOP("Words", "plans cuts from a stock list and an order list"), app::plan},
     {"suggest", QT_TRANSLATE_NOOP("Words", "says which piece of a shop to cut"), app::suggest},
+    {"learn", QT_TRANSLATE_NOOP("Words", "fits the worth tables that are due"), app::learn},
     {"identify", QT_TRANSLATE_NOOP("Words", "says which belt it is from what was measured"), app::identify},
     {"drive", QT_TRANSLATE_NOOP("Words", "finds the belts for pulleys and a distance"), app::drive},
     {"verify", QT_TRANSLATE_NOOP("Words", "recomputes the book of a shop"), app::verify},

@@ -13,6 +13,8 @@
 #include <QElapsedTimer>
 #include <QJsonArray>
 
+#include <cmath>
+
 namespace riband::app {
 
 namespace {
@@ -54,15 +56,27 @@ BeltPlan planOf(const Answer& answer, const shop::Way& way) {
     return {answer.outlook.belt.designation, answer.outlook.problem, way.plan};
 }
 
+QJsonValue amount(Money money, const Currency& currency) {
+    return QString::fromStdString(printMoney(money, currency)).toDouble();
+}
+
 QJsonObject wayJson(const Answer& answer, const shop::Way& way) {
     QJsonObject json = jsonOf({planOf(answer, way)});
     json.insert("reason", ui::say(way.reason));
-    json.insert(keyOf("extra", answer.outlook.belt.unit), inUnit(answer.outlook.belt.unit, way.extra));
+    const Unit unit = answer.outlook.belt.unit;
+    json.insert(keyOf("extra", unit), inUnit(unit, way.extra));
+    json.insert("extra_money", amount(shop::asMoney(answer.outlook.belt, static_cast<double>(way.extra)),
+                                      answer.rules.currency));
+    json.insert(keyOf("cost", unit), inUnit(unit, std::llround(way.cost)));
+    QJsonArray mountings;
+    for (const auto& belts : way.forShelf) {
+        QJsonArray widths;
+        for (const Extent belt : belts)
+            widths << inUnit(belt);
+        mountings << widths;
+    }
+    json.insert(keyOf("for_shelf", unit), mountings);
     return json;
-}
-
-QJsonValue amount(Money money, const Currency& currency) {
-    return QString::fromStdString(printMoney(money, currency)).toDouble();
 }
 
 QJsonValue priceJson(const Answer& answer) {
@@ -87,6 +101,8 @@ void insertAnswer(QJsonObject& json, const Answer& answer) {
         lookAlikes << textValue(profile->name);
     json.insert("best", wayJson(answer, answer.suggestion.best));
     json.insert("others", others);
+    json.insert("basis", ui::basisOf(answer.suggestion));
+    json.insert("worth_table", answer.suggestion.worthVersion);
     json.insert("price", priceJson(answer));
     json.insert("look_alikes", lookAlikes);
 }
@@ -95,6 +111,13 @@ void printWay(const Answer& answer, const shop::Way& way) {
     for (const QString& line : wordsOf(planOf(answer, way)))
         print(line);
     print(QStringLiteral("    ") + ui::say(way.reason));
+    QStringList shelf;
+    for (const auto& belts : way.forShelf)
+        for (const Extent belt : belts)
+            shelf << ui::shown(belt);
+    if (!shelf.isEmpty())
+        print(QStringLiteral("    ") +
+              Words::tr("Cut these as well, onto the shelf: %1.").arg(shelf.join(QStringLiteral(", "))));
 }
 
 void printOthers(const Answer& answer) {
@@ -109,6 +132,8 @@ void printOthers(const Answer& answer) {
 void printAnswer(const Answer& answer) {
     printWay(answer, answer.suggestion.best);
     printOthers(answer);
+    if (!answer.suggestion.best.plan.mountings.empty())
+        print(Words::tr("This is %1.").arg(ui::basisOf(answer.suggestion)));
     if (answer.price)
         print(Words::tr("Price %1 %2")
                   .arg(ui::shown(answer.price->total, answer.rules.currency),

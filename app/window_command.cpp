@@ -2,6 +2,7 @@
 
 #include "app/open_shop.h"
 #include "app/standard_tables.h"
+#include "ui/desk/learner.h"
 #include "ui/look/look.h"
 #include "ui/window/who_dialog.h"
 #include "ui/window/window.h"
@@ -58,6 +59,7 @@ int show(const QString& file) {
     QSettings().setValue(lastFile, file);
     const QString papers = QFileInfo(file).absoluteDir().filePath(QStringLiteral("papers"));
     ui::Session session(std::move(connection), standardTables(), *person, presentMoment, papers);
+    ui::Learner learner(session);
     ui::Window window(session);
     window.show();
     return QApplication::exec();

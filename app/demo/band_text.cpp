@@ -20,18 +20,20 @@ QString strip(Extent extent, Extent piece, const QString& words) {
 
 } // namespace
 
-QString bandText(const cutting::Problem& problem, const cutting::Mounting& mounting) {
+QString bandText(const cutting::Problem& problem, const shop::Way& way, std::size_t number) {
+    const cutting::Mounting& mounting = way.plan.mountings[number];
     const Extent piece = problem.pieces[mounting.piece].extent;
-    const QString rest =
-        mounting.rest == cutting::Rest::Remnant ? ui::Words::tr("%1 stays") : ui::Words::tr("%1 lost");
-    QString band = strip(mounting.left, piece, rest.arg(ui::shownNumber(mounting.left)));
-    QString belts;
+    const Extent left = way.left(number, problem.rules);
+    const QString rest = left >= problem.rules.stub ? ui::Words::tr("%1 stays") : ui::Words::tr("%1 lost");
+    QString band = strip(left, piece, rest.arg(ui::shownNumber(left)));
+    std::vector<Extent> belts = way.forShelf[number];
     for (const cutting::Cut& cut : mounting.cuts)
-        for (std::int64_t i = 0; i < cut.count; ++i) {
-            const Extent width = problem.lines[cut.line].extent;
-            belts.prepend(QLatin1Char('|') + strip(width, piece, ui::shownNumber(width)));
-        }
-    return QLatin1Char('[') + band + belts + QStringLiteral("|/]");
+        belts.insert(belts.end(), static_cast<std::size_t>(cut.count), problem.lines[cut.line].extent);
+    std::sort(belts.begin(), belts.end());
+    QString strips;
+    for (const Extent width : belts)
+        strips.prepend(QLatin1Char('|') + strip(width, piece, ui::shownNumber(width)));
+    return QLatin1Char('[') + band + strips + QStringLiteral("|/]");
 }
 
 } // namespace riband::app

@@ -70,6 +70,16 @@ private:
     std::vector<store::StockedBelt> belts_;
 };
 
+/// Whether dead ends are cut for the shelf.
+void setShelf(store::Connection& connection, const store::AdviceRules& advice) {
+    store::Transaction transaction{connection};
+    store::Settings settings{connection};
+    store::ShopSettings all = settings.read();
+    all.advice = advice;
+    settings.write(all);
+    transaction.commit();
+}
+
 } // namespace
 
 void makeSmallShop(store::Connection& connection, const std::shared_ptr<const belt::Tables>& tables,
@@ -83,7 +93,13 @@ void makeSmallShop(store::Connection& connection, const std::shared_ptr<const be
     events.insert(events.end(), trade.begin(), trade.end());
     std::stable_sort(events.begin(), events.end(),
                      [](const Event& a, const Event& b) { return a.at < b.at; });
+    // The told half year knew no shelf of finished ends; from today on the shop has one.
+    store::AdviceRules without;
+    without.finish = false;
+    without.shelfLimit = 0;
+    setShelf(connection, without);
     live(connection, tables, events);
+    setShelf(connection, {});
 }
 
 } // namespace riband::app

@@ -62,8 +62,8 @@ private:
     void way(const shop::Outlook& outlook, const shop::Way& way) {
         for (const QString& line : wordsOf({outlook.belt.designation, outlook.problem, way.plan}))
             say(line);
-        for (const auto& mounting : way.plan.mountings)
-            say(bandText(outlook.problem, mounting));
+        for (std::size_t i = 0; i < way.plan.mountings.size(); ++i)
+            say(bandText(outlook.problem, way, i));
         say(ui::say(way.reason));
     }
 
@@ -128,10 +128,7 @@ private:
             say(Words::tr("Shaft “%1”, %2 mm between centres.")
                     .arg(ui::text(shafts[mounting.setUp->shaft].name))
                     .arg(QLocale().toString(mounting.setUp->centreDistance, 'f', 1)));
-        shop::CutRecord record{.mounting = mounting.mounting.id};
-        for (const Extent width : mounting.finish)
-            record.forShelf.push_back({width, 1});
-        const auto done = shop::recordCut(session_.shop(), record);
+        const auto done = shop::recordCut(session_.shop(), {.mounting = mounting.mounting.id});
         say(Words::tr("Cut and booked; the order is %1.")
                 .arg(done.orderReady ? Words::tr("ready") : Words::tr("not whole yet")));
         say(tray_.beltLabels(mounting));

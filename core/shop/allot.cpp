@@ -1,6 +1,9 @@
 #include "core/shop/allot.h"
 
+#include "core/shop/advised.h"
 #include "core/shop/chosen_way.h"
+#include "core/shop/outlook.h"
+#include "core/shop/shelf_fill.h"
 
 #include <algorithm>
 
@@ -20,39 +23,76 @@ public:
           pieces_{store::Pieces{shop.connection}.ofBelt(belt)}, into_{into} {}
 
     void serve(const std::vector<Wanted>& wanted) {
+        const Outlook outlook = outlookFor(wanted);
+        const Suggestion suggestion = suggest(outlook, limits());
+        Advised advised{belt_.id,
+                        suggestion.basis,
+                        suggestion.worthVersion,
+                        advisedWay(outlook, suggestion.best),
+                        {},
+                        false,
+                        false};
+        const auto noShelf = [](const Wanted& one) { return one.noShelf; };
+        const bool declined = std::any_of(wanted.begin(), wanted.end(), noShelf);
+        advised.shelfDeclined = declined && suggestion.best.fillsShelf();
         std::vector<Wanted> rest;
-        for (const Wanted& one : wanted)
-            if (!servedAsChosen(one)) rest.push_back(one);
-        if (!rest.empty()) planTogether(rest);
+        for (const Wanted& one : wanted) {
+            const auto chosen = servedAsChosen(one, wanted.size() == 1 ? &suggestion : nullptr);
+            if (chosen)
+                advised.taken = sumOf(advised.taken, *chosen);
+            else
+                rest.push_back(one);
+        }
+        if (rest.size() == wanted.size())
+            advised.taken = serveAs(outlook, suggestion.best, wanted, declined);
+        else if (!rest.empty())
+            advised.taken = sumOf(advised.taken, planTogether(rest, declined));
+        advised.overridden = rest.size() < wanted.size() && otherPieces(advised.suggested, advised.taken);
+        into_.advised.push_back(std::move(advised));
     }
 
 private:
-    cutting::Problem problemFor(const std::vector<Wanted>& wanted) {
-        std::vector<Extent> asked;
+    Outlook outlookFor(const std::vector<Wanted>& wanted) const {
         std::vector<cutting::Line> lines;
-        for (const Wanted& one : wanted) {
-            asked.push_back(one.extent);
+        for (const Wanted& one : wanted)
             lines.push_back({std::to_string(one.line.value()), one.extent, one.belts});
-        }
-        offers_ = offersOf(pieces_, promises_, settings_.rulesFor(belt_.unit), asked);
-        return problemOf(belt_, settings_, offers_, std::move(lines));
+        return outlookOf(shop_, belt_, settings_, pieces_, promises_, std::move(lines));
     }
 
-    bool servedAsChosen(const Wanted& one) {
-        if (!one.way) return false;
-        const cutting::Problem problem = problemFor({one});
-        const std::optional<cutting::Plan> plan = stillPossible(problem, *one.way, one.wayPieces);
+    std::optional<store::AdvisedWay> servedAsChosen(const Wanted& one, const Suggestion* alone) {
+        if (!one.way) return std::nullopt;
+        const Outlook outlook = outlookFor({one});
+        const std::optional<cutting::Plan> plan = stillPossible(outlook.problem, *one.way, one.wayPieces);
         if (!plan) {
             into_.otherWay = true;
-            return false;
+            return std::nullopt;
         }
-        note(problem, *plan, {one});
-        return true;
+        Way way{*plan, {}};
+        if (one.forShelf.size() == plan->mountings.size()) way.forShelf = one.forShelf;
+        if (const auto future = futureOf(outlook.past)) priceWay(outlook, future->table, way);
+        if (alone) takeCost(*alone, way);
+        return serveAs(outlook, way, {one}, one.noShelf);
     }
 
-    void planTogether(const std::vector<Wanted>& wanted) {
-        const cutting::Problem problem = problemFor(wanted);
-        note(problem, cutting::plan(problem, limits()), wanted);
+    /// What look-ahead says of the way, if it weighed it.
+    static void takeCost(const Suggestion& suggestion, Way& way) {
+        std::vector<Way> all = suggestion.others;
+        all.push_back(suggestion.best);
+        for (const Way& each : all)
+            if (each.plan.mountings == way.plan.mountings && each.forShelf == way.forShelf)
+                way.cost = each.cost;
+    }
+
+    store::AdvisedWay planTogether(const std::vector<Wanted>& wanted, bool declined) {
+        const Outlook outlook = outlookFor(wanted);
+        return serveAs(outlook, suggest(outlook, limits()).best, wanted, declined);
+    }
+
+    store::AdvisedWay serveAs(const Outlook& outlook, Way way, const std::vector<Wanted>& wanted,
+                              bool declined) {
+        if (declined) declineShelf(outlook, way);
+        note(outlook, way, wanted);
+        return advisedWay(outlook, way);
     }
 
     cutting::Limits limits() const {
@@ -62,36 +102,49 @@ private:
         return limits;
     }
 
-    void note(const cutting::Problem& problem, const cutting::Plan& plan, const std::vector<Wanted>& wanted) {
-        for (const cutting::Taken& taken : plan.taken)
-            take(taken, wanted);
-        for (const cutting::Mounting& mounting : plan.mountings)
-            mount(problem, mounting, wanted);
-        for (const cutting::Unserved& unserved : plan.unserved)
+    void note(const Outlook& outlook, const Way& way, const std::vector<Wanted>& wanted) {
+        for (const cutting::Taken& taken : way.plan.taken)
+            take(outlook.pieces[taken.piece].id, wanted[taken.line].line);
+        for (std::size_t i = 0; i < way.plan.mountings.size(); ++i)
+            mount(outlook, way, i, wanted);
+        for (const cutting::Unserved& unserved : way.plan.unserved)
             into_.unserved.push_back(wanted[unserved.line].line);
     }
 
-    void take(const cutting::Taken& taken, const std::vector<Wanted>& wanted) {
-        const store::PieceId piece = offers_[taken.piece].piece.id;
-        into_.taken.emplace_back(piece, wanted[taken.line].line);
+    void take(store::PieceId piece, store::LineId line) {
+        into_.taken.emplace_back(piece, line);
         std::erase_if(pieces_, [&](const store::StockPiece& each) { return each.id == piece; });
     }
 
-    void mount(const cutting::Problem& problem, const cutting::Mounting& mounting,
+    void mount(const Outlook& outlook, const Way& way, std::size_t number,
                const std::vector<Wanted>& wanted) {
-        const store::StockPiece& piece = offers_[mounting.piece].piece;
+        const cutting::Mounting& mounting = way.plan.mountings[number];
+        const cutting::Rules& rules = outlook.problem.rules;
         store::TicketMounting planned{.id = store::MountingId{0},
-                                      .piece = piece.id,
+                                      .piece = outlook.pieces[mounting.piece].id,
                                       .state = store::MountingState::Planned,
                                       .cuts = {},
-                                      .trim = problem.rules.trim,
-                                      .kerf = problem.rules.kerf,
+                                      .trim = rules.trim,
+                                      .kerf = rules.kerf,
                                       .left = mounting.left,
                                       .restKept = false,
                                       .movement = std::nullopt};
         for (const cutting::Cut& cut : mounting.cuts)
             planned.cuts.push_back({wanted[cut.line].line, wanted[cut.line].extent, cut.count});
-        keepFor(planned, piece, problem.rules);
+        if (number < way.forShelf.size()) addShelf(planned.cuts, way.forShelf[number]);
+        keepFor(planned, outlook.pieces[mounting.piece], rules);
+    }
+
+    /// Narrow first, the widest last, as they are cut; of one width the customer's first.
+    static void addShelf(std::vector<store::TicketCut>& cuts, const std::vector<Extent>& belts) {
+        for (const Extent belt : belts) {
+            if (!cuts.empty() && !cuts.back().line && cuts.back().extent == belt)
+                ++cuts.back().count;
+            else
+                cuts.push_back({std::nullopt, belt, 1});
+        }
+        std::stable_sort(cuts.begin(), cuts.end(),
+                         [](const auto& a, const auto& b) { return a.extent < b.extent; });
     }
 
     /// What other mountings of the piece are promised is left as well, and kept.
@@ -110,7 +163,6 @@ private:
     Promises& promises_;
     store::StockedBelt belt_;
     std::vector<store::StockPiece> pieces_;
-    std::vector<Offer> offers_; ///< of the problem at hand
     Allotment& into_;
 };
 

@@ -1,4 +1,3 @@
-#include "core/shop/finish.h"
 #include "core/shop/queries.h"
 
 #include <algorithm>
@@ -51,10 +50,7 @@ private:
         addStops(row);
         addSetUp(row);
         addTolerance(row);
-        if (mounting.state == store::MountingState::Planned) {
-            expectLeft(row);
-            addFinish(row);
-        }
+        if (mounting.state == store::MountingState::Planned) expectLeft(row);
         return row;
     }
 
@@ -102,16 +98,6 @@ private:
         row.mounting.left = row.piece.extent > used ? row.piece.extent - used : Extent::none(used.unit());
     }
 
-    void addFinish(BenchMounting& row) const {
-        if (row.piece.reserved > usedBy(row)) return; // other tickets need the rest
-        std::vector<Extent> onShelf;
-        for (const store::StockPiece& piece : store::Pieces{shop_.connection}.ofBelt(row.belt.id))
-            if (piece.kind == cutting::PieceKind::Ready) onShelf.push_back(piece.extent);
-        const Extent widest = *std::max_element(row.stops.begin(), row.stops.end());
-        row.finish =
-            finishOf(settings_.rulesFor(row.belt.unit), row.belt.listed, onShelf, widest, row.mounting.left);
-    }
-
     const Shop& shop_;
     const store::ShopSettings settings_;
     std::map<store::BeltId, store::StockedBelt> belts_;
@@ -134,6 +120,13 @@ void groupByShaft(std::vector<BenchMounting>& rows) {
 }
 
 } // namespace
+
+std::vector<Extent> BenchMounting::forShelf() const {
+    std::vector<Extent> belts;
+    for (const store::TicketCut& cut : mounting.cuts)
+        if (!cut.line) belts.insert(belts.end(), static_cast<std::size_t>(cut.count), cut.extent);
+    return belts;
+}
 
 std::vector<BenchMounting> bench(const Shop& shop) {
     BenchReader reader{shop};

@@ -15,9 +15,17 @@ void addShelf(Yield& yield, Extent extent, std::int64_t count) {
     yield.shelf.insert(yield.shelf.end(), static_cast<std::size_t>(count), extent);
 }
 
+/// What was cut of the ticket's belts.
+std::vector<std::int64_t> beltsOf(const CuttingAct& act, const CutRecord& record) {
+    std::vector<std::int64_t> belts = act.planned();
+    for (std::size_t i = 0; i < belts.size(); ++i)
+        if (!act.mounting.cuts[i].line && !record.withShelf) belts[i] = 0;
+    return belts;
+}
+
 /// What the ticket says, and what was cut beside it.
 Yield yieldOf(const CuttingAct& act, const CutRecord& record) {
-    Yield yield = act.yieldOf(act.planned());
+    Yield yield = act.yieldOf(beltsOf(act, record));
     for (const CutRecord::ForShelf& extra : record.forShelf) {
         demandBelts(act.unit(), extra.extent, extra.count);
         addShelf(yield, extra.extent, extra.count);
@@ -36,7 +44,7 @@ CutDone recordCut(const Shop& shop, const CutRecord& record) {
     const Booked booked = act.book(yield, store::Act::Cut);
     if (booked.remnant && !record.place.empty())
         store::Upkeep{shop.connection}.relocate(*booked.remnant, record.place, shop.person, shop.now());
-    const std::vector<Voided> voided = act.close(booked.movement, act.planned());
+    const std::vector<Voided> voided = act.close(booked.movement, beltsOf(act, record));
     const bool ready = store::Orders{shop.connection}.at(act.ticket.order).state == store::OrderState::Ready;
     transaction.commit();
     return {booked.movement, booked.remnant, booked.shelf, booked.difference, ready, voided};

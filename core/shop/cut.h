@@ -17,6 +17,7 @@ struct CutRecord {
         keepRest{};      ///< back to the rack, or thrown away; nothing: kept if it can be held again
     std::string place{}; ///< of the rest; "" where it was
     std::vector<ForShelf> forShelf{};
+    bool withShelf = true; ///< the belts for the shelf on the ticket were cut as well
 };
 
 /// A planned mounting that the piece can't give any more, since less was left of it than planned. It is void;

@@ -3,6 +3,7 @@
 #include "core/shop/demand.h"
 #include "core/shop/kept.h"
 #include "core/shop/standing.h"
+#include "core/store/shelf_cuts.h"
 
 namespace riband::shop {
 
@@ -82,10 +83,57 @@ std::vector<Wanted> wantedOf(const store::Order& order, const Draft& draft) {
     std::vector<Wanted> wanted;
     for (std::size_t i = 0; i < order.lines.size(); ++i) {
         const store::OrderLine& line = order.lines[i];
-        wanted.push_back(
-            {line.id, line.belt, line.extent, line.quantity, draft.lines[i].way, draft.lines[i].wayPieces});
+        const DraftLine& said = draft.lines[i];
+        wanted.push_back({line.id, line.belt, line.extent, line.quantity, said.way, said.wayPieces,
+                          said.forShelf, said.noShelf});
     }
     return wanted;
+}
+
+/// Belts for the shelf that are only planned give way to a customer. False if there are none of these belts.
+bool shelfGivesWay(const Shop& shop, const store::Order& order) {
+    const store::ShopSettings settings = store::Settings{shop.connection}.read();
+    std::set<store::BeltId> belts;
+    for (const store::OrderLine& line : order.lines)
+        belts.insert(line.belt);
+    bool any = false;
+    for (const store::Ticket& ticket : store::Tickets{shop.connection}.inState(store::TicketState::Open))
+        for (const store::TicketMounting& mounting : ticket.mountings) {
+            if (mounting.state != store::MountingState::Planned) continue;
+            if (!belts.contains(store::Pieces{shop.connection}.at(mounting.piece).belt)) continue;
+            const Extent stub = settings.rulesFor(mounting.trim.unit()).stub;
+            any = store::ShelfCuts{shop.connection}.drop(mounting, stub) || any;
+        }
+    return any;
+}
+
+/// The first reason that was given for a belt of the order.
+const DraftLine* overrideOf(const store::Order& order, const Draft& draft, store::BeltId belt) {
+    for (std::size_t i = 0; i < order.lines.size(); ++i) {
+        const DraftLine& line = draft.lines[i];
+        if (order.lines[i].belt == belt && (line.overrideKey || !line.overrideWords.empty())) return &line;
+    }
+    return nullptr;
+}
+
+void keepAdvice(const Shop& shop, const store::Order& order, const Draft& draft, const Allotment& allotment) {
+    store::Advices advices{shop.connection};
+    for (const Advised& advised : allotment.advised) {
+        const DraftLine* why = advised.overridden ? overrideOf(order, draft, advised.belt) : nullptr;
+        advices.add({.id = store::AdviceId{0},
+                     .order = order.id,
+                     .belt = advised.belt,
+                     .at = order.made,
+                     .person = order.person,
+                     .basis = advised.basis,
+                     .worthVersion = advised.worthVersion,
+                     .suggested = advised.suggested,
+                     .taken = advised.taken,
+                     .shelfDeclined = advised.shelfDeclined,
+                     .overridden = advised.overridden,
+                     .overrideKey = why ? why->overrideKey : std::nullopt,
+                     .overrideWords = why ? why->overrideWords : ""});
+    }
 }
 
 std::string phoneOf(const Shop& shop, const store::Order& order) {
@@ -121,9 +169,12 @@ Ordered order(const Shop& shop, const Draft& draft, std::optional<store::OrderId
     retire(shop, instead);
     const store::OrderId id = add(shop, draft, OrderState::Open);
     const store::Order added = store::Orders{shop.connection}.at(id);
-    const Allotment allotment = allot(shop, wantedOf(added, draft));
+    Allotment allotment = allot(shop, wantedOf(added, draft));
+    if (!allotment.unserved.empty() && shelfGivesWay(shop, added))
+        allotment = allot(shop, wantedOf(added, draft));
     demandServed(shop, allotment);
     const std::optional<store::TicketId> ticket = enter(shop, id, allotment);
+    keepAdvice(shop, added, draft, allotment);
     settleOrder(shop, id);
     transaction.commit();
     return {id, ticket, allotment.otherWay};

@@ -13,6 +13,11 @@ struct DraftLine {
     std::string said{};                 ///< as typed
     std::optional<cutting::Plan> way{}; ///< chosen by the clerk over the suggested one, made from `wayPieces`
     std::vector<std::string> wayPieces{}; ///< piece codes in the order of the way's problem
+    std::vector<std::vector<Extent>>
+        forShelf{};       ///< what that way cuts for the shelf as well, a mounting each
+    bool noShelf = false; ///< belts for the shelf were suggested and are not wanted
+    std::optional<store::OverrideKey> overrideKey{}; ///< why the clerk chose another way
+    std::string overrideWords{};
 };
 
 struct Draft {
@@ -42,13 +47,15 @@ Draft resume(const Shop& shop, store::OrderId order);
 /// Books the order, plans all its belts anew (lines of the same belt together; where the clerk chose a way
 /// and it still can be done, that one), reserves the width and makes the ticket. Ready belts of the asked
 /// width are taken from the shelf first and booked at once: they lie with the order from then on, the ticket
-/// names them. Refuses with WidthTaken, and changes nothing, if not all can be served.
+/// names them. What was suggested is kept beside what was done (store::Advices). Refuses with WidthTaken, and
+/// changes nothing, if not all can be served.
 Ordered order(const Shop& shop, const Draft& draft, std::optional<store::OrderId> instead = std::nullopt);
 
 /// Plans the waiting belts of these open orders together, one mounting for what one piece can give: their
-/// planned mountings are void, one new ticket (of the first order) takes their place. Refuses with WidthTaken
-/// if not all can be served.
-Ordered together(const Shop& shop, const std::vector<store::OrderId>& orders);
+/// planned mountings are void, one new ticket (of the first order) takes their place. `only`: what is planned
+/// of this belt; the rest of the orders stays as it is. Refuses with WidthTaken if not all can be served.
+Ordered together(const Shop& shop, const std::vector<store::OrderId>& orders,
+                 std::optional<store::BeltId> only = std::nullopt);
 
 /// Changed mind: another width or quantity (0: none of this line). The waiting belts of the order are planned
 /// and reserved anew, the old ticket is void as far as it is not cut. Belts already cut stay with the line if

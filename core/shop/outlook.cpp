@@ -1,3 +1,5 @@
+#include "core/shop/outlook.h"
+
 #include "core/shop/demand.h"
 #include "core/shop/kept.h"
 #include "core/shop/offers.h"
@@ -17,11 +19,25 @@ std::vector<cutting::Line> linesOf(const std::vector<Wish>& wishes, Unit unit) {
     return lines;
 }
 
-std::vector<Extent> extentsOf(const std::vector<Wish>& wishes) {
+std::vector<Extent> extentsOf(const std::vector<cutting::Line>& lines) {
     std::vector<Extent> extents;
-    for (const Wish& wish : wishes)
-        extents.push_back(wish.extent);
+    for (const cutting::Line& line : lines)
+        extents.push_back(line.extent);
     return extents;
+}
+
+std::map<Extent, int> readyBelts(const std::vector<store::StockPiece>& pieces) {
+    std::map<Extent, int> shelf;
+    for (const store::StockPiece& piece : pieces)
+        if (piece.kind == cutting::PieceKind::Ready && piece.reserved.isNone()) ++shelf[piece.extent];
+    return shelf;
+}
+
+Extent widestOf(const std::vector<store::StockPiece>& pieces, Unit unit) {
+    Extent widest = Extent::none(unit);
+    for (const store::StockPiece& piece : pieces)
+        widest = std::max(widest, piece.extent);
+    return widest;
 }
 
 std::vector<store::StockPiece> piecesOf(const Shop& shop, const std::optional<store::StockedBelt>& kept) {
@@ -39,19 +55,35 @@ Promises promisesFor(const Shop& shop, const std::vector<store::StockPiece>& pie
 
 } // namespace
 
+Outlook outlookOf(const Shop& shop, const store::StockedBelt& belt, const store::ShopSettings& settings,
+                  const std::vector<store::StockPiece>& pieces, const Promises& promises,
+                  std::vector<cutting::Line> lines) {
+    const std::vector<Offer> offers =
+        offersOf(pieces, promises, settings.rulesFor(belt.unit), extentsOf(lines));
+    std::vector<store::StockPiece> offered;
+    for (const Offer& offer : offers)
+        offered.push_back(offer.piece);
+    return {belt,
+            std::move(offered),
+            problemOf(belt, settings, offers, std::move(lines)),
+            dayOf(shop.now()),
+            pastOf(shop, belt, settings, widestOf(pieces, belt.unit)),
+            readyBelts(pieces)};
+}
+
 Outlook lookAt(const Shop& shop, const belt::Belt& belt, const std::vector<Wish>& wishes) {
     const std::optional<store::StockedBelt> kept = store::Catalogue{shop.connection}.find(belt);
     const store::StockedBelt stocked = kept ? *kept : usualEntry(*shop.tables, belt);
     std::vector<cutting::Line> lines = linesOf(wishes, stocked.unit);
     const store::ShopSettings settings = store::Settings{shop.connection}.read();
     const std::vector<store::StockPiece> pieces = piecesOf(shop, kept);
-    const std::vector<Offer> offers = offersOf(pieces, promisesFor(shop, pieces, settings),
-                                               settings.rulesFor(stocked.unit), extentsOf(wishes));
-    std::vector<store::StockPiece> offered;
-    for (const Offer& offer : offers)
-        offered.push_back(offer.piece);
-    return {stocked, std::move(offered), problemOf(stocked, settings, offers, std::move(lines)),
-            dayOf(shop.now())};
+    std::vector<foresight::Line> asked;
+    for (const Wish& wish : wishes)
+        asked.push_back({static_cast<foresight::Size>(wish.extent.count()), static_cast<int>(wish.quantity)});
+    Outlook outlook =
+        outlookOf(shop, stocked, settings, pieces, promisesFor(shop, pieces, settings), std::move(lines));
+    addToday(outlook.past, asked);
+    return outlook;
 }
 
 } // namespace riband::shop

@@ -34,9 +34,8 @@ struct BenchMounting {
     std::optional<cutting::SetUp> setUp;
     std::optional<cutting::SetUpFault> setUpFault;
     std::optional<belt::WidthTolerance> tolerance; ///< of the widest belt
-    /// Listed widths that should be cut for the shelf as well from a rest that is of no more use (finishOf);
-    /// nothing if other tickets need the rest. CutRecord::forShelf books them.
-    std::vector<Extent> finish{};
+    /// Of the stops, those for the shelf: cut as well since the piece is on the cutter.
+    std::vector<Extent> forShelf() const;
 };
 /// All planned mountings, in the order that changes shafts least; within a shaft longest waiting first.
 std::vector<BenchMounting> bench(const Shop& shop);

@@ -1,6 +1,9 @@
 #include "core/shop/reason.h"
 
+#include "core/foresight/kept_for.h"
+
 #include <algorithm>
+#include <cmath>
 
 namespace riband::shop {
 
@@ -85,14 +88,63 @@ std::int64_t beltsMissing(const cutting::Plan& plan) {
     return belts;
 }
 
+/// What it is expected to cost to take the other piece instead; nothing if that was not weighed.
+std::optional<std::int64_t> costOfTaking(const std::string& code, const cutting::Problem& problem,
+                                         const std::vector<Way>& all) {
+    for (const Way& way : all)
+        if (way.plan.mountings.size() == 1 && problem.pieces[way.plan.mountings.front().piece].code == code)
+            return way.extra;
+    return std::nullopt;
+}
+
+std::optional<Reason::Kept> keptFor(const Outlook& outlook, const Future& learned, const std::string& code) {
+    const auto& pieces = outlook.problem.pieces;
+    const auto piece = std::find_if(pieces.begin(), pieces.end(),
+                                    [&](const cutting::Piece& each) { return each.code == code; });
+    if (piece == pieces.end()) return std::nullopt;
+    const auto kept = foresight::keptFor(outlook.past.setting, learned.table, learned.outlook,
+                                         static_cast<foresight::Size>(piece->extent.count()));
+    if (!kept) return std::nullopt;
+    return Reason::Kept{Extent::of(outlook.belt.unit, kept->line.width), kept->line.quantity,
+                        static_cast<int>(std::lround(100 * kept->share))};
+}
+
+/// A smaller piece stays although it would do.
+Reason spares(const Outlook& outlook, const Future& learned, Reason reason, const std::vector<Way>& all) {
+    const auto saved = costOfTaking(reason.other, outlook.problem, all);
+    if (!saved) return reason;
+    if (*saved < outlook.problem.rules.trim.count()) {
+        reason.kind = Kind::AboutTheSame;
+        return reason;
+    }
+    reason.keptFor = keptFor(outlook, learned, reason.other);
+    if (!reason.keptFor) return reason;
+    reason.kind = Kind::KeepsFor;
+    reason.figure = Extent::of(outlook.belt.unit, *saved);
+    return reason;
+}
+
+bool saysHowItEnds(Kind kind) {
+    return kind == Kind::Finishes || kind == Kind::SmallestThatFits || kind == Kind::OnlyPiece;
+}
+
 } // namespace
 
 Reason reasonOf(const cutting::Problem& problem, const cutting::Plan& plan) {
     const Extent none = Extent::none(problem.rules.unit());
-    if (!plan.unserved.empty()) return {Kind::Unserved, none, "", beltsMissing(plan)};
+    if (!plan.unserved.empty()) return {Kind::Unserved, none, "", beltsMissing(plan), {}};
     if (plan.mountings.empty())
         return {Kind::FromShelf, none, "", static_cast<std::int64_t>(plan.taken.size())};
     return plan.mountings.size() > 1 ? ofSeveral(problem, plan) : ofOneMounting(problem, plan);
+}
+
+Reason reasonOf(const Outlook& outlook, const Future* learned, const Way& way, const std::vector<Way>& all) {
+    Reason reason = reasonOf(outlook.problem, way.plan);
+    if (learned && reason.kind == Kind::KeepsWider) return spares(outlook, *learned, reason, all);
+    if (!way.fillsShelf() || way.plan.mountings.size() != 1 || !saysHowItEnds(reason.kind)) return reason;
+    const Extent left = way.left(0, outlook.problem.rules);
+    if (!isDead(outlook.problem, left)) return reason;
+    return {Kind::FinishesForShelf, left, "", static_cast<std::int64_t>(way.forShelf.front().size()), {}};
 }
 
 } // namespace riband::shop

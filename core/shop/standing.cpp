@@ -76,16 +76,19 @@ void settleTicket(const Shop& shop, store::TicketId id) {
     if (state != ticket.state) tickets.setState(id, state);
 }
 
-std::map<store::LineId, std::int64_t> release(const Shop& shop, const std::set<store::OrderId>& orders) {
+std::map<store::LineId, std::int64_t> release(const Shop& shop, const std::set<store::OrderId>& orders,
+                                              std::optional<store::BeltId> only) {
     const Promises promises = Promises::read(shop, store::Settings{shop.connection}.read());
     std::map<store::LineId, std::int64_t> belts;
-    for (const auto& [piece, onPiece] : promises.all())
+    for (const auto& [piece, onPiece] : promises.all()) {
+        if (only && store::Pieces{shop.connection}.at(piece).belt != *only) continue;
         for (const Promise& promise : onPiece) {
             if (!meet(ordersOf(shop, promise.cuts), orders)) continue;
             makeVoid(shop, promise);
             for (const store::TicketCut& cut : promise.cuts)
                 if (cut.line) belts[*cut.line] += cut.count;
         }
+    }
     return belts;
 }
 

@@ -21,9 +21,10 @@ store::OrderState settleOrder(const Shop& shop, store::OrderId order);
 /// Sets a ticket to what its mountings say: open while one is planned, else cut if one was, else void.
 void settleTicket(const Shop& shop, store::TicketId ticket);
 
-/// Makes every planned mounting void that has a belt of these orders; says how many belts of which lines (of
-/// other orders, too) are on no ticket thereby.
-std::map<store::LineId, std::int64_t> release(const Shop& shop, const std::set<store::OrderId>& orders);
+/// Makes every planned mounting void that has a belt of these orders (of this belt only, if one is named);
+/// says how many belts of which lines (of other orders, too) are on no ticket thereby.
+std::map<store::LineId, std::int64_t> release(const Shop& shop, const std::set<store::OrderId>& orders,
+                                              std::optional<store::BeltId> only = std::nullopt);
 
 /// Makes planned mountings of a piece void, the last made first, until the piece can give the others.
 std::vector<Voided> voidImpossible(const Shop& shop, store::PieceId piece);

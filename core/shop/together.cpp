@@ -13,12 +13,15 @@ void addWaiting(const store::Order& order, std::map<store::LineId, std::int64_t>
 
 } // namespace
 
-Ordered together(const Shop& shop, const std::vector<store::OrderId>& ids) {
+Ordered together(const Shop& shop, const std::vector<store::OrderId>& ids,
+                 std::optional<store::BeltId> only) {
     if (ids.empty()) refuse(Refusal::Why::NothingToCut, "");
     store::Transaction transaction{shop.connection};
-    std::map<store::LineId, std::int64_t> belts = release(shop, {ids.begin(), ids.end()});
-    for (const store::OrderId id : ids)
-        addWaiting(openOrder(shop, id), belts);
+    std::map<store::LineId, std::int64_t> belts = release(shop, {ids.begin(), ids.end()}, only);
+    for (const store::OrderId id : ids) {
+        const store::Order order = openOrder(shop, id);
+        if (!only) addWaiting(order, belts);
+    }
     if (belts.empty()) refuse(Refusal::Why::NothingToCut, "");
     const Allotment allotment = allot(shop, wantedOf(shop, belts));
     demandServed(shop, allotment);

@@ -143,6 +143,25 @@ std::vector<AskedLine> Orders::askedSince(Moment from) const {
     return asked;
 }
 
+std::vector<PastLine> Orders::pastOf(BeltId belt, std::size_t most) const {
+    std::vector<PastLine> past;
+    Statement rows{
+        connection_,
+        "SELECT o.id, o.made_ms, l.extent, l.quantity - l.cancelled, l.unit FROM order_line l"
+        " JOIN sales_order o ON o.id = l.sales_order WHERE l.belt = ? AND o.state IN (?, ?, ?)"
+        " AND l.cancelled < l.quantity ORDER BY o.made_ms DESC, o.id DESC, l.position DESC LIMIT ?",
+        belt,
+        OrderState::Open,
+        OrderState::Ready,
+        OrderState::HandedOver,
+        most};
+    while (rows.next())
+        past.push_back({rows.get<OrderId>(0), rows.get<Moment>(1), rows.extent(2, rows.get<Unit>(4)),
+                        rows.get<std::int64_t>(3)});
+    std::ranges::reverse(past);
+    return past;
+}
+
 std::vector<Order> Orders::inState(OrderState state) const {
     std::vector<Order> orders;
     Statement rows{connection_, ORDERS "WHERE o.state = ? ORDER BY o.made_ms, o.id", state};

@@ -66,6 +66,14 @@ struct AskedLine {
     std::int64_t quantity;
 };
 
+/// A line as it was asked for once.
+struct PastLine {
+    OrderId order;
+    Moment made;
+    Extent extent;
+    std::int64_t belts; ///< still wanted
+};
+
 struct Customer {
     CustomerId id;
     std::string name;
@@ -119,6 +127,8 @@ public:
     /// What was asked for since then, of orders that are neither parked, quoted nor cancelled: by belt, then
     /// oldest first, the lines of an order together.
     std::vector<AskedLine> askedSince(Moment from) const;
+    /// What was asked of a belt, the last `most` lines, oldest first; as in timesOrdered.
+    std::vector<PastLine> pastOf(BeltId belt, std::size_t most) const;
     OrderId orderOf(LineId line) const;
     void setState(OrderId order, OrderState state);
     void setCustomer(OrderId order, std::optional<CustomerId> customer);

@@ -2,6 +2,16 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en">
 <context>
+    <name>AdvicePart</name>
+    <message numerus="yes">
+        <source>%1, %n orders</source>
+        <translation>
+            <numerusform>%1, %n order</numerusform>
+            <numerusform>%1, %n orders</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>BeltsModel</name>
     <message numerus="yes">
         <source>%n days</source>
@@ -129,6 +139,26 @@
     </message>
 </context>
 <context>
+    <name>TogetherDialog</name>
+    <message numerus="yes">
+        <source>%n mountings less. The one ticket for all of them is in %1.</source>
+        <translation>
+            <numerusform>%n mounting less. The one ticket for all of them is in %1.</numerusform>
+            <numerusform>%n mountings less. The one ticket for all of them is in %1.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>TogetherModel</name>
+    <message numerus="yes">
+        <source>%n mountings</source>
+        <translation>
+            <numerusform>%n mounting</numerusform>
+            <numerusform>%n mountings</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>UnderstoodStrip</name>
     <message numerus="yes">
         <source>%n belts</source>
@@ -207,6 +237,13 @@
         <translation>
             <numerusform>%n tooth in mesh</numerusform>
             <numerusform>%n teeth in mesh</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: worth table %2, from %n orders</source>
+        <translation>
+            <numerusform>%1: worth table %2, from %n order</numerusform>
+            <numerusform>%1: worth table %2, from %n orders</numerusform>
         </translation>
     </message>
 </context>

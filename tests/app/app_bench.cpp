@@ -5,6 +5,7 @@
 #include "app/open_shop.h"
 #include "app/standard_tables.h"
 #include "core/belt/reader.h"
+#include "core/shop/learn.h"
 #include "core/shop/queries.h"
 #include "core/shop/suggest.h"
 #include "tests/app/program.h"
@@ -127,6 +128,21 @@ Spread fetchBare(const QString& file, Counter& counter) {
     return spreadOf(times);
 }
 
+/// Worth tables for the belts that the first customers want; those customers.
+std::vector<std::string> learnSome(const QString& file, const Counter& counter) {
+    constexpr std::size_t some = 20;
+    const app::OpenShop open(file, store::Connection::Mode::Open);
+    std::vector<std::string> said(counter.said.begin(),
+                                  counter.said.begin() + std::min(some, counter.said.size()));
+    for (const std::string& words : said) {
+        const auto belt = belt::understand(words, open.tables()).readings.front().belt;
+        const auto id = store::Catalogue{open.shop().connection}.find(belt)->id;
+        const auto table = shop::learn(shop::lessonOf(open.shop(), id), [](double) { return true; });
+        if (table) shop::keepWorth(open.shop(), id, *table);
+    }
+    return said;
+}
+
 Milliseconds readRack(const Counter& counter) {
     return timed([&] { shop::rack(counter.open.shop()); });
 }
@@ -162,6 +178,10 @@ void compareCounters(const QString& large, const QString& small) {
     const Answers many = serve(big), few = serve(little);
     print("key to first answer", many.first, few.first, "small shop", "budget 50 ms");
     print("key to final answer", many.final, few.final, "small shop", "budget 200 ms");
+    big.said = learnSome(large, big);
+    little.said = learnSome(small, little);
+    print("key to final answer, by worth table", serve(big).final, serve(little).final, "small shop",
+          "budget 200 ms");
     print("reading what a suggestion needs", many.looking, fetchBare(large, big), "bare SQLite", "");
     std::printf("%-44s %8.1f ms   small shop %8.1f ms\n", "reading the whole rack", readRack(big),
                 readRack(little));

@@ -7,6 +7,7 @@
 #include "ui/bench/order_dialog.h"
 #include "ui/bench/orders_dialog.h"
 #include "ui/bench/record_dialog.h"
+#include "ui/bench/together_dialog.h"
 #include "ui/desk/labels.h"
 #include "ui/desk/paper_tray.h"
 #include "ui/look/key_button.h"
@@ -57,6 +58,7 @@ void BenchPage::buildActions() {
     miscut_ = act(tr("Miscut"), Qt::Key_F6, &BenchPage::recordMiscut);
     order_ = act(tr("Its order"), Qt::Key_F4, &BenchPage::openOrder);
     orders_ = act(tr("Orders at work"), Qt::Key_F5, &BenchPage::openOrders);
+    together_ = act(tr("Cut together"), Qt::Key_F8, &BenchPage::cutTogether);
     print_ = act(tr("Print the ticket"), QKeySequence::Print, &BenchPage::printTicket);
 }
 
@@ -71,6 +73,7 @@ void BenchPage::buildView() {
     left->setSpacing(2 * step);
     left->addWidget(label(tr("Waiting, in the order that changes shafts least"), "remark"));
     left->addWidget(list_, 1);
+    left->addWidget(new KeyButton{together_});
     left->addWidget(new KeyButton{orders_});
     auto* right = new QVBoxLayout;
     right->setSpacing(3 * step);
@@ -97,7 +100,8 @@ QString BenchPage::help() const {
     return tr(
         "What waits at the cutter, in the order that changes shafts least. Set up by the steps, cut at the "
         "stops, then press Enter or F9 and type the rest as you measured it: trim, belts and rest are "
-        "booked at once, and labels are made. F6 books a belt that was spoiled and plans again.");
+        "booked at once, and labels are made. F6 books a belt that was spoiled and plans again. F8 finds "
+        "what could be cut in fewer mountings.");
 }
 
 void BenchPage::count() {
@@ -208,6 +212,8 @@ void BenchPage::openOrder() {
     });
     if (order) OrderDialog{session_, order->id, this}.exec();
 }
+
+void BenchPage::cutTogether() { TogetherDialog{session_, this}.exec(); }
 
 void BenchPage::openOrders() { OrdersDialog{session_, this}.exec(); }
 

@@ -37,6 +37,7 @@ private:
     void recordMiscut();
     void openOrder();
     void openOrders();
+    void cutTogether();
     void printTicket();
     QString wordsFor(const shop::BenchMounting& mounting, const shop::CutDone& done) const;
 
@@ -44,7 +45,8 @@ private:
     BenchModel* model_;
     QListView* list_;
     MountingView* view_;
-    QAction *record_ = nullptr, *miscut_ = nullptr, *order_ = nullptr, *orders_ = nullptr, *print_ = nullptr;
+    QAction *record_ = nullptr, *miscut_ = nullptr, *order_ = nullptr, *orders_ = nullptr, *print_ = nullptr,
+            *together_ = nullptr;
     int waiting_ = 0;
 };
 

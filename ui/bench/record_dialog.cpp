@@ -35,7 +35,7 @@ RecordDialog::RecordDialog(const shop::BenchMounting& mounting, const std::vecto
                            QWidget* parent)
     : QDialog{parent}, mounting_{mounting}, rest_{new QLineEdit}, place_{new QLineEdit},
       shelfWidth_{new QLineEdit}, shelfCount_{new QSpinBox}, keep_{new QCheckBox{tr("&Keep the rest")}},
-      difference_{label({}, "warn")} {
+      withShelf_{new QCheckBox}, difference_{label({}, "warn")} {
     setWindowTitle(tr("The cut is done: %1").arg(text(mounting.piece.code)));
     setMinimumWidth(520);
     buildView(places);
@@ -59,8 +59,16 @@ void RecordDialog::buildView(const std::vector<std::string>& places) {
     place_->setText(text(mounting_.piece.place));
     place_->setCompleter(new QCompleter{shownPlaces(places), place_});
     row(tr("&Place of the rest"), place_, "place");
+    QStringList planned;
+    for (const Extent belt : mounting_.forShelf())
+        planned << shown(belt);
+    withShelf_->setText(tr("&Belts for the shelf were cut: %1").arg(planned.join(QStringLiteral(", "))));
+    withShelf_->setChecked(true);
+    row(QString{}, withShelf_, "withShelf");
+    withShelf_->setAccessibleName(withShelf_->text().remove('&'));
+    form->setRowVisible(withShelf_, !planned.isEmpty());
     shelfCount_->setRange(0, MostForShelf);
-    row(tr("&Cut for the shelf as well"), shelfCount_, "shelfCount");
+    row(tr("&Cut more for the shelf"), shelfCount_, "shelfCount");
     row(tr("each as &wide as"), shelfWidth_, "shelfWidth");
     difference_->setWordWrap(true);
     auto* buttons = new QDialogButtonBox{QDialogButtonBox::Ok | QDialogButtonBox::Cancel};
@@ -83,6 +91,10 @@ void RecordDialog::connectAll() {
     connect(rest_, &QLineEdit::textChanged, this, &RecordDialog::check);
     connect(shelfCount_, &QSpinBox::valueChanged, this, &RecordDialog::expect);
     connect(shelfWidth_, &QLineEdit::textChanged, this, &RecordDialog::expect);
+    connect(withShelf_, &QCheckBox::toggled, this, [this](bool cut) {
+        if (!cut) keep_->setChecked(true); // more of it is left then
+        expect();
+    });
     connect(keep_, &QCheckBox::toggled, place_, &QWidget::setEnabled);
 }
 
@@ -101,6 +113,9 @@ std::vector<shop::CutRecord::ForShelf> RecordDialog::forShelf() const {
 /// What must be left by the figures.
 Extent RecordDialog::expected() const {
     Extent left = mounting_.mounting.left;
+    if (!withShelf_->isChecked())
+        for (const Extent belt : mounting_.forShelf())
+            left = left + belt + mounting_.mounting.kerf;
     for (const auto& belts : forShelf()) {
         const Extent taken = (belts.extent + mounting_.mounting.kerf) * belts.count;
         left = left < taken ? Extent::none(left.unit()) : left - taken;
@@ -131,8 +146,12 @@ void RecordDialog::check() {
 }
 
 shop::CutRecord RecordDialog::record() const {
-    return {mounting_.mounting.id, typedRest(), keep_->isChecked(), place_->text().trimmed().toStdString(),
-            forShelf()};
+    return {mounting_.mounting.id,
+            typedRest(),
+            keep_->isChecked(),
+            place_->text().trimmed().toStdString(),
+            forShelf(),
+            withShelf_->isChecked()};
 }
 
 } // namespace riband::ui

@@ -33,7 +33,7 @@ private:
     const shop::BenchMounting mounting_;
     QLineEdit *rest_, *place_, *shelfWidth_;
     QSpinBox* shelfCount_;
-    QCheckBox* keep_;
+    QCheckBox *keep_, *withShelf_;
     QLabel* difference_;
     QPushButton* record_ = nullptr;
 };

@@ -21,18 +21,37 @@ public:
     const shop::Way* way() const;
     bool choseOther() const { return chosen_.has_value(); }
     void choose(std::optional<std::size_t> other);
+    /// What the suggested or chosen way would cut for the shelf as well, wanted or not.
+    const shop::Way* withShelf() const;
+    bool noShelf() const { return noShelf_; }
+    void setNoShelf(bool noShelf);
+    /// Why another way was chosen.
+    struct Why {
+        store::OverrideKey key;
+        std::string words;
+    };
+    const std::optional<Why>& why() const { return why_; }
+    void setWhy(Why why);
     bool searching() const { return finder_.busy(); }
 
 signals:
     void changed();
 
 private:
-    void take(const Finder::Answer& answer);
+    void take(const Finder::Answer& answer, bool isFinal);
+    void askAgain(store::BeltId belt);
+    void find();
+    void strip();
     Session& session_;
     Finder finder_;
     std::shared_ptr<const shop::Outlook> outlook_;
     Finder::Answer suggestion_;
     std::optional<std::size_t> chosen_;
+    std::optional<Wanted> wanted_;
+    std::vector<shop::Wish> together_;
+    bool noShelf_ = false;
+    std::optional<shop::Way> bare_; ///< the way without its belts for the shelf, while they are not wanted
+    std::optional<Why> why_;
 };
 
 } // namespace riband::ui

@@ -5,6 +5,7 @@
 #include "ui/counter/customer_dialog.h"
 #include "ui/counter/parked_dialog.h"
 #include "ui/counter/pick_form.h"
+#include "ui/counter/why_dialog.h"
 #include "ui/desk/paper_tray.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
@@ -34,6 +35,8 @@ void CounterPage::buildActions() {
     actions_.park = act(tr("Park"), Qt::Key_F7, &CounterPage::park);
     takeUp_ = act(tr("Parked and quoted orders"), Qt::SHIFT | Qt::Key_F7, &CounterPage::takeUp);
     actions_.customer = act(tr("Customer"), Qt::Key_F10, &CounterPage::editCustomer);
+    why_ = act(tr("Why another way"), Qt::Key_F3, &CounterPage::sayWhy);
+    shelf_ = act(tr("With or without belts for the shelf"), Qt::Key_F6, &CounterPage::shelfOrNot);
     pick_ = act(tr("Pick instead of typing"), Qt::Key_F4, &CounterPage::pickOrType);
     actions_.edit = act(tr("Change the line"), Qt::Key_F2, &CounterPage::editLine);
     actions_.remove = act(tr("Remove the line"), Qt::CTRL | Qt::Key_Delete, &CounterPage::removeLine);
@@ -124,6 +127,15 @@ void CounterPage::orderAndTicket() {
     start();
     session_.touch();
     keepPapers(*done);
+    learnFrom(done->order);
+}
+
+/// What was just asked for may make a worth table due.
+void CounterPage::learnFrom(store::OrderId order) {
+    session_.attempt([&] {
+        for (const auto& line : store::Orders{session_.shop().connection}.at(order).lines)
+            emit session_.worthWanted(line.belt);
+    });
 }
 
 void CounterPage::keepPapers(const shop::Ordered& done) {
@@ -253,6 +265,15 @@ void CounterPage::pickOrType() {
         pickForm_->setFocus();
     }
 }
+
+void CounterPage::sayWhy() {
+    if (!advice_->choseOther()) return;
+    WhyDialog dialog{this};
+    if (dialog.exec() == QDialog::Accepted) advice_->setWhy({dialog.key(), dialog.words().toStdString()});
+    line_->setFocus();
+}
+
+void CounterPage::shelfOrNot() { advice_->setNoShelf(!advice_->noShelf()); }
 
 void CounterPage::printTicket() {
     if (lastTicket_) session_.attempt([&] { PaperTray{session_}.printTicket(*lastTicket_, this); });

@@ -129,6 +129,7 @@ void CounterPage::connectAll() {
     connect(choices_, &ChoiceList::picked, this, &CounterPage::take);
     connect(choices_, &ChoiceList::left, line_, qOverload<>(&QWidget::setFocus));
     connect(advice_, &Advice::changed, this, &CounterPage::showAdvice);
+    connect(card_, &SuggestionCard::shelfWanted, this, [this](bool wanted) { advice_->setNoShelf(!wanted); });
     connect(pickForm_, &PickForm::picked, line_, &QLineEdit::setText);
     connect(pickForm_, &PickForm::done, this, &CounterPage::pickOrType);
     connect(ways_->selectionModel(), &QItemSelectionModel::currentChanged, this,
@@ -143,7 +144,9 @@ QString CounterPage::help() const {
     return tr(
         "Type what is printed on the belt or what the customer says, or scan a label: profile, length, "
         "width and how many, in any order. The line below says what was understood; the card says which "
-        "piece to cut, and why. Enter puts the line on the order, F9 makes the order and its ticket. When "
+        "piece to cut, why, and what to cut for the shelf as well (F6 leaves that out). ↓ chooses another "
+        "way, F3 says "
+        "why. Enter puts the line on the order, F9 makes the order and its ticket. When "
         "something is open, Enter goes to the choices and a digit picks one.");
 }
 
@@ -194,13 +197,26 @@ void CounterPage::showAdvice() {
     } else if (way->plan.mountings.empty() && way->plan.taken.empty()) {
         showNothingHere();
     } else {
-        card_->show(shownWay(*outlook, *way), savingOf(*outlook, *advice_->suggestion()),
-                    advice_->choseOther());
-        card_->setThinking(advice_->searching());
-        if (!advice_->choseOther()) waysModel_->setWays(*outlook, advice_->suggestion()->others);
+        showSuggestion(*outlook, *way);
         waysBox_->setVisible(waysModel_->rowCount() > 0);
     }
     showSlip();
+}
+
+void CounterPage::showSuggestion(const shop::Outlook& outlook, const shop::Way& way) {
+    const shop::Suggestion& suggestion = *advice_->suggestion();
+    const Currency& currency = session_.currency();
+    QString why;
+    if (advice_->why()) {
+        why = ui::say(advice_->why()->key);
+        if (!advice_->why()->words.empty()) why += QStringLiteral(", ") + text(advice_->why()->words);
+    }
+    card_->show(shownWay(outlook, way, currency),
+                {advice_->noShelf() ? QString{} : savingOf(outlook, suggestion, currency),
+                 basisOf(suggestion), shownWay(outlook, *advice_->withShelf(), currency).shelf,
+                 !advice_->noShelf(), advice_->choseOther(), why});
+    card_->setThinking(advice_->searching());
+    if (!advice_->choseOther()) waysModel_->setWays(outlook, suggestion.others, currency);
 }
 
 void CounterPage::showNothingHere() {
@@ -209,7 +225,7 @@ void CounterPage::showNothingHere() {
     if (outlook.pieces.empty())
         sentences << tr("There is no piece of this belt on the rack.");
     else
-        sentences << shownWay(outlook, *advice_->way()).missing;
+        sentences << shownWay(outlook, *advice_->way(), session_.currency()).missing;
     sentences << tr("F8 quotes it from a new sleeve of %1.").arg(shown(outlook.belt.newSleeve));
     const Extent taken = outlook.problem.rules.trim +
                          outlook.problem.lines.back().extent * outlook.problem.lines.back().quantity;
@@ -234,10 +250,16 @@ std::optional<SlipLine> CounterPage::pending() const {
         shop::priceOf(session_.settings().prices, outlook->belt.price, wanted->extent, wanted->quantity),
         {}};
     const shop::Way* way = advice_->way();
-    if (way) line.source = shownWay(*outlook, *way).source.toStdString();
+    if (way) line.source = shownWay(*outlook, *way, session_.currency()).source.toStdString();
+    line.line.noShelf = advice_->noShelf();
     // A way of one's own holds for one line; several of one belt are planned together again.
     if (way && advice_->choseOther() && outlook->problem.lines.size() == 1) {
         line.line.way = way->plan;
+        line.line.forShelf = way->forShelf;
+        if (advice_->why()) {
+            line.line.overrideKey = advice_->why()->key;
+            line.line.overrideWords = advice_->why()->words;
+        }
         for (const auto& piece : outlook->problem.pieces)
             line.line.wayPieces.push_back(piece.code);
     }
@@ -252,6 +274,8 @@ void CounterPage::showSlip() {
     actions_.quote->setEnabled(any);
     actions_.edit->setEnabled(!hand_.isEmpty());
     actions_.remove->setEnabled(!hand_.isEmpty());
+    why_->setEnabled(advice_->choseOther());
+    shelf_->setEnabled(advice_->withShelf() && advice_->withShelf()->fillsShelf());
     actions_.park->setText(any ? tr("Park") : tr("Parked"));
 }
 

@@ -57,7 +57,10 @@ private:
     void lineChanged(const QString& words);
     void showUnderstood();
     void showAdvice();
+    void showSuggestion(const shop::Outlook& outlook, const shop::Way& way);
     void showNothingHere();
+    void sayWhy();
+    void shelfOrNot();
     void showSlip();
     bool chooseWay(int by);
     bool lacks() const;
@@ -81,6 +84,7 @@ private:
                                          std::optional<store::OrderId>);
     std::optional<store::OrderId> keepAside(KeepAside keep);
     void keepPapers(const shop::Ordered& done);
+    void learnFrom(store::OrderId order);
     void takeUp(const store::Order& order);
 
     Session& session_;
@@ -90,7 +94,7 @@ private:
     std::optional<store::TicketId> lastTicket_;
 
     SlipActions actions_{};
-    QAction *takeUp_ = nullptr, *pick_ = nullptr, *print_ = nullptr;
+    QAction *takeUp_ = nullptr, *pick_ = nullptr, *print_ = nullptr, *why_ = nullptr, *shelf_ = nullptr;
     QLineEdit* line_;
     UnderstoodStrip* understood_;
     ChoiceList* choices_;

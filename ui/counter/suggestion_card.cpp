@@ -4,8 +4,10 @@
 #include "ui/look/look.h"
 #include "ui/look/sheet.h"
 
+#include <QCheckBox>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QRegularExpression>
 #include <QVBoxLayout>
 
 namespace riband::ui {
@@ -14,7 +16,7 @@ SuggestionCard::SuggestionCard(QWidget* parent)
     : QFrame{parent}, headline_{label({}, "head")}, piece_{label({}, "remark")}, cost_{label({}, "remark")},
       reason_{label({})}, saving_{label({}, "gain")}, missing_{label({}, "warn")},
       thinking_{label(tr("still looking for a better way …"), "small")}, more_{label({}, "remark")},
-      large_{new BandWidget{BandSize::Large}} {
+      basis_{label({}, "small")}, shelf_{new QCheckBox}, large_{new BandWidget{BandSize::Large}} {
     setProperty("surface", "advice");
     setAccessibleName(tr("Suggestion"));
     buildView();
@@ -36,8 +38,12 @@ void SuggestionCard::buildView() {
         words->setWordWrap(true);
         column->addWidget(words);
     }
+    shelf_->setFocusPolicy(Qt::TabFocus); // the line keeps the focus when it is clicked
+    connect(shelf_, &QCheckBox::clicked, this, &SuggestionCard::shelfWanted);
+    column->addWidget(shelf_);
     auto* bottom = new QHBoxLayout;
     bottom->addWidget(saving_, 1);
+    bottom->addWidget(basis_);
     bottom->addWidget(thinking_);
     column->addLayout(bottom);
     thinking_->setVisible(false);
@@ -74,21 +80,41 @@ void SuggestionCard::setBands(const ShownWay& way) {
     more_->setVisible(more);
 }
 
-void SuggestionCard::show(const ShownWay& way, const QString& saving, bool chosen) {
+void SuggestionCard::show(const ShownWay& way, const About& about) {
     headline_->setText(way.headline);
     piece_->setText(way.piece);
     cost_->setText(way.cost);
     setBands(way);
     missing_->setText(way.missing);
     missing_->setVisible(!way.missing.isEmpty());
-    reason_->setText(chosen ? tr("Your own choice: %1 of worth more than the suggested way.").arg(way.extra)
-                            : way.reason);
-    reason_->setVisible(true);
-    saving_->setText(chosen ? tr("↑ back to the suggested way") : saving);
-    saving_->setVisible(!saving_->text().isEmpty());
-    setAccessibleDescription(
-        QStringList{way.headline, way.piece, reason_->text(), saving_->text()}.join(QStringLiteral(". ")));
+    showReason(way, about);
+    showShelf(about);
+    setAccessibleDescription(QStringList{way.headline, way.piece, reason_->text(),
+                                         about.shelf.isEmpty() ? QString{} : shelf_->text(), saving_->text()}
+                                 .filter(QRegularExpression{QStringLiteral(".")})
+                                 .join(QStringLiteral(". ")));
     setVisible(true);
+}
+
+void SuggestionCard::showReason(const ShownWay& way, const About& about) {
+    QString words = way.reason;
+    if (about.chosen) {
+        words = tr("Your own choice: %1 over the suggested way.").arg(way.extra) + QLatin1Char(' ');
+        words += about.why.isEmpty() ? tr("F3 says why.") : tr("Because: %1.").arg(about.why);
+    }
+    reason_->setText(words);
+    reason_->setVisible(true);
+    saving_->setText(about.chosen ? tr("↑ back to the suggested way") : about.saving);
+    saving_->setVisible(!saving_->text().isEmpty());
+    basis_->setText(about.basis);
+    basis_->setVisible(!about.chosen && way.cuts && !about.basis.isEmpty());
+}
+
+void SuggestionCard::showShelf(const About& about) {
+    shelf_->setText(tr("Cut these as well, onto the shelf: %1  (F6)").arg(about.shelf));
+    shelf_->setAccessibleName(tr("Cut these as well, onto the shelf: %1").arg(about.shelf));
+    shelf_->setChecked(about.withShelf);
+    shelf_->setVisible(!about.shelf.isEmpty());
 }
 
 void SuggestionCard::showNone(const QString& headline, const QString& words) {
@@ -100,11 +126,16 @@ void SuggestionCard::showNone(const QString& headline, const QString& words) {
     reason_->setText(words);
     reason_->setVisible(!words.isEmpty());
     saving_->setVisible(false);
+    basis_->setVisible(false);
+    shelf_->setVisible(false);
     setAccessibleDescription(headline + QStringLiteral(". ") + words);
     setThinking(false);
     setVisible(true);
 }
 
-void SuggestionCard::setThinking(bool thinking) { thinking_->setVisible(thinking); }
+void SuggestionCard::setThinking(bool thinking) {
+    thinking_->setVisible(thinking);
+    if (thinking) basis_->setVisible(false);
+}
 
 } // namespace riband::ui

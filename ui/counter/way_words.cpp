@@ -6,6 +6,9 @@
 
 #include <QStringList>
 
+#include <cmath>
+#include <map>
+
 namespace riband::ui {
 
 namespace {
@@ -65,18 +68,27 @@ QString pieceLines(const shop::Outlook& outlook, const cutting::Plan& plan) {
     return lines.join(Dot);
 }
 
-QString leaves(const cutting::Mounting& mounting) {
-    if (mounting.left.isNone()) return WayWords::tr("uses it up");
-    return mounting.rest == cutting::Rest::Remnant
-               ? WayWords::tr("leaves %1").arg(shown(mounting.left))
-               : WayWords::tr("leaves a dead %1").arg(shown(mounting.left));
+QString leaves(Extent left, const cutting::Rules& rules) {
+    if (left.isNone()) return WayWords::tr("uses it up");
+    return left >= rules.stub ? WayWords::tr("leaves %1").arg(shown(left))
+                              : WayWords::tr("leaves a dead %1").arg(shown(left));
 }
 
-QString shortOf(const cutting::Plan& plan) {
-    if (plan.mountings.empty()) return {};
+QString shortOf(const shop::Outlook& outlook, const shop::Way& way) {
     QStringList parts;
-    for (const auto& mounting : plan.mountings)
-        parts << leaves(mounting);
+    for (std::size_t i = 0; i < way.plan.mountings.size(); ++i)
+        parts << leaves(way.left(i, outlook.problem.rules), outlook.problem.rules);
+    return parts.join(QStringLiteral(", "));
+}
+
+QString shelfOf(const shop::Way& way) {
+    std::map<Extent, int> belts;
+    for (const auto& mounting : way.forShelf)
+        for (const Extent belt : mounting)
+            ++belts[belt];
+    QStringList parts;
+    for (const auto& [extent, count] : belts)
+        parts << WayWords::tr("%1 × %2", "belts of a width").arg(count).arg(shown(extent));
     return parts.join(QStringLiteral(", "));
 }
 
@@ -111,37 +123,51 @@ QString shownCount(Unit unit, std::int64_t count) {
     return sign + shown(Extent::of(unit, count < 0 ? -count : count));
 }
 
-ShownWay shownWay(const shop::Outlook& outlook, const shop::Way& way) {
+QString shownExpected(const store::StockedBelt& belt, double width, const Currency& currency) {
+    const double grain = belt.unit == Unit::Rib ? 1 : 100; // an expectation is told to 0.1 mm
+    const auto count = static_cast<std::int64_t>(std::llround(width / grain) * std::llround(grain));
+    const QString said = shownCount(belt.unit, count);
+    const Money money = shop::asMoney(belt, width);
+    if (money == Money::minor(0)) return said;
+    return said + Dot + shown(money, currency) + QLatin1Char(' ') + text(std::string{currency.code()});
+}
+
+ShownWay shownWay(const shop::Outlook& outlook, const shop::Way& way, const Currency& currency) {
     ShownWay made;
-    const Unit unit = outlook.problem.rules.unit();
     made.headline = headlineOf(outlook, way.plan);
     made.piece = pieceLines(outlook, way.plan);
     made.cuts = !way.plan.mountings.empty();
-    if (made.cuts) made.cost = WayWords::tr("costs %1 of worth").arg(shownCount(unit, way.plan.worthSpent));
+    if (made.cuts)
+        made.cost = WayWords::tr("costs %1 of worth").arg(shownExpected(outlook.belt, way.cost, currency));
     made.reason = say(way.reason);
     made.source = sourceOf(outlook, way.plan);
-    made.brief = shortOf(way.plan);
-    made.extra =
-        way.extra == 0 ? WayWords::tr("the same") : QStringLiteral("+ ") + shownCount(unit, way.extra);
+    made.brief = shortOf(outlook, way);
+    made.shelf = shelfOf(way);
+    const auto extra = static_cast<double>(way.extra);
+    made.extra = way.extra == 0 ? WayWords::tr("the same")
+                                : QStringLiteral("+ ") + shownExpected(outlook.belt, extra, currency);
     made.missing = missingOf(outlook, way.plan);
-    for (const auto& mounting : way.plan.mountings) {
-        made.bands.push_back(pictureOf(outlook.problem, mounting));
-        made.bandNames.push_back(bandName(outlook, mounting.piece));
+    for (std::size_t i = 0; i < way.plan.mountings.size(); ++i) {
+        made.bands.push_back(pictureOf(outlook.problem, way, i));
+        made.bandNames.push_back(bandName(outlook, way.plan.mountings[i].piece));
     }
     return made;
 }
 
-QString savingOf(const shop::Outlook& outlook, const shop::Suggestion& suggestion) {
+QString savingOf(const shop::Outlook& outlook, const shop::Suggestion& suggestion, const Currency& currency) {
     const cutting::Plan& best = suggestion.best.plan;
     if (best.mountings.empty() || !best.unserved.empty()) return {};
-    const Unit unit = outlook.problem.rules.unit();
-    const std::int64_t usual = cutting::bestFit(outlook.problem).worthSpent - best.worthSpent;
-    if (usual > 0)
-        return WayWords::tr("Saves %1 against the smallest piece that fits.").arg(shownCount(unit, usual));
+    const cutting::Plan usual = cutting::bestFit(outlook.problem);
+    const auto saved = [&](std::int64_t width) {
+        return shownExpected(outlook.belt, static_cast<double>(width), currency);
+    };
+    for (const shop::Way& other : suggestion.others)
+        if (other.plan.mountings == usual.mountings && other.extra > 0)
+            return WayWords::tr("Saves %1 against the smallest piece that fits.").arg(saved(other.extra));
     if (best.newSleeves > 0) return {};
     for (const shop::Way& other : suggestion.others)
         if (other.plan.newSleeves > 0 && other.extra > 0)
-            return WayWords::tr("Saves %1 against a new sleeve.").arg(shownCount(unit, other.extra));
+            return WayWords::tr("Saves %1 against a new sleeve.").arg(saved(other.extra));
     return {};
 }
 

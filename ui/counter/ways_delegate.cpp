@@ -11,7 +11,7 @@ namespace {
 
 constexpr int RowHeight = 46;
 constexpr int Inset = 8;
-constexpr int ExtraWidth = 96;
+constexpr int ExtraWidth = 176; // "+ 106.2 mm · 15.31 EUR"
 
 struct Columns {
     QRect name, piece, band, leaves, extra;

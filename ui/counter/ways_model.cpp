@@ -8,8 +8,9 @@
 
 namespace riband::ui {
 
-WaysModel::Row WaysModel::rowOf(const shop::Outlook& outlook, const shop::Way& way) {
-    const ShownWay shownAs = shownWay(outlook, way);
+WaysModel::Row WaysModel::rowOf(const shop::Outlook& outlook, const shop::Way& way,
+                                const Currency& currency) {
+    const ShownWay shownAs = shownWay(outlook, way, currency);
     Row row{tr("from the shelf"), {},
             shownAs.brief,        shownAs.extra,
             way.extra > 0,        {Extent::none(outlook.belt.unit), {}, 0}};
@@ -22,14 +23,17 @@ WaysModel::Row WaysModel::rowOf(const shop::Outlook& outlook, const shop::Way& w
     if (way.plan.mountings.size() > 1)
         row.piece = tr("and %n more", nullptr, static_cast<int>(way.plan.mountings.size()) - 1);
     row.band = shownAs.bands.front();
+    if (!shownAs.shelf.isEmpty())
+        row.leaves += QStringLiteral(" · ") + tr("%1 to the shelf").arg(shownAs.shelf);
     return row;
 }
 
-void WaysModel::setWays(const shop::Outlook& outlook, const std::vector<shop::Way>& ways) {
+void WaysModel::setWays(const shop::Outlook& outlook, const std::vector<shop::Way>& ways,
+                        const Currency& currency) {
     beginResetModel();
     rows_.clear();
     for (const shop::Way& way : ways)
-        rows_.push_back(rowOf(outlook, way));
+        rows_.push_back(rowOf(outlook, way, currency));
     std::int64_t widest = 0;
     for (const Row& row : rows_)
         widest = std::max(widest, row.band.piece.count());

@@ -22,7 +22,7 @@ public:
         CostsRole, ///< true if it costs more than the suggested way
     };
     explicit WaysModel(QObject* parent = nullptr) : QAbstractListModel{parent} {}
-    void setWays(const shop::Outlook& outlook, const std::vector<shop::Way>& ways);
+    void setWays(const shop::Outlook& outlook, const std::vector<shop::Way>& ways, const Currency& currency);
     void clear();
     /// To scale with each other: the widest piece fills the width.
     const BandPicture& picture(int row) const { return rows_[static_cast<std::size_t>(row)].band; }
@@ -36,7 +36,7 @@ private:
         bool costs;
         BandPicture band;
     };
-    static Row rowOf(const shop::Outlook& outlook, const shop::Way& way);
+    static Row rowOf(const shop::Outlook& outlook, const shop::Way& way, const Currency& currency);
     std::vector<Row> rows_;
 };
 

@@ -48,6 +48,10 @@ signals:
     void personChanged();
     void told(const QString& words);
     void warned(const QString& words);
+    /// The counter would rather have a worth table of this belt.
+    void worthWanted(riband::store::BeltId belt);
+    /// There is a new worth table of this belt.
+    void worthLearned(riband::store::BeltId belt);
     /// Somebody wants to see this thing, wherever it is shown.
     void pieceWanted(riband::store::PieceId piece);
     void ticketWanted(riband::store::TicketId ticket);

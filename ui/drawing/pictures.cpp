@@ -4,6 +4,8 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+
 namespace riband::ui {
 
 namespace {
@@ -60,11 +62,26 @@ private:
 
 } // namespace
 
-BandPicture pictureOf(const cutting::Problem& problem, const cutting::Mounting& mounting) {
-    Drawing drawing{problem.pieces[mounting.piece].extent, problem.rules.trim, problem.rules.kerf};
+BandPicture pictureOf(const cutting::Problem& problem, const shop::Way& way, std::size_t number) {
+    const cutting::Mounting& mounting = way.plan.mountings[number];
+    struct Belts {
+        Part part;
+        Extent extent;
+        std::int64_t count;
+    };
+    std::vector<Belts> belts;
     for (const auto& cut : mounting.cuts)
-        drawing.belts(Part::Belt, problem.lines[cut.line].extent, cut.count);
-    return drawing.rest(mounting.left, mounting.rest == cutting::Rest::Remnant);
+        belts.push_back({Part::Belt, problem.lines[cut.line].extent, cut.count});
+    if (number < way.forShelf.size())
+        for (const Extent extent : way.forShelf[number])
+            belts.push_back({Part::ShelfBelt, extent, 1});
+    std::stable_sort(belts.begin(), belts.end(),
+                     [](const Belts& a, const Belts& b) { return a.extent < b.extent; });
+    Drawing drawing{problem.pieces[mounting.piece].extent, problem.rules.trim, problem.rules.kerf};
+    for (const Belts& each : belts)
+        drawing.belts(each.part, each.extent, each.count);
+    const Extent left = way.left(number, problem.rules);
+    return drawing.rest(left, left >= problem.rules.stub);
 }
 
 BandPicture pictureOf(const shop::BenchMounting& shown) {

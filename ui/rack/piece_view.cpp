@@ -16,7 +16,8 @@ namespace riband::ui {
 
 PieceView::PieceView(QWidget* parent)
     : QFrame{parent}, title_{label({}, "head")}, belt_{label({}, "strong")}, facts_{label({}, "remark")},
-      band_{new BandWidget{BandSize::Large}}, life_{new LifeModel{this}}, lifeView_{new QTableView} {
+      worth_{label({}, "remark")}, band_{new BandWidget{BandSize::Large}}, life_{new LifeModel{this}},
+      lifeView_{new QTableView} {
     setProperty("surface", "sunk");
     setAccessibleName(tr("The piece"));
     buildView();
@@ -44,12 +45,29 @@ void PieceView::buildView() {
     column->addWidget(title_);
     column->addWidget(belt_);
     column->addWidget(facts_);
+    worth_->setWordWrap(true);
+    column->addWidget(worth_);
     column->addWidget(band_);
     column->addWidget(label(tr("Its life"), "part"));
     column->addWidget(lifeView_, 1);
 }
 
+namespace {
+
+QString worthWords(const std::optional<shop::PieceWorth>& worth, const store::StockPiece& piece) {
+    if (!worth)
+        return piece.kind == cutting::PieceKind::Ready ? QString{}
+                                                       : PieceView::tr("no worth table of this belt yet");
+    if (worth->worth.isNone()) return PieceView::tr("worth nothing: no listed width can be cut from it");
+    const QString of = PieceView::tr("worth %1 of its %2").arg(shown(worth->worth), shown(piece.extent));
+    if (!worth->keptFor) return of;
+    return of + QStringLiteral(" · ") + PieceView::tr("kept for %1").arg(say(*worth->keptFor));
+}
+
+} // namespace
+
 void PieceView::show(const shop::RackRow& row, const std::string& parent,
+                     const std::optional<shop::PieceWorth>& worth,
                      const std::vector<store::RecordedMovement>& life, Date today) {
     const store::StockPiece& piece = row.piece;
     title_->setText(tr("%1 %2", "kind, code").arg(say(piece.kind), text(piece.code)));
@@ -61,6 +79,8 @@ void PieceView::show(const shop::RackRow& row, const std::string& parent,
     if (!parent.empty()) facts << tr("cut from %1").arg(text(parent));
     facts << tr("%n days old", nullptr, static_cast<int>((today - piece.born()).count()));
     facts_->setText(facts.join(QStringLiteral(" · ")));
+    worth_->setText(worthWords(worth, piece));
+    worth_->setVisible(!worth_->text().isEmpty());
     band_->show(pictureOf(piece));
     life_->setLife(piece.id, piece.extent.unit(), life);
 }
@@ -69,6 +89,7 @@ void PieceView::clear() {
     title_->setText(tr("No piece"));
     belt_->clear();
     facts_->setText(tr("Nothing on the rack has all these words."));
+    worth_->setVisible(false);
     band_->clear();
     life_->clear();
 }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/shop/piece_worth.h"
 #include "core/shop/queries.h"
 
 #include <QFrame>
@@ -17,14 +18,15 @@ class PieceView final : public QFrame {
     Q_OBJECT
 public:
     explicit PieceView(QWidget* parent = nullptr);
-    /// `parent`: code of the piece that it was cut from; "" for none.
+    /// `parent`: code of the piece that it was cut from; "" for none. `worth`: nothing without a worth table.
     void show(const shop::RackRow& row, const std::string& parent,
-              const std::vector<store::RecordedMovement>& life, Date today);
+              const std::optional<shop::PieceWorth>& worth, const std::vector<store::RecordedMovement>& life,
+              Date today);
     void clear();
 
 private:
     void buildView();
-    QLabel *title_, *belt_, *facts_;
+    QLabel *title_, *belt_, *facts_, *worth_;
     BandWidget* band_;
     LifeModel* life_;
     QTableView* lifeView_;

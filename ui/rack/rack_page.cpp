@@ -164,7 +164,9 @@ void RackPage::showCurrent() {
     session_.attempt([&] {
         store::Pieces pieces{session_.shop().connection};
         const std::string parent = row->piece.parent ? pieces.at(*row->piece.parent).code : std::string{};
-        view_->show(*row, parent, shop::lifeOf(session_.shop(), row->piece.id), session_.today());
+        shop::PieceWorths worths{session_.shop()};
+        view_->show(*row, parent, worths.of(row->piece), shop::lifeOf(session_.shop(), row->piece.id),
+                    session_.today());
     });
 }
 

@@ -7,6 +7,7 @@
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
+#include <QComboBox>
 #include <QDialogButtonBox>
 #include <QFormLayout>
 #include <QPushButton>
@@ -34,7 +35,8 @@ BeltDialog::BeltDialog(const store::StockedBelt& belt, const Currency& currency,
                       [this](const auto& typed) { return readMoney(typed, currency_).ok(); }}},
       listed_{new Entry{tr("&Usual widths"),
                         [this](const auto& typed) { return readListed(typed, belt_.unit).has_value(); }}},
-      body_{new QLineEdit{text(belt.body)}}, cord_{new QLineEdit{text(belt.cord)}}, days_{new QSpinBox} {
+      body_{new QLineEdit{text(belt.body)}}, cord_{new QLineEdit{text(belt.cord)}}, days_{new QSpinBox},
+      preCut_{new QComboBox} {
     setWindowTitle(text(belt.designation));
     setMinimumWidth(520);
     buildView();
@@ -59,6 +61,10 @@ void BeltDialog::buildView() {
     form->addRow(tr("&Delivery, days"), days_);
     form->addRow(tr("&Body"), body_);
     form->addRow(tr("C&ord"), cord_);
+    preCut_->addItems({tr("where trim is a large share"), tr("never"), tr("always")}); // as store::PreCut
+    preCut_->setCurrentIndex(static_cast<int>(belt_.preCut));
+    preCut_->setAccessibleName(tr("Cut before it is asked for"));
+    form->addRow(tr("Cut &before it is asked for"), preCut_);
     auto* buttons = new QDialogButtonBox{QDialogButtonBox::Save | QDialogButtonBox::Cancel};
     save_ = buttons->button(QDialogButtonBox::Save);
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
@@ -80,6 +86,7 @@ store::StockedBelt BeltDialog::belt() const {
     made.sleeveCost = *readMoney(cost_->typed(), currency_);
     made.listed = *readListed(listed_->typed(), belt_.unit);
     made.deliveryDays = days_->value();
+    made.preCut = static_cast<store::PreCut>(preCut_->currentIndex());
     made.body = body_->text().trimmed().toStdString();
     made.cord = cord_->text().trimmed().toStdString();
     return made;

@@ -4,6 +4,7 @@
 
 #include <QDialog>
 
+class QComboBox;
 class QLineEdit;
 class QPushButton;
 class QSpinBox;
@@ -26,6 +27,7 @@ private:
     Entry *price_, *sleeve_, *cost_, *listed_;
     QLineEdit *body_, *cord_;
     QSpinBox* days_;
+    QComboBox* preCut_;
     QPushButton* save_ = nullptr;
 };
 

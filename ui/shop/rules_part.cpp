@@ -6,30 +6,15 @@
 #include "ui/words/words.h"
 
 #include <QFormLayout>
-#include <QSpinBox>
 
 namespace riband::ui {
 
-namespace {
-constexpr int MostRemnants = 99;
-} // namespace
-
-RulesPart::RulesPart(QWidget* parent)
-    : SettingsPart{parent}, mounting_{new Entry{tr("Labour of a &mounting, in width"),
-                                                [](const auto& typed) { return readWidth(typed).ok(); }}},
-      remnants_{new QSpinBox} {
+RulesPart::RulesPart(QWidget* parent) : SettingsPart{parent} {
     auto* form = new QFormLayout{this};
     form->addRow(label(tr("Toothed belts"), "strong"));
     toothed_ = addFields(*form, Unit::Micrometre);
     form->addRow(label(tr("Ribbed belts"), "strong"));
     ribbed_ = addFields(*form, Unit::Rib);
-    form->addRow(label(tr("Planning"), "strong"));
-    mounting_->addTo(*form, tr("mm"));
-    remnants_->setRange(1, MostRemnants);
-    remnants_->setAccessibleName(tr("Most remnants of a belt"));
-    form->addRow(tr("Most &remnants of a belt"), remnants_);
-    connect(mounting_, &QLineEdit::textEdited, this, &SettingsPart::edited);
-    connect(remnants_, &QSpinBox::valueChanged, this, &SettingsPart::edited);
 }
 
 RulesPart::Fields RulesPart::addFields(QFormLayout& form, Unit unit) {
@@ -63,18 +48,14 @@ std::optional<cutting::Rules> RulesPart::read(const Fields& fields, Unit unit) {
 void RulesPart::show(const store::ShopSettings& settings) {
     show(toothed_, settings.toothed);
     show(ribbed_, settings.ribbed);
-    mounting_->setText(shownNumber(settings.mountingCost));
-    remnants_->setValue(settings.mostRemnants);
 }
 
 bool RulesPart::write(store::ShopSettings& settings) const {
     const auto toothed = read(toothed_, Unit::Micrometre);
     const auto ribbed = read(ribbed_, Unit::Rib);
-    if (!toothed || !ribbed || !mounting_->isRight()) return false;
+    if (!toothed || !ribbed) return false;
     settings.toothed = *toothed;
     settings.ribbed = *ribbed;
-    settings.mountingCost = *readWidth(mounting_->typed());
-    settings.mostRemnants = remnants_->value();
     return true;
 }
 

@@ -5,7 +5,6 @@
 #include <optional>
 
 class QFormLayout;
-class QSpinBox;
 
 namespace riband::ui {
 
@@ -28,8 +27,6 @@ private:
     static void show(const Fields& fields, const cutting::Rules& rules);
     static std::optional<cutting::Rules> read(const Fields& fields, Unit unit);
     Fields toothed_{}, ribbed_{};
-    Entry* mounting_;
-    QSpinBox* remnants_;
 };
 
 } // namespace riband::ui

@@ -3,6 +3,7 @@
 #include "ui/desk/labels.h"
 #include "ui/look/key_button.h"
 #include "ui/look/look.h"
+#include "ui/shop/advice_part.h"
 #include "ui/shop/belts_part.h"
 #include "ui/shop/book_part.h"
 #include "ui/shop/cutter_part.h"
@@ -50,8 +51,8 @@ void ShopPage::addPart(const QString& title, QWidget* part, Fills fills) {
 }
 
 void ShopPage::buildParts() {
-    for (SettingsPart* part :
-         std::initializer_list<SettingsPart*>{new NamePart, new PricePart, new RulesPart, new CutterPart}) {
+    for (SettingsPart* part : std::initializer_list<SettingsPart*>{
+             new NamePart, new PricePart, new RulesPart, new AdvicePart{session_}, new CutterPart}) {
         settings_.push_back(part);
         addPart(part->title(), part, dynamic_cast<CutterPart*>(part) ? Fills::All : Fills::Top);
         connect(part, &SettingsPart::edited, this, [this] { setEdited(true); });

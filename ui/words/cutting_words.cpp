@@ -28,6 +28,13 @@ QString severalPieces(const shop::Reason& reason) {
 
 } // namespace
 
+QString say(const shop::Reason::Kept& kept) {
+    const QString belts =
+        kept.belts == 1 ? shown(kept.extent)
+                        : Words::tr("%1 × %2", "belts of a width").arg(kept.belts).arg(shown(kept.extent));
+    return Words::tr("%1: %2 % of the orders here").arg(belts).arg(kept.percent);
+}
+
 QString say(const shop::Reason& reason) {
     using Kind = shop::Reason::Kind;
     const QString other = text(reason.other);
@@ -39,6 +46,17 @@ QString say(const shop::Reason& reason) {
         return Words::tr("The only piece that is wide enough; it leaves %1.").arg(figure);
     case Kind::Finishes:
         return finishes(reason);
+    case Kind::FinishesForShelf:
+        if (reason.figure.isNone())
+            return Words::tr("Finishes the piece with %1 for the shelf: nothing is thrown away.")
+                .arg(belts(reason.count));
+        return Words::tr("Finishes the piece with %1 for the shelf: only %2 is thrown away.")
+            .arg(belts(reason.count), figure);
+    case Kind::KeepsFor:
+        return Words::tr("Keeps %1 for %2; that saves %3, on average.")
+            .arg(other, say(*reason.keptFor), figure);
+    case Kind::AboutTheSame:
+        return Words::tr("About the same as %1; it leaves %2.").arg(other, figure);
     case Kind::AvoidsDead:
         return Words::tr("The smallest that fits, %1, would leave a dead %2.").arg(other, figure);
     case Kind::SmallestThatFits:
@@ -55,6 +73,46 @@ QString say(const shop::Reason& reason) {
     case Kind::Unserved:
         return Words::tr("There is not enough of this belt here: %1 can't be given. Order a sleeve.")
             .arg(belts(reason.count));
+    }
+    return {};
+}
+
+QString basisOf(const shop::Suggestion& suggestion) {
+    if (suggestion.basis == store::AdviceBasis::SmallestThatFits)
+        return Words::tr("the smallest that fits, for now");
+    if (suggestion.basis == store::AdviceBasis::LookAhead)
+        return Words::tr("by worth table %1 and the orders to be expected").arg(suggestion.worthVersion);
+    using Fault = shop::WorthFault;
+    switch (suggestion.fault) {
+    case Fault::None:
+        return Words::tr("best for this order, by worth table");
+    case Fault::Missing:
+        return Words::tr("best for this order alone: no worth table yet");
+    case Fault::OtherForm:
+        return Words::tr("best for this order alone: the worth table is of another version");
+    case Fault::OutOfDate:
+        return Words::tr("best for this order alone: the worth table is out of date");
+    case Fault::Unfit:
+        return Words::tr("best for this order alone: no width of this belt is listed");
+    }
+    return {};
+}
+
+QString say(store::OverrideKey key) {
+    using Key = store::OverrideKey;
+    switch (key) {
+    case Key::OlderFirst:
+        return Words::tr("the older one first");
+    case Key::NearerToHand:
+        return Words::tr("nearer to hand");
+    case Key::CustomerSawIt:
+        return Words::tr("the customer chose the piece");
+    case Key::Damaged:
+        return Words::tr("the suggested piece is damaged or not to be found");
+    case Key::KeptForSomebody:
+        return Words::tr("the suggested piece is kept for somebody");
+    case Key::Other:
+        return Words::tr("another reason");
     }
     return {};
 }

@@ -26,6 +26,11 @@ QString say(const belt::TableFault& fault);
 QString say(const shop::Refusal& refusal);
 QString say(store::Role role);
 QString say(const shop::Reason& reason);
+/// "2 × 50 mm: 31 % of the orders here"
+QString say(const shop::Reason::Kept& kept);
+/// On what a suggestion rests: "worth table 3 and look-ahead", or why it doesn't.
+QString basisOf(const shop::Suggestion& suggestion);
+QString say(store::OverrideKey key);
 QString say(cutting::Unserved::Why why);
 QString say(cutting::SetUp::Remark remark);
 QString say(cutting::SetUpFault fault);

@@ -37,9 +37,7 @@ TEST_CASE("The plain one: three of 30, from the piece that leaves nothing dead, 
     CHECK(suggestion.best.reason.other == shop.at(dead).code);
 
     const Ordered ordered = shop.order(shop.h8m1200, mm(30), 3);
-    CutRecord record{shop.mountingOf(ordered).id};
-    record.forShelf = {{mm(20), 1}};
-    const CutDone done = recordCut(shop.shop, record);
+    const CutDone done = recordCut(shop.shop, {shop.mountingOf(ordered).id}); // the 20 stand on the ticket
     CHECK(done.orderReady);
     CHECK(done.shelf.size() == 1);
     handOver(shop.shop, ordered.order);

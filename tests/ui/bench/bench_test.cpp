@@ -5,15 +5,18 @@
 #include "ui/bench/order_lines_model.h"
 #include "ui/bench/orders_model.h"
 #include "ui/bench/stops_model.h"
+#include "ui/bench/together_dialog.h"
 #include "ui/counter/counter_page.h"
 #include "ui/words/cutting_steps.h"
 
 #include <QAbstractItemModelTester>
 #include <QAction>
 #include <QApplication>
+#include <QCheckBox>
 #include <QDir>
 #include <QLineEdit>
 #include <QSpinBox>
+#include <QTableView>
 #include <QTest>
 
 namespace riband::ui {
@@ -182,6 +185,54 @@ TEST_CASE("The steps name the piece, the shaft with its distance, and the trim",
     for (const char* said :
          {"trained people", "own manual", "emergency stop", "moving blade", "shafts rotate"})
         CHECK(warned.contains(said));
+}
+
+TEST_CASE("Two orders for one belt are cut together by two keys: one ticket, one mounting", "[bench]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    for (const char* line : {"H8M 1200 85", "H8M 1200 100"}) {
+        desk.type(QString::fromLatin1(line));
+        desk.press(Qt::Key_F9);
+    }
+    desk.press(Qt::Key_2, Qt::ControlModifier);
+    REQUIRE(desk.window().bench().waiting() == 2);
+    int rows = -1;
+    desk.answering([&](QDialog& dialog) {
+        auto* together = qobject_cast<TogetherDialog*>(&dialog);
+        REQUIRE(together != nullptr);
+        CHECK(QTest::qWaitFor([&] { return !together->searching(); }, 60'000));
+        rows = together->rows();
+        QTest::keyClick(together->findChild<QTableView*>(), Qt::Key_Return);
+        CHECK(QTest::qWaitFor([&] { return !together->searching(); }, 60'000));
+        dialog.reject();
+    });
+    desk.press(Qt::Key_F8);
+    CHECK(rows == 1);
+    CHECK(desk.window().bench().waiting() == 1);
+    CHECK(shop.disagreements().empty());
+}
+
+TEST_CASE("Belts for the shelf that were not cut stay with the rest", "[bench]") {
+    DeskShop shop;
+    const auto piece = shop.piece("H8M 960", mm(59), cutting::PieceKind::Remnant); // 2.5 + 30 leave 26.5
+    DeskWindow desk{shop};
+    desk.type("H8M 960 30");
+    desk.press(Qt::Key_F9);
+    desk.press(Qt::Key_2, Qt::ControlModifier);
+    SECTION("cut as planned") {
+        desk.answering([](QDialog& dialog) { QTest::keyClick(&dialog, Qt::Key_Return); });
+        desk.press(Qt::Key_F9);
+        CHECK(store::Pieces{shop.connection()}.at(piece).gone());
+    }
+    SECTION("not cut") {
+        desk.answering([](QDialog& dialog) {
+            dialog.findChild<QCheckBox*>("withShelf")->setChecked(false);
+            QTest::keyClick(&dialog, Qt::Key_Return);
+        });
+        desk.press(Qt::Key_F9);
+        CHECK(store::Pieces{shop.connection()}.at(piece).extent == um(26'500));
+    }
+    CHECK(shop.disagreements().empty());
 }
 
 } // namespace riband::ui

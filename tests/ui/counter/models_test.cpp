@@ -80,7 +80,7 @@ TEST_CASE("The other ways stand with what each leaves and costs more", "[counter
     REQUIRE(suggestion.others.size() == 2);
     WaysModel model;
     QAbstractItemModelTester tester{&model, Strict};
-    model.setWays(outlook, suggestion.others);
+    model.setWays(outlook, suggestion.others, shop.session().currency());
     REQUIRE(model.rowCount() == 2);
     CHECK_FALSE(model.index(0, 0).data(WaysModel::NameRole).toString().isEmpty());
     // The remnant of 101 leaves 101 - 2.5 - 90 = 8.5 mm, too narrow for the next customer.

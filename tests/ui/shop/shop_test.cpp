@@ -2,16 +2,19 @@
 #include "core/store/verify.h"
 #include "tests/ui/desk_fixture.h"
 #include "ui/desk/page.h"
+#include "ui/shop/advice_part.h"
 #include "ui/shop/belts_model.h"
 #include "ui/shop/price_part.h"
 #include "ui/shop/shafts_model.h"
 
 #include <QAbstractItemModelTester>
+#include <QAction>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QSpinBox>
 #include <QTest>
 
 namespace riband::ui {
@@ -68,6 +71,43 @@ TEST_CASE("What is saved on the Shop page is what the shop works by", "[shop]") 
         write(name, "Elsewhere");
         desk.press(Qt::Key_R, Qt::ControlModifier);
         CHECK(name.text() == "Lockside Drives");
+    }
+}
+
+TEST_CASE("The settings of the suggestion are tried out before they are saved", "[shop]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    desk.type("3 x H8M 1200 30");
+    desk.press(Qt::Key_F9);
+    desk.press(Qt::Key_4, Qt::ControlModifier);
+    QWidget& page = *desk.window().current();
+    auto* part = page.findChild<AdvicePart*>();
+    REQUIRE(part != nullptr);
+    page.findChild<QListWidget*>()->setCurrentRow(3);
+    QAction* tryOut = nullptr;
+    QAction* stop = nullptr;
+    for (QAction* action : part->actions())
+        (action->shortcut() == QKeySequence{Qt::Key_F5} ? tryOut : stop) = action;
+    REQUIRE(tryOut != nullptr);
+    SECTION("saved") {
+        write(fieldNamed(page, "Interest a year on what lies there"), "8.5");
+        part->findChild<QSpinBox*>()->setValue(2);
+        desk.press(Qt::Key_S, Qt::ControlModifier);
+        const auto advice = store::Settings{shop.connection()}.read().advice;
+        CHECK(advice.interest == Permille{85});
+        CHECK(advice.shelfLimit == 2);
+    }
+    SECTION("a wrong figure saves nothing") {
+        write(fieldNamed(page, "Interest a year on what lies there"), "a lot");
+        desk.press(Qt::Key_S, Qt::ControlModifier);
+        CHECK(store::Settings{shop.connection()}.read().advice == store::AdviceRules{});
+    }
+    SECTION("tried, and stopped") {
+        tryOut->trigger();
+        CHECK(part->trying());
+        stop->trigger();
+        CHECK_FALSE(part->trying());
+        CHECK(part->outcome() == "Stopped.");
     }
 }
 

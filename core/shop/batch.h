@@ -1,0 +1,29 @@
+#pragma once
+
+#include "core/shop/suggest.h"
+
+namespace riband::shop {
+
+/// Mountings of one belt that are planned, for one order or several, and might be fewer if cut together.
+struct Batch {
+    std::vector<store::OrderId> orders; ///< longest waiting first
+    std::string codes;                  ///< of the orders, by spaces
+    std::optional<std::size_t> shaft;   ///< of the cutter; none if no shaft takes the belt
+    std::int64_t mountings;             ///< planned now
+    Outlook outlook;                    ///< their belts as lines, the pieces as if they were not planned yet
+};
+
+/// Every belt for which more than one mounting is planned; those of one shaft side by side, the longest
+/// waiting first. Reads the store; `joint` then needs none.
+std::vector<Batch> batches(const Shop& shop);
+
+/// How the belts of a batch would be cut together. Pure.
+struct Joint {
+    std::int64_t mountings;
+    std::int64_t sleeves; ///< opened
+    Extent trim;          ///< saved
+};
+/// Nothing if it saves no mounting, or not all could be served.
+std::optional<Joint> joint(const Batch& batch, const cutting::Limits& limits = {});
+
+} // namespace riband::shop

@@ -1,0 +1,30 @@
+#pragma once
+
+#include "core/shop/past.h"
+
+#include <string>
+
+namespace riband::shop {
+
+/// What settings of the advice would come to for the shop's busiest belt; read from the store at once.
+struct Trial {
+    std::string belt; ///< designation
+    Past now, then;   ///< with the settings as they are, and as proposed
+};
+/// Nothing while no belt was ever ordered, or the busiest can't be weighed.
+std::optional<Trial> trialOf(const Shop& shop, const store::ShopSettings& proposed);
+
+/// Of an invented run of orders as they are to be expected of the belt.
+struct TrialFigures {
+    double waste = 0; ///< % of the rubber used up
+    double mountingsPerOrder = 0;
+    double remnants = 0, ready = 0; ///< that lie there, on average
+    int orders = 0;
+};
+struct TrialOutcome {
+    TrialFigures now, then;
+};
+/// Plays the same orders by both. Some seconds; `goOn` is told the share that is done and may stop it. Pure.
+std::optional<TrialOutcome> tryOut(const Trial& trial, const std::function<bool(double)>& goOn);
+
+} // namespace riband::shop

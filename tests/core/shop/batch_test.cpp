@@ -1,0 +1,105 @@
+#include "core/shop/batch.h"
+
+#include "core/shop/learn.h"
+#include "core/shop/piece_worth.h"
+#include "core/shop/preview.h"
+#include "tests/core/shop/shop_fixture.h"
+
+namespace riband::shop {
+
+TEST_CASE("Orders that wait for one belt are seen together: a mounting and a trim less", "[batch]") {
+    TestShop shop;
+    const store::PieceId piece = shop.piece(shop.h8m1200, mm(400));
+    const Ordered first = shop.order(shop.h8m1200, mm(30), 1);
+    const Ordered second = shop.order(shop.h8m1200, mm(50), 2);
+    shop.piece(shop.t5x500, mm(300));
+    const Ordered other = shop.order(shop.t5x500, mm(16), 1);
+    const std::vector<Batch> all = batches(shop.shop);
+    REQUIRE(all.size() == 1); // of T5 only one mounting waits
+    CHECK(all[0].orders == std::vector<store::OrderId>{first.order, second.order});
+    CHECK(all[0].mountings == 2);
+    CHECK(all[0].outlook.belt.designation == "H8M 1200");
+    const auto found = joint(all[0]);
+    REQUIRE(found);
+    CHECK(found->mountings == 1);
+    CHECK(found->trim == um(2'500));
+
+    const Ordered done = together(shop.shop, all[0].orders, all[0].outlook.belt.id);
+    CHECK(shop.at(*done.ticket).mountings.size() == 1);
+    CHECK(shop.at(piece).reserved == um(2'500 + 30'000 + 100'000));
+    CHECK(shop.at(*other.ticket).state == store::TicketState::Open);
+    CHECK(batches(shop.shop).empty());
+    CHECK(shop.disagreements().empty());
+}
+
+TEST_CASE("Of an order with two belts only the one that is cut together is planned anew", "[batch]") {
+    TestShop shop;
+    shop.piece(shop.h8m1200, mm(400));
+    shop.piece(shop.t5x500, mm(300));
+    const Ordered both =
+        shop.order({TestShop::line(shop.h8m1200, mm(30), 1), TestShop::line(shop.t5x500, mm(16), 1)});
+    const Ordered second = shop.order(shop.h8m1200, mm(50), 1);
+    const auto all = batches(shop.shop);
+    REQUIRE(all.size() == 1);
+    together(shop.shop, all[0].orders, all[0].outlook.belt.id);
+    CHECK(shop.at(*both.ticket).state == store::TicketState::Open); // T5 stays on it
+    CHECK(shop.at(*second.ticket).state == store::TicketState::Void);
+    CHECK(missing(shop.shop).empty());
+    CHECK(shop.disagreements().empty());
+}
+
+TEST_CASE("What saves no mounting is not offered", "[batch]") {
+    TestShop shop;
+    shop.remnant(shop.h8m1200, mm(60));
+    shop.remnant(shop.h8m1200, mm(61));
+    shop.order(shop.h8m1200, mm(50), 1);
+    shop.order(shop.h8m1200, mm(50), 1);
+    const auto all = batches(shop.shop);
+    REQUIRE(all.size() == 1);
+    CHECK_FALSE(joint(all[0]));
+}
+
+TEST_CASE("A piece is worth at most its width, and says what it is kept for", "[batch]") {
+    TestShop shop;
+    shop.piece(shop.h8m1200, mm(400));
+    for (int i = 0; i < 6; ++i)
+        shop.cutAll(shop.order(shop.h8m1200, mm(30), 1));
+    const store::StockPiece remnant = shop.at(shop.remnant(shop.h8m1200, mm(62)));
+    const store::StockPiece dead = shop.at(shop.remnant(shop.h8m1200, mm(22)));
+    CHECK_FALSE(PieceWorths{shop.shop}.of(remnant));
+    const store::BeltId belt = remnant.belt;
+    keepWorth(shop.shop, belt, *learn(lessonOf(shop.shop, belt), [](double) { return true; }));
+    PieceWorths worths{shop.shop};
+    const auto worth = worths.of(remnant);
+    REQUIRE(worth);
+    CHECK(worth->worth > mm(0));
+    CHECK(worth->worth <= mm(62));
+    REQUIRE(worth->keptFor);
+    CHECK(worth->keptFor->percent > 0);
+    CHECK(worths.of(dead)->worth.isNone());
+    CHECK_FALSE(worths.of(dead)->keptFor);
+    CHECK_FALSE(worths.of(shop.at(shop.ready(shop.h8m1200, mm(30)))));
+}
+
+TEST_CASE("Other settings are tried on the same orders: without finishing more is wasted", "[preview]") {
+    TestShop shop;
+    CHECK_FALSE(trialOf(shop.shop, store::Settings{shop.connection}.read()));
+    shop.piece(shop.h8m1200, mm(400));
+    for (int i = 0; i < 8; ++i)
+        shop.cutAll(shop.order(shop.h8m1200, i % 4 == 0 ? mm(50) : mm(30), 1));
+    store::ShopSettings proposed = store::Settings{shop.connection}.read();
+    proposed.advice.shelfLimit = 0;
+    const auto trial = trialOf(shop.shop, proposed);
+    REQUIRE(trial);
+    CHECK(trial->belt == "H8M 1200");
+    const auto outcome = tryOut(*trial, [](double) { return true; });
+    REQUIRE(outcome);
+    CHECK(outcome->now.orders == outcome->then.orders);
+    CHECK(outcome->now.ready > 0);
+    CHECK(outcome->then.ready == 0);
+    CHECK(outcome->now.waste < outcome->then.waste);
+    CHECK(outcome->now.mountingsPerOrder < outcome->then.mountingsPerOrder);
+    CHECK_FALSE(tryOut(*trial, [](double share) { return share < 0.1; }));
+}
+
+} // namespace riband::shop

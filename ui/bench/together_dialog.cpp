@@ -1,0 +1,133 @@
+#include "ui/bench/together_dialog.h"
+
+#include "core/shop/order.h"
+#include "ui/desk/labels.h"
+#include "ui/desk/paper_tray.h"
+#include "ui/look/look.h"
+#include "ui/words/tr.h"
+#include "ui/words/words.h"
+
+#include <QDeadlineTimer>
+#include <QDialogButtonBox>
+#include <QFuture>
+#include <QHeaderView>
+#include <QLabel>
+#include <QProgressBar>
+#include <QPushButton>
+#include <QTableView>
+#include <QVBoxLayout>
+#include <QtConcurrentRun>
+
+namespace riband::ui {
+
+namespace {
+
+constexpr int PatienceMs = 1000; // a belt
+
+using Rows = std::vector<TogetherModel::Row>;
+
+Rows worthWhile(const std::vector<shop::Batch>& batches, const std::shared_ptr<std::atomic_bool>& stop) {
+    Rows rows;
+    for (const shop::Batch& batch : batches) {
+        if (stop->load()) break;
+        const QDeadlineTimer patience{PatienceMs};
+        cutting::Limits limits;
+        limits.stop = [&] { return stop->load() || patience.hasExpired(); };
+        if (const auto joint = shop::joint(batch, limits)) rows.push_back({batch, *joint});
+    }
+    return rows;
+}
+
+} // namespace
+
+TogetherDialog::TogetherDialog(Session& session, QWidget* parent)
+    : QDialog{parent}, session_{session}, model_{new TogetherModel{this}}, table_{new QTableView},
+      words_{label({}, "remark")}, progress_{new QProgressBar} {
+    setWindowTitle(tr("Cut together"));
+    resize(900, 420);
+    buildView();
+    look();
+}
+
+TogetherDialog::~TogetherDialog() {
+    if (stop_) stop_->store(true);
+}
+
+void TogetherDialog::buildView() {
+    table_->setModel(model_);
+    table_->setAccessibleName(windowTitle());
+    table_->verticalHeader()->hide();
+    table_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    table_->horizontalHeader()->setSectionResizeMode(TogetherModel::OrdersColumn, QHeaderView::Stretch);
+    table_->setSelectionBehavior(QAbstractItemView::SelectRows);
+    table_->setSelectionMode(QAbstractItemView::SingleSelection);
+    table_->setShowGrid(false);
+    table_->setTabKeyNavigation(false);
+    words_->setWordWrap(true);
+    progress_->setRange(0, 0);
+    progress_->setAccessibleName(tr("Planning"));
+    auto* buttons = new QDialogButtonBox{QDialogButtonBox::Ok | QDialogButtonBox::Close};
+    accept_ = buttons->button(QDialogButtonBox::Ok);
+    accept_->setText(tr("Cut these &together"));
+    connect(buttons, &QDialogButtonBox::accepted, this, &TogetherDialog::cutTogether);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    connect(table_, &QTableView::activated, this, &TogetherDialog::cutTogether);
+    auto* column = new QVBoxLayout{this};
+    column->setSpacing(3 * step);
+    column->addWidget(words_);
+    column->addWidget(progress_);
+    column->addWidget(table_, 1);
+    column->addWidget(buttons);
+}
+
+void TogetherDialog::look() {
+    words_->setText(tr("Looking for what can be cut in fewer mountings …"));
+    accept_->setEnabled(false);
+    progress_->setVisible(true);
+    auto batches = std::make_shared<std::vector<shop::Batch>>();
+    session_.attempt([&] { *batches = shop::batches(session_.shop()); });
+    const auto stop = std::make_shared<std::atomic_bool>(false);
+    stop_ = stop;
+    QtConcurrent::run([batches, stop] {
+        return std::make_shared<Rows>(worthWhile(*batches, stop));
+    }).then(this, [this, stop](const std::shared_ptr<Rows>& rows) {
+        if (stop == stop_) take(std::move(*rows));
+    });
+}
+
+void TogetherDialog::take(Rows rows) {
+    stop_.reset();
+    progress_->setVisible(false);
+    std::vector<std::string> shafts;
+    for (const auto& shaft : session_.settings().cutter.shafts)
+        shafts.push_back(shaft.name);
+    model_->setRows(std::move(rows), std::move(shafts));
+    const bool any = model_->rowCount() > 0;
+    words_->setText(
+        any ? tr("One mounting pays one trim, however many orders it serves. Enter plans the chosen "
+                 "belt anew, on one ticket; nothing is cut yet.")
+            : tr("Nothing that waits would be cut in fewer mountings."));
+    accept_->setEnabled(any);
+    if (any) table_->selectRow(0);
+    table_->setFocus();
+}
+
+void TogetherDialog::cutTogether() {
+    if (searching() || !table_->currentIndex().isValid()) return;
+    const TogetherModel::Row row = model_->row(table_->currentIndex().row());
+    std::optional<shop::Ordered> done;
+    if (!session_.attempt(
+            [&] { done = shop::together(session_.shop(), row.batch.orders, row.batch.outlook.belt.id); }))
+        return;
+    if (done->ticket)
+        session_.attempt([&] {
+            const QString file = PaperTray{session_}.ticket(*done->ticket);
+            session_.tell(tr("%n mountings less. The one ticket for all of them is in %1.", nullptr,
+                             static_cast<int>(row.batch.mountings - row.joint.mountings))
+                              .arg(file));
+        });
+    session_.touch();
+    look();
+}
+
+} // namespace riband::ui

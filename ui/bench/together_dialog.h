@@ -1,0 +1,43 @@
+#pragma once
+
+#include "ui/bench/together_model.h"
+#include "ui/desk/session.h"
+
+#include <QDialog>
+
+#include <atomic>
+#include <memory>
+
+class QLabel;
+class QProgressBar;
+class QPushButton;
+class QTableView;
+
+namespace riband::ui {
+
+/// Open orders that wait for the same belt, planned as one: what it would save, taken by one key. The
+/// planning is done by another thread and stops when the dialog is closed.
+class TogetherDialog final : public QDialog {
+    Q_OBJECT
+public:
+    explicit TogetherDialog(Session& session, QWidget* parent = nullptr);
+    ~TogetherDialog() override;
+    bool searching() const { return stop_ != nullptr; }
+    int rows() const { return model_->rowCount(); }
+
+private:
+    void buildView();
+    void look();
+    void take(std::vector<TogetherModel::Row> rows);
+    void cutTogether();
+
+    Session& session_;
+    TogetherModel* model_;
+    QTableView* table_;
+    QLabel* words_;
+    QProgressBar* progress_;
+    QPushButton* accept_ = nullptr;
+    std::shared_ptr<std::atomic_bool> stop_; ///< of the search that is under way
+};
+
+} // namespace riband::ui

@@ -1,0 +1,35 @@
+#pragma once
+
+#include "core/shop/batch.h"
+
+#include <QAbstractTableModel>
+
+#include <vector>
+
+namespace riband::ui {
+
+/// What could be cut together, and what that saves.
+class TogetherModel final : public QAbstractTableModel {
+    Q_OBJECT
+public:
+    enum Column { ShaftColumn, BeltColumn, OrdersColumn, NowColumn, ThenColumn, SavesColumn, Columns };
+    struct Row {
+        shop::Batch batch;
+        shop::Joint joint;
+    };
+    explicit TogetherModel(QObject* parent = nullptr) : QAbstractTableModel{parent} {}
+    void setRows(std::vector<Row> rows, std::vector<std::string> shafts);
+    const Row& row(int row) const { return rows_[static_cast<std::size_t>(row)]; }
+
+    int rowCount(const QModelIndex& parent = {}) const override;
+    int columnCount(const QModelIndex& parent = {}) const override;
+    QVariant data(const QModelIndex& index, int role) const override;
+    QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+
+private:
+    QString shaftOf(const Row& row) const;
+    std::vector<Row> rows_;
+    std::vector<std::string> shafts_;
+};
+
+} // namespace riband::ui

@@ -1,0 +1,63 @@
+#include "ui/counter/why_dialog.h"
+
+#include "ui/desk/labels.h"
+#include "ui/look/look.h"
+#include "ui/words/words.h"
+
+#include <QDialogButtonBox>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QPushButton>
+#include <QShortcut>
+#include <QVBoxLayout>
+
+namespace riband::ui {
+
+namespace {
+
+constexpr store::OverrideKey allKeys[] = {
+    store::OverrideKey::OlderFirst, store::OverrideKey::NearerToHand,    store::OverrideKey::CustomerSawIt,
+    store::OverrideKey::Damaged,    store::OverrideKey::KeptForSomebody, store::OverrideKey::Other};
+constexpr int MostWords = 200;
+
+} // namespace
+
+WhyDialog::WhyDialog(QWidget* parent) : QDialog{parent}, keys_{new QListWidget}, words_{new QLineEdit} {
+    setWindowTitle(tr("Why another way?"));
+    setMinimumWidth(460);
+    int digit = 0;
+    for (const store::OverrideKey key : allKeys) {
+        keys_->addItem(tr("%1  %2", "digit and reason").arg(++digit).arg(say(key)));
+        new QShortcut{static_cast<Qt::Key>(Qt::Key_0 + digit), keys_, this,
+                      [this, digit] { pick(digit - 1); }, Qt::WidgetShortcut};
+    }
+    keys_->setCurrentRow(0);
+    keys_->setAccessibleName(tr("Reason"));
+    connect(keys_, &QListWidget::itemActivated, this, &QDialog::accept);
+    words_->setMaxLength(MostWords);
+    words_->setAccessibleName(tr("In your own words"));
+    words_->setPlaceholderText(tr("in your own words, if you like"));
+    auto* buttons = new QDialogButtonBox{QDialogButtonBox::Ok | QDialogButtonBox::Cancel};
+    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    auto* column = new QVBoxLayout{this};
+    column->setSpacing(2 * step);
+    column->addWidget(label(tr("A digit is enough. It is kept with the order, for the owner."), "remark"));
+    column->addWidget(keys_);
+    column->addWidget(words_);
+    column->addWidget(buttons);
+    keys_->setFocus();
+}
+
+void WhyDialog::pick(int row) {
+    keys_->setCurrentRow(row);
+    accept();
+}
+
+store::OverrideKey WhyDialog::key() const {
+    return allKeys[static_cast<std::size_t>(std::max(0, keys_->currentRow()))];
+}
+
+QString WhyDialog::words() const { return words_->text().trimmed(); }
+
+} // namespace riband::ui

@@ -1,0 +1,26 @@
+#pragma once
+
+#include "core/store/advices.h"
+
+#include <QDialog>
+
+class QLineEdit;
+class QListWidget;
+
+namespace riband::ui {
+
+/// Why another way than suggested: a digit is enough, words of one's own may be added.
+class WhyDialog final : public QDialog {
+    Q_OBJECT
+public:
+    explicit WhyDialog(QWidget* parent = nullptr);
+    store::OverrideKey key() const;
+    QString words() const;
+
+private:
+    void pick(int row);
+    QListWidget* keys_;
+    QLineEdit* words_;
+};
+
+} // namespace riband::ui

@@ -1,0 +1,36 @@
+#pragma once
+
+#include "core/shop/learn.h"
+#include "ui/desk/session.h"
+
+#include <QThreadPool>
+
+#include <atomic>
+#include <deque>
+#include <memory>
+
+namespace riband::ui {
+
+/// Fits worth tables while nobody waits: in one thread that yields to all others, belt after belt, the one
+/// that is asked for at the counter first. Stopped with the window; a half-fitted table is not kept.
+class Learner final : public QObject {
+    Q_OBJECT
+public:
+    explicit Learner(Session& session, QObject* parent = nullptr);
+    ~Learner() override;
+    /// This belt next, if its table is due.
+    void want(store::BeltId belt);
+    bool busy() const { return stop_ != nullptr; }
+
+private:
+    void next();
+    void take(store::BeltId belt, const std::shared_ptr<std::atomic_bool>& stop,
+              const std::optional<store::StoredWorth>& table);
+
+    Session& session_;
+    QThreadPool pool_;
+    std::deque<store::BeltId> due_;
+    std::shared_ptr<std::atomic_bool> stop_; ///< of the fit that is under way
+};
+
+} // namespace riband::ui
