@@ -129,11 +129,15 @@ Ordered order(const Shop& shop, const Draft& draft, std::optional<store::OrderId
     return {id, ticket, allotment.otherWay};
 }
 
-void handOver(const Shop& shop, store::OrderId id) {
+void handOver(const Shop& shop, store::OrderId id, store::Payment paid) {
     store::Transaction transaction{shop.connection};
     const store::Order order = openOrder(shop, id);
     if (order.state != OrderState::Ready) refuse(Refusal::Why::NotAllCut, order.code);
     store::Orders{shop.connection}.setState(id, OrderState::HandedOver);
+    Money amount = Money::minor(0);
+    for (const store::OrderLine& line : order.lines)
+        if (line.cancelled < line.quantity) amount = amount + line.price.total;
+    store::Takings{shop.connection}.add({id, shop.now(), shop.person, paid, amount});
     transaction.commit();
 }
 

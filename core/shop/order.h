@@ -2,6 +2,7 @@
 
 #include "core/shop/price.h"
 #include "core/shop/suggest.h"
+#include "core/store/takings.h"
 
 namespace riband::shop {
 
@@ -59,7 +60,7 @@ Ordered change(const Shop& shop, store::LineId line, Extent extent, std::int64_t
 /// those that came from the shelf go back to it.
 std::vector<store::PieceId> cancel(const Shop& shop, store::OrderId order);
 
-/// Gives the finished order to the customer.
-void handOver(const Shop& shop, store::OrderId order);
+/// Gives the finished order to the customer, who pays its total in this way.
+void handOver(const Shop& shop, store::OrderId order, store::Payment paid = store::Payment::Cash);
 
 } // namespace riband::shop

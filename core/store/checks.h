@@ -12,6 +12,8 @@ void checkForeignKeys(Connection& connection, Verification& found);
 void checkMovements(Connection& connection, Verification& found);
 /// What a piece keeps of its extent and cost is the sum of its postings.
 void checkPieces(Connection& connection, Verification& found);
+/// The sums that reports read are those of the postings.
+void checkFlows(Connection& connection, Verification& found);
 void checkPieceCodes(Connection& connection, Verification& found);
 /// Open mountings promise no more than the piece has, and keep the right figure of it.
 void checkReservations(Connection& connection, Verification& found);

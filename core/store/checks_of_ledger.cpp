@@ -62,6 +62,21 @@ void checkPieces(Connection& connection, Verification& found) {
     }
 }
 
+void checkFlows(Connection& connection, Verification& found) {
+    Statement rows{
+        connection,
+        "SELECT b.profile, account, sum(book), sum(found) FROM"
+        " (SELECT belt, person, account, reason, span, amount AS book, cost AS book_cost, 0 AS found,"
+        "   0 AS found_cost FROM flow_total"
+        "  UNION ALL SELECT m.belt, m.person, p.account, coalesce(p.reason, 4), m.at_ms / 2592000000, 0, 0,"
+        "   p.amount, p.cost FROM movement m JOIN posting p ON p.movement = m.id WHERE p.account <> 2) s"
+        " JOIN belt b ON b.id = s.belt GROUP BY s.belt, person, account, reason, span"
+        " HAVING sum(book) <> sum(found) OR sum(book_cost) <> sum(found_cost)"};
+    while (rows.next())
+        found.disagreements.push_back({Kind::Database, "flow_total, " + rows.get<std::string>(0),
+                                       rows.get<std::int64_t>(2), rows.get<std::int64_t>(3), ""});
+}
+
 void checkPieceCodes(Connection& connection, Verification& found) {
     Statement rows{connection, "SELECT code, count(*) FROM piece GROUP BY code"};
     while (rows.next()) {

@@ -1,5 +1,6 @@
 #include "core/store/ledger.h"
 
+#include "core/store/flows.h"
 #include "core/store/inner.h"
 #include "core/store/search.h"
 #include "core/store/statement.h"
@@ -101,6 +102,7 @@ MovementId Ledger::record(const Movement& movement) {
         write(connection_, id, position++, posting);
         follow(connection_, movement.about().belt, posting);
     }
+    Flows{connection_}.follow(movement);
     return id;
 }
 

@@ -2,6 +2,7 @@
 // width is somewhere.
 #include "tests/core/shop/shop_fixture.h"
 
+#include "core/shop/reports/waste.h"
 #include "core/store/verify.h"
 
 #include <map>
@@ -69,6 +70,7 @@ public:
         CHECK(shop_.disagreements().empty());
         checkWidths();
         checkOrders();
+        if (oneIn(10)) checkReports();
     }
 
     int refused() const { return refused_; }
@@ -313,6 +315,29 @@ private:
             for (const store::Order& order : store::Orders{shop_.connection}.inState(state))
                 for (const store::OrderLine& line : order.lines)
                     CHECK(line.cut + line.cancelled + told[line.id] == line.quantity);
+    }
+
+    /// Every line of the waste report holds in width and money, whatever the period and the groups; what it
+    /// says lies on the rack lies there.
+    void checkReports() {
+        const Moment first{Date{std::chrono::year{2026} / 1 / 1}}, now = shop_.shop.now();
+        const Moment from = first + std::chrono::minutes{number(0, (now - first) / std::chrono::minutes{1})};
+        for (const Period& period : {Period{first, now}, Period{from, now}, Period{first, from}})
+            for (const GroupBy by : {GroupBy::Belt, GroupBy::Person, GroupBy::Place, GroupBy::Cause})
+                for (const WasteRow& row : waste(shop_.shop, period, by)) {
+                    CHECK(row.width.in() == row.width.out());
+                    CHECK(row.money.in() == row.money.out());
+                }
+        std::map<store::BeltId, std::pair<std::int64_t, std::int64_t>> rack;
+        for (const store::StockPiece& piece : store::Pieces{shop_.connection}.all())
+            if (piece.kind != cutting::PieceKind::Ready) {
+                rack[piece.belt].first += piece.extent.count();
+                rack[piece.belt].second += piece.cost.inMinor();
+            }
+        for (const WasteRow& row : waste(shop_.shop, {from, now + std::chrono::hours{1}}, GroupBy::Belt)) {
+            CHECK(row.width.closing == rack[*row.belt].first);
+            CHECK(row.money.closing == rack[*row.belt].second);
+        }
     }
 
     TestShop shop_;

@@ -1,11 +1,13 @@
 #include "core/store/advices.h"
 #include "core/store/counts.h"
+#include "core/store/flows.h"
 #include "core/store/goods.h"
 #include "core/store/offers.h"
 #include "core/store/raw.h"
 #include "core/store/schema.h"
 #include "core/store/search.h"
 #include "core/store/statement.h"
+#include "core/store/takings.h"
 #include "core/store/verify.h"
 #include "core/store/worth_tables.h"
 #include "tests/catch.h"
@@ -100,6 +102,9 @@ TEST_CASE("A shop of every older schema is brought to today's with all it held",
         CHECK(advices[0].overrideWords == "on top of the pile");
         CHECK(advices[0].suggested.forShelf == std::vector<AdvisedWay::ForShelf>{{mm(20), 1}});
     }
+    if (version >= 10) CHECK(Takings{connection}.of(OrderId{1})->amount == Money::minor(6355));
+    const auto flows = Flows{connection}.sums(Moment{}, Moment::max());
+    CHECK(flows.empty() == (version < 3));
 }
 
 TEST_CASE("An older shop is brought up only by who may write", "[store][schema]") {

@@ -1,0 +1,200 @@
+#include "core/shop/reports/table.h"
+
+#include "core/measure/csv.h"
+#include "core/measure/text.h"
+
+#include <charconv>
+
+namespace riband::shop {
+
+namespace {
+
+const char* wordFor(Unit unit) { return unit == Unit::Rib ? "ribs" : "mm"; }
+
+std::string decimals(double value, int places) {
+    char text[64]; // the figures of a report are far shorter
+    const auto end = std::to_chars(text, text + sizeof text, value, std::chars_format::fixed, places).ptr;
+    return {text, end};
+}
+
+std::string shareOf(std::optional<Permille> share) { return share ? printPercent(*share) : ""; }
+
+std::string count(std::int64_t value) { return std::to_string(value); }
+
+std::string priceOf(const std::optional<WidthPrice>& price, const Currency& currency) {
+    return price ? printWidthPrice(*price, currency) : "";
+}
+
+std::vector<std::string> wasteColumns(Sees sees) {
+    std::vector<std::string> columns{"group", "unit"};
+    for (const auto& figure : figures<std::int64_t>)
+        columns.emplace_back(figure.name);
+    for (const char* more : {"yield_percent", "shelf", "used_m2", "lost_m2", "lost_kg"})
+        columns.emplace_back(more);
+    if (sees == Sees::WidthOnly) return columns;
+    for (const auto& figure : figures<std::int64_t>)
+        columns.push_back(std::string{"cost_"} + figure.name);
+    columns.emplace_back("cost_lost");
+    return columns;
+}
+
+std::vector<std::string> wasteFields(const WasteRow& row, const Currency& currency, Sees sees) {
+    std::vector<std::string> fields{row.group, wordFor(row.unit)};
+    for (const auto& figure : figures<std::int64_t>)
+        fields.push_back(amountOf(row.unit, row.width.*figure.value));
+    const auto yield = row.width.yield();
+    fields.push_back(yield ? percentOf(*yield) : "");
+    fields.push_back(amountOf(row.unit, row.shelf));
+    fields.push_back(decimals(row.area.used(), 3));
+    fields.push_back(decimals(row.area.lost(), 3));
+    fields.push_back(row.weightKnown ? decimals(row.weight.lost(), 3) : "");
+    if (sees == Sees::WidthOnly) return fields;
+    for (const auto& figure : figures<std::int64_t>)
+        fields.push_back(printMoney(Money::minor(row.money.*figure.value), currency));
+    fields.push_back(printMoney(Money::minor(row.money.lost()), currency));
+    return fields;
+}
+
+} // namespace
+
+Sees seenBy(const Shop& shop) {
+    const store::Person person = store::People{shop.connection}.at(shop.person);
+    return person.role == store::Role::Owner ? Sees::Cost : Sees::WidthOnly;
+}
+
+std::string amountOf(Unit unit, std::int64_t value) {
+    return unit == Unit::Rib ? std::to_string(value) : printMillimetres(value);
+}
+
+std::string percentOf(double share) { return decimals(100 * share, 1); }
+
+const char* wordFor(store::Payment kind) {
+    const char* const words[] = {"cash", "card", "transfer", "invoice"};
+    return words[static_cast<std::size_t>(kind)];
+}
+
+const char* wordFor(StockRow::Pace pace) {
+    const char* const words[] = {"moving", "slow", "dead", "new"};
+    return words[static_cast<std::size_t>(pace)];
+}
+
+ReportTable tableOf(const std::vector<WasteRow>& rows, const Currency& currency, Sees sees) {
+    ReportTable table{wasteColumns(sees), {}};
+    for (const WasteRow& row : rows)
+        table.rows.push_back(wasteFields(row, currency, sees));
+    return table;
+}
+
+ReportTable tableOf(const StockReport& report, const Currency& currency, Sees sees) {
+    ReportTable table{
+        {"belt", "unit", "pieces", "width", "sold_in_year", "cover_days", "oldest_days", "pace"}, {}};
+    if (sees == Sees::Cost) table.columns.emplace_back("cost");
+    for (const StockRow& row : report.belts) {
+        table.rows.push_back({row.designation, wordFor(row.unit), count(row.pieces),
+                              amountOf(row.unit, row.width), amountOf(row.unit, row.soldInYear),
+                              row.coverDays ? count(*row.coverDays) : "", count(row.oldestDays),
+                              wordFor(row.pace)});
+        if (sees == Sees::Cost) table.rows.back().push_back(printMoney(row.cost, currency));
+    }
+    return table;
+}
+
+ReportTable agesOf(const StockReport& report, const Currency& currency, Sees sees) {
+    ReportTable table{{"from_days", "below_days", "pieces"}, {}};
+    if (sees == Sees::Cost) table.columns.emplace_back("cost");
+    for (const AgeRow& row : report.ages) {
+        table.rows.push_back(
+            {count(row.fromDays), row.belowDays ? count(*row.belowDays) : "", count(row.pieces)});
+        if (sees == Sees::Cost) table.rows.back().push_back(printMoney(row.cost, currency));
+    }
+    return table;
+}
+
+ReportTable tableOf(const std::vector<MarginRow>& rows, Permille aim, const Currency& currency) {
+    ReportTable table{{"name", "unit", "lines", "width", "revenue", "cost", "margin", "margin_percent",
+                       "price", "full_cost", "below_cost", "proposed_price"},
+                      {}};
+    for (const MarginRow& row : rows)
+        table.rows.push_back(
+            {row.name, row.unit ? wordFor(*row.unit) : "", count(row.sale.lines),
+             row.unit ? amountOf(*row.unit, row.sale.width) : "", printMoney(row.sale.revenue, currency),
+             printMoney(row.sale.cost, currency), printMoney(row.margin(), currency), shareOf(row.share()),
+             row.unit ? printWidthPrice(row.price, currency) : "", priceOf(row.fullCost, currency),
+             row.listBelowCost() ? "yes" : "", priceOf(row.proposed(aim, currency), currency)});
+    return table;
+}
+
+ReportTable tableOf(const std::vector<store::BelowCost>& lines, const Shop& shop, const Currency& currency) {
+    ReportTable table{{"order", "at", "belt", "customer", "revenue", "cost"}, {}};
+    const store::Catalogue catalogue{shop.connection};
+    for (const store::BelowCost& line : lines)
+        table.rows.push_back({line.order, printMoment(line.at), catalogue.at(line.belt).designation,
+                              line.customer, printMoney(line.revenue, currency),
+                              printMoney(line.cost, currency)});
+    return table;
+}
+
+ReportTable tableOf(const std::vector<TrendPoint>& points, Unit unit) {
+    ReportTable table{{"month", "unit", "cuts", "sold", "lost", "lost_percent", "chance_low_percent",
+                       "chance_high_percent", "news"},
+                      {}};
+    for (const TrendPoint& point : points)
+        table.rows.push_back({printDate(dayOf(point.month.from)).substr(0, 7), wordFor(unit),
+                              count(point.scatter.movements), amountOf(unit, point.scatter.sold),
+                              amountOf(unit, point.scatter.lost), point.lost ? percentOf(*point.lost) : "",
+                              percentOf(point.low), percentOf(point.high), point.news() ? "yes" : ""});
+    return table;
+}
+
+ReportTable takingsOf(const DayReport& report, const Currency& currency) {
+    ReportTable table{{"payment", "orders", "amount"}, {}};
+    for (const DayReport::Paid& paid : report.takings)
+        table.rows.push_back({wordFor(paid.kind), count(paid.orders), printMoney(paid.amount, currency)});
+    return table;
+}
+
+ReportTable uncollectedOf(const DayReport& report, Date today, const Currency& currency) {
+    ReportTable table{{"order", "customer", "made", "days", "total"}, {}};
+    for (const store::Order& order : report.uncollected) {
+        Money total = Money::minor(0);
+        for (const store::OrderLine& line : order.lines)
+            if (line.cancelled < line.quantity) total = total + line.price.total;
+        const Date made = dayOf(order.made);
+        table.rows.push_back({order.code, order.customerName, printDate(made), count((today - made).count()),
+                              printMoney(total, currency)});
+    }
+    return table;
+}
+
+ReportTable tableOf(const OverrideReport& report, const Currency& currency, Sees sees) {
+    ReportTable table{{"kind", "group", "suggested", "overridden"}, {}};
+    if (sees == Sees::Cost) table.columns.insert(table.columns.end(), {"extra_cost", "uncertain", "told"});
+    const auto add = [&](const char* kind, const OverrideRow& row) {
+        table.rows.push_back({kind, row.name, count(row.suggested), count(row.overridden)});
+        if (sees == Sees::WidthOnly) return;
+        table.rows.back().push_back(printMoney(row.extra, currency));
+        table.rows.back().push_back(printMoney(row.uncertain, currency));
+        table.rows.back().push_back(row.told() ? "yes" : "");
+    };
+    add("all", report.all);
+    for (const OverrideRow& row : report.people)
+        add("person", row);
+    for (const OverrideRow& row : report.reasons)
+        add("reason", row);
+    return table;
+}
+
+std::string csvOf(const ReportTable& table) {
+    std::string text;
+    const auto addRow = [&text](const std::vector<std::string>& fields) {
+        for (std::size_t i = 0; i < fields.size(); ++i)
+            text += (i == 0 ? "" : ",") + csvField(fields[i]);
+        text += "\r\n";
+    };
+    addRow(table.columns);
+    for (const auto& row : table.rows)
+        addRow(row);
+    return text;
+}
+
+} // namespace riband::shop

@@ -1,0 +1,144 @@
+#include "core/shop/reports/waste.h"
+
+#include "core/shop/reports/names.h"
+
+#include <algorithm>
+#include <map>
+#include <tuple>
+
+namespace riband::shop {
+
+namespace {
+
+using store::Account;
+using store::Flow;
+
+/// What a posting to an account counts in its figure: sources are booked minus.
+std::int64_t signOf(Account account) {
+    return account == Account::Bought || account == Account::Found ? -1 : 1;
+}
+
+template <class Amount>
+void count(Balance<Amount>& balance, const Flow& flow, Amount beforeIt, Amount within) {
+    const Amount sign = static_cast<Amount>(signOf(flow.account));
+    balance.of(flow.account, flow.reason) += sign * within;
+    balance.opening -= beforeIt; // what left the rack for the account is no longer there
+    balance.closing -= beforeIt + within;
+}
+
+/// Sums the flows into rows by their group.
+class Rows {
+public:
+    Rows(const Shop& shop, GroupBy by) : names_{shop}, by_{by} {}
+
+    void add(const Flow& flow, const std::string& place) {
+        const ReportBelt& belt = names_.belt(flow.belt);
+        WasteRow& row = rowOf(flow, belt, place);
+        count<std::int64_t>(row.width, flow, flow.before, flow.within);
+        count<std::int64_t>(row.money, flow, flow.costBefore.inMinor(), flow.costWithin.inMinor());
+        addArea(row, flow, belt);
+        if (flow.account == Account::Ready) row.shelf += flow.before + flow.within;
+    }
+
+    std::vector<WasteRow> finish() && {
+        std::vector<WasteRow> rows;
+        for (auto& [key, row] : rows_)
+            rows.push_back(std::move(row));
+        std::stable_sort(rows.begin(), rows.end(), [](const WasteRow& a, const WasteRow& b) {
+            return a.money.lost() > b.money.lost();
+        });
+        return rows;
+    }
+
+private:
+    static void addArea(WasteRow& row, const Flow& flow, const ReportBelt& belt) {
+        const double first = static_cast<double>(flow.before) * belt.squareMetres;
+        const double then = static_cast<double>(flow.within) * belt.squareMetres;
+        count<double>(row.area, flow, first, then);
+        if (belt.kilogramsPerSquareMetre)
+            count<double>(row.weight, flow, first * *belt.kilogramsPerSquareMetre,
+                          then * *belt.kilogramsPerSquareMetre);
+        else
+            row.weightKnown = false;
+    }
+
+    std::string groupOf(const Flow& flow, const ReportBelt& belt, const std::string& place) const {
+        switch (by_) {
+        case GroupBy::Belt:
+            return belt.designation;
+        case GroupBy::Profile:
+            return belt.profile;
+        case GroupBy::Family:
+            return belt.family;
+        case GroupBy::Person:
+            return names_.person(flow.person);
+        case GroupBy::Place:
+            return place;
+        case GroupBy::Cause:
+            return causeOf(flow);
+        case GroupBy::All:
+            break;
+        }
+        return "";
+    }
+
+    static std::string causeOf(const Flow& flow) {
+        static Balance<std::int64_t> probe;
+        for (const auto& figure : figures<std::int64_t>)
+            if (&probe.of(flow.account, flow.reason) == &(probe.*figure.value)) return figure.name;
+        return "";
+    }
+
+    WasteRow& rowOf(const Flow& flow, const ReportBelt& belt, const std::string& place) {
+        const std::string group = groupOf(flow, belt, place);
+        const std::pair key{group, belt.unit};
+        const auto at = rows_.find(key);
+        if (at != rows_.end()) return at->second;
+        WasteRow row{.group = group, .unit = belt.unit};
+        if (by_ == GroupBy::Belt) row.belt = flow.belt;
+        if (by_ == GroupBy::Person) row.person = flow.person;
+        return rows_.emplace(key, std::move(row)).first->second;
+    }
+
+    ReportNames names_;
+    GroupBy by_;
+    std::map<std::pair<std::string, Unit>, WasteRow> rows_;
+};
+
+} // namespace
+
+std::vector<WasteRow> waste(const Shop& shop, const Period& period, GroupBy by) {
+    Rows rows{shop, by};
+    const store::Flows flows{shop.connection};
+    if (by == GroupBy::Place)
+        for (const store::PlaceFlow& flow : flows.byPlace(period.from, period.until))
+            rows.add(flow.flow, flow.place);
+    else
+        for (const Flow& flow : flows.sums(period.from, period.until))
+            rows.add(flow, "");
+    return std::move(rows).finish();
+}
+
+WasteRow totalOf(const std::vector<WasteRow>& rows, Unit unit) {
+    WasteRow total{.group = "", .unit = unit};
+    for (const WasteRow& row : rows) {
+        if (row.unit != unit) continue;
+        total.width += row.width;
+        total.money += row.money;
+        total.area += row.area;
+        total.weight += row.weight;
+        total.weightKnown = total.weightKnown && row.weightKnown;
+        total.shelf += row.shelf;
+    }
+    return total;
+}
+
+std::vector<store::RecordedMovement> behind(const Shop& shop, const store::Behind& what, std::size_t most) {
+    std::vector<store::RecordedMovement> movements;
+    const store::Ledger ledger{shop.connection};
+    for (const store::MovementId id : store::Flows{shop.connection}.behind(what, most))
+        movements.push_back(ledger.at(id));
+    return movements;
+}
+
+} // namespace riband::shop

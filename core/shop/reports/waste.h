@@ -1,0 +1,45 @@
+#pragma once
+
+#include "core/shop/reports/balance.h"
+#include "core/shop/shop.h"
+
+namespace riband::shop {
+
+/// from <= at < until
+struct Period {
+    Moment from, until;
+    friend bool operator==(const Period&, const Period&) = default;
+};
+/// The period of the same length that ends where this one begins; of whole months the months before.
+Period before(const Period& period);
+/// The same days a year earlier; 29 February becomes 28.
+Period yearBefore(const Period& period);
+
+enum class GroupBy : std::uint8_t { All, Belt, Profile, Family, Person, Place, Cause };
+
+/// One line of the waste report. Millimetres and ribs never stand in one: a group with both has two lines.
+struct WasteRow {
+    std::string group; ///< as in its file: "H8M 1200", "T5", the person's initials, "stub"; "" for all
+    Unit unit;
+    Balance<std::int64_t> width{}; ///< µm or ribs
+    Balance<std::int64_t> money{}; ///< minor units
+    Balance<double> area{};        ///< m²
+    Balance<double> weight{};      ///< kg of what has a known weight
+    bool weightKnown = true;       ///< of all of it
+    std::int64_t shelf = 0;        ///< ready belts on the shelf at the end
+    std::optional<store::BeltId> belt{};
+    std::optional<store::PersonId> person{};
+};
+
+/// Where the width went. Groups that are no things on the rack (people, places, causes) hold, too: their
+/// `opening` and `closing` are what they brought to the rack less what they took from it. The rows are in
+/// falling order of the money that was lost. Reads sums only; by place it reads postings.
+std::vector<WasteRow> waste(const Shop& shop, const Period& period, GroupBy by);
+
+/// The sum of rows of one unit, under the name "".
+WasteRow totalOf(const std::vector<WasteRow>& rows, Unit unit);
+
+/// The movements behind a figure, newest first.
+std::vector<store::RecordedMovement> behind(const Shop& shop, const store::Behind& what, std::size_t most);
+
+} // namespace riband::shop

@@ -1,0 +1,63 @@
+#pragma once
+
+#include "core/store/ledger.h"
+
+#include <cstddef>
+
+namespace riband::store {
+
+/// Width and money of one belt that one person moved to an account (plus) or from it (minus): before a
+/// moment, and from there to another.
+struct Flow {
+    BeltId belt;
+    PersonId person;
+    Account account; ///< never Rack, which is minus the sum of the others
+    std::optional<ScrapReason> reason;
+    std::int64_t before, within;
+    Money costBefore, costWithin;
+};
+
+/// The same by the place of the piece that the width came from; "" where it lies nowhere.
+struct PlaceFlow {
+    std::string place;
+    Flow flow; ///< `person` is the last that moved some
+};
+
+/// Sums over the movements of a span, for judging what chance does: used up is what was sold or lost. Each
+/// movement that used something up counts once. Sums of squares in square units.
+struct Scatter {
+    std::int64_t movements = 0;
+    std::int64_t sold = 0, lost = 0;
+    double lostLost = 0, lostUsed = 0, usedUsed = 0;
+};
+
+/// Which movements stand behind a figure; what is not said is not asked.
+struct Behind {
+    Moment from, until;
+    std::optional<BeltId> belt;
+    std::optional<PersonId> person;
+    std::optional<Account> account;
+    std::optional<ScrapReason> reason;
+};
+
+/// The ledger summed for reports. Sums of whole spans of thirty days are kept (`follow`), so that a report
+/// over years reads no posting but those at its edges. The only code that names the table `flow_total`.
+class Flows {
+public:
+    explicit Flows(Connection& connection) : connection_{connection} {}
+    /// Adds a movement to the sums, inside its transaction; Ledger::record calls it.
+    void follow(const Movement& movement);
+    /// By belt, person, account, reason; nothing that is zero throughout. Moments are after 1970.
+    std::vector<Flow> sums(Moment from, Moment until) const;
+    /// By place, from the postings themselves, since a piece may be moved: a report over years takes longer.
+    std::vector<PlaceFlow> byPlace(Moment from, Moment until) const;
+    Scatter scatter(Moment from, Moment until, Unit unit) const;
+    /// Newest first, at most `most`.
+    std::vector<MovementId> behind(const Behind& what, std::size_t most) const;
+    std::optional<Moment> firstMovement() const;
+
+private:
+    Connection& connection_;
+};
+
+} // namespace riband::store

@@ -1,0 +1,53 @@
+#pragma once
+
+#include "core/store/orders.h"
+
+#include <vector>
+
+namespace riband::store {
+
+/// What was sold in a span, by what the ledger sold: belts that came back count minus. Without tax.
+struct Sale {
+    std::int64_t lines = 0;          ///< order lines
+    std::int64_t width = 0;          ///< µm or ribs
+    Money revenue = Money::minor(0); ///< the line's total less its tax, by the share of it that was cut then
+    Money cost = Money::minor(0);    ///< what the width sold had cost
+};
+struct BeltSale {
+    BeltId belt;
+    Sale sale;
+};
+struct CustomerSale {
+    std::string customer; ///< "" walk-ins
+    Sale sale;
+};
+/// An order line that brought less than its width had cost.
+struct BelowCost {
+    std::string order; ///< code
+    Moment at;         ///< of the order
+    BeltId belt;
+    std::string customer;
+    Money revenue, cost;
+};
+/// Orders of one state made in a span.
+struct OrdersMade {
+    OrderState state;
+    std::int64_t orders;
+    Money total; ///< with tax
+};
+
+/// What sales brought and what the width sold had cost: orders and ledger together; reads only.
+class Revenue {
+public:
+    explicit Revenue(Connection& connection) : connection_{connection} {}
+    std::vector<BeltSale> byBelt(Moment from, Moment until) const;
+    std::vector<CustomerSale> byCustomer(Moment from, Moment until) const;
+    /// Greatest loss first.
+    std::vector<BelowCost> belowCost(Moment from, Moment until, std::size_t most) const;
+    std::vector<OrdersMade> made(Moment from, Moment until) const;
+
+private:
+    Connection& connection_;
+};
+
+} // namespace riband::store

@@ -1,0 +1,190 @@
+// Stock, margin, day and trend, each on a shop small enough to work out by hand.
+#include "core/shop/price.h"
+#include "core/shop/reports/table.h"
+#include "tests/core/shop/shop_fixture.h"
+
+#include <algorithm>
+#include <random>
+
+namespace riband::shop {
+
+namespace {
+
+const Period everything{Moment{Date{std::chrono::year{2000} / 1 / 1}},
+                        Moment{Date{std::chrono::year{2100} / 1 / 1}}};
+
+const StockRow& rowNamed(const StockReport& report, const std::string& belt) {
+    for (const StockRow& row : report.belts)
+        if (row.designation == belt) return row;
+    FAIL("no row " << belt);
+    throw std::logic_error("unreachable");
+}
+
+void price(TestShop& shop, const belt::Belt& belt, std::int64_t thousandths, std::int64_t sleeveCost) {
+    store::Catalogue catalogue{shop.connection};
+    store::StockedBelt entry = *catalogue.find(belt);
+    entry.price = WidthPrice::thousandths(thousandths);
+    entry.sleeveCost = Money::minor(sleeveCost);
+    entry.newSleeve = mm(400);
+    store::Transaction transaction{shop.connection};
+    catalogue.change(entry);
+    transaction.commit();
+}
+
+} // namespace
+
+TEST_CASE("The rack is told by age, by how long it lasts, and by what is dead", "[reports]") {
+    TestShop shop;
+    shop.piece(shop.h8m1200, mm(400), cutting::PieceKind::Sleeve, 8000, 30);
+    shop.cutAll(shop.order(shop.h8m1200, mm(100), 1)); // 297.5 stay
+    shop.piece(shop.t5x500, mm(200), cutting::PieceKind::Sleeve, 3000, 800);
+    shop.piece(shop.pj1194, ribs(40), cutting::PieceKind::Sleeve, 4000, 10);
+    const StockReport report = stockReport(shop.shop, dayOf(shop.shop.now()));
+    const StockRow& moving = rowNamed(report, "H8M 1200");
+    CHECK(moving.soldInYear == 100'000);
+    CHECK(moving.coverDays == 297'500 * 365 / 100'000); // 1085 days, longer than two years
+    CHECK(moving.pace == StockRow::Pace::Slow);
+    CHECK(rowNamed(report, "T5 500").pace == StockRow::Pace::Dead);
+    CHECK(rowNamed(report, "PJ 1194").pace == StockRow::Pace::New);
+    std::int64_t pieces = 0;
+    Money cost = Money::minor(0);
+    for (const AgeRow& age : report.ages) {
+        pieces += age.pieces;
+        cost = cost + age.cost;
+    }
+    CHECK(pieces == 3);
+    CHECK(cost == report.cost);
+    CHECK(report.ages[4].pieces == 1); // 731 days to five years: the T5
+    CHECK(report.ages[4].cost == Money::minor(3000));
+}
+
+TEST_CASE("A margin is what came in without tax, less what the width sold had cost", "[reports]") {
+    TestShop shop;
+    // 400 mm for 80.00 is 0.20 a mm. Three belts of 30 at 0.10 a mm: 9.00 and three cuts of 2.50 = 16.50; the
+    // width cost 18.00.
+    shop.piece(shop.h8m1200, mm(400), cutting::PieceKind::Sleeve, 8000);
+    price(shop, shop.h8m1200, 10'000, 8000);
+    shop.cutAll(shop.order(shop.h8m1200, mm(30), 3));
+    const MarginReport report = marginReport(shop.shop, everything);
+    REQUIRE(report.belts.size() == 1);
+    const MarginRow& row = report.belts.front();
+    CHECK(row.sale.revenue == Money::minor(1650));
+    CHECK(row.sale.cost == Money::minor(1800));
+    CHECK(row.margin() == Money::minor(-150));
+    CHECK(row.share() == Permille{-91});
+    REQUIRE(report.below.size() == 1);
+    CHECK(report.below.front().revenue == Money::minor(1650));
+    CHECK(row.listBelowCost());
+    // 90 sold and 2.5 of trim: yield 90/92.5, so a mm sold costs 20 x 92.5 / 90 = 20.556 cents.
+    REQUIRE(row.fullCost);
+    CHECK(row.fullCost->inThousandths() == 20'556);
+    // 40 % over it: 20.556 / 0.6 = 34.26, rounded up to the cent.
+    CHECK(row.proposed(Permille{400}, Currency{"EUR", 2}) == WidthPrice::thousandths(35'000));
+    CHECK(report.customers.front().sale.revenue == Money::minor(1650));
+}
+
+TEST_CASE("A belt that comes back takes its sale and its cost back", "[reports]") {
+    TestShop shop;
+    shop.piece(shop.h8m1200, mm(400), cutting::PieceKind::Sleeve, 8000);
+    price(shop, shop.h8m1200, 50'000, 8000);
+    const Ordered ordered = shop.order(shop.h8m1200, mm(30), 3);
+    shop.cutAll(ordered);
+    cancel(shop.shop, ordered.order);
+    const MarginReport report = marginReport(shop.shop, everything);
+    REQUIRE(report.belts.size() == 1);
+    CHECK(report.belts.front().sale.revenue == Money::minor(0));
+    CHECK(report.belts.front().sale.cost == Money::minor(0));
+    CHECK(report.below.empty());
+}
+
+TEST_CASE("The day closes with its takings by kind, and what is still to be collected", "[reports]") {
+    TestShop shop;
+    shop.piece(shop.h8m1200, mm(400), cutting::PieceKind::Sleeve, 8000);
+    price(shop, shop.h8m1200, 50'000, 8000);
+    const Ordered paid = shop.order(shop.h8m1200, mm(30), 1), waits = shop.order(shop.h8m1200, mm(20), 1);
+    shop.cutAll(paid);
+    shop.cutAll(waits);
+    shop.order(shop.h8m1200, mm(50), 1);
+    handOver(shop.shop, paid.order, store::Payment::Card);
+    const Money total = shop.lineOf(paid.order).price.total;
+    const DayReport report = dayReport(shop.shop, dayOf(shop.shop.now()));
+    CHECK(report.taken == total);
+    CHECK(report.takings[1].orders == 1);
+    CHECK(report.takings[1].amount == total);
+    CHECK(report.takings[0].orders == 0);
+    CHECK(report.openTickets == 1);
+    CHECK(report.openOrders == 1);
+    REQUIRE(report.uncollected.size() == 1);
+    CHECK(report.uncollected.front().id == waits.order);
+    CHECK(dayReport(shop.shop, dayOf(shop.shop.now()) + std::chrono::days{1}).taken == Money::minor(0));
+}
+
+TEST_CASE("Months that chance alone moves stay in their band 19 times in 20, and a bad month leaves it",
+          "[reports]") {
+    std::mt19937 random{7};
+    std::exponential_distribution<double> sold{1.0 / 60}, lost{1.0 / 4};
+    const auto month = [&](double worse) {
+        TrendPoint point{everything, {}, std::nullopt};
+        for (int cut = 0; cut < 80; ++cut) {
+            const auto s = static_cast<std::int64_t>(1000 * sold(random));
+            const auto l = static_cast<std::int64_t>(1000 * worse * (2.5 + lost(random)));
+            const double dl = static_cast<double>(l), du = static_cast<double>(s + l);
+            ++point.scatter.movements;
+            point.scatter.sold += s;
+            point.scatter.lost += l;
+            point.scatter.lostLost += dl * dl;
+            point.scatter.lostUsed += dl * du;
+            point.scatter.usedUsed += du * du;
+        }
+        return point;
+    };
+    std::vector<TrendPoint> points;
+    for (int i = 0; i < 2000; ++i)
+        points.push_back(month(1));
+    addBands(points);
+    const auto outside = std::count_if(points.begin(), points.end(), [](const auto& p) { return p.news(); });
+    CHECK(outside > 60); // 100 expected, standard deviation 10
+    CHECK(outside < 140);
+    points.resize(12);
+    points.push_back(month(1.8));
+    addBands(points);
+    CHECK(points.back().news());
+}
+
+TEST_CASE("The trend's sums are those of the waste report, month by month", "[reports]") {
+    TestShop shop;
+    shop.piece(shop.h8m1200, mm(400), cutting::PieceKind::Sleeve, 8000);
+    shop.cutAll(shop.order(shop.h8m1200, mm(30), 2));
+    shop.time += std::chrono::days{40};
+    shop.cutAll(shop.order(shop.h8m1200, mm(50), 1));
+    const auto points = trend(shop.shop, shop.time, 3, Unit::Micrometre);
+    REQUIRE(points.size() == 3);
+    for (const TrendPoint& point : points) {
+        const WasteRow all = totalOf(waste(shop.shop, point.month, GroupBy::All), Unit::Micrometre);
+        CHECK(point.scatter.sold == all.width.sold);
+        CHECK(point.scatter.lost == all.width.lost());
+    }
+    CHECK(points.back().scatter.movements == 1);
+    CHECK(points.back().low == 0); // one cut says nothing of chance
+    CHECK(points.back().high == 1);
+}
+
+TEST_CASE("Costs stand in a table for the owner only", "[reports]") {
+    TestShop shop;
+    shop.piece(shop.h8m1200, mm(400), cutting::PieceKind::Sleeve, 8000);
+    const Currency euro{"EUR", 2};
+    const auto rows = waste(shop.shop, everything, GroupBy::All);
+    const StockReport stock = stockReport(shop.shop, dayOf(shop.shop.now()));
+    for (const ReportTable& table :
+         {tableOf(rows, euro, Sees::WidthOnly), tableOf(stock, euro, Sees::WidthOnly),
+          agesOf(stock, euro, Sees::WidthOnly)}) {
+        for (const std::string& column : table.columns)
+            CHECK(column.find("cost") == std::string::npos);
+        for (const auto& row : table.rows)
+            CHECK(row.size() == table.columns.size());
+    }
+    CHECK(csvOf(tableOf(rows, euro, Sees::Cost)).find("80.00") != std::string::npos);
+    CHECK(csvOf(tableOf(rows, euro, Sees::WidthOnly)).find("80.00") == std::string::npos);
+}
+
+} // namespace riband::shop
