@@ -3,6 +3,7 @@
 #include "core/shop/price.h"
 #include "core/store/takings.h"
 #include "core/shop/suggest.h"
+#include "core/store/takings.h"
 
 namespace riband::shop {
 
