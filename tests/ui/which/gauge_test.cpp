@@ -55,6 +55,7 @@ TEST_CASE("A bank card sets the scale of the screen by the arrows, and it is kep
 
     GaugeDialog later{desk.session().tables(), {"H8M"}};
     later.show();
+    QApplication::setActiveWindow(&later);
     CHECK_FALSE(later.calibrating());
     QTest::keyClick(&later, Qt::Key_F6);
     CHECK(later.calibrating());

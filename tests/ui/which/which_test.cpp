@@ -126,8 +126,11 @@ TEST_CASE("What of a candidate is here is told beside it, and ribs are counted",
     desk.press(Qt::Key_3, Qt::AltModifier);
     desk.measure(Measure::PitchOver, "160");
     desk.measure(Measure::Teeth, "150");
-    const auto* list = desk.which().findChild<QListView*>();
-    const QString told = list->model()->index(0, 0).data(Qt::AccessibleTextRole).toString();
+    const QListView* candidates = nullptr;
+    for (const auto* list : desk.which().findChildren<QListView*>())
+        if (list->accessibleName().startsWith("What it may be")) candidates = list;
+    REQUIRE(candidates != nullptr);
+    const QString told = candidates->model()->index(0, 0).data(Qt::AccessibleTextRole).toString();
     INFO(told.toStdString());
     CHECK(told.contains("H8M 1200"));
     CHECK(told.contains("here")); // 470 less trim and end
