@@ -1,7 +1,6 @@
 #pragma once
 
 #include "core/shop/price.h"
-#include "core/store/takings.h"
 #include "core/shop/suggest.h"
 #include "core/store/takings.h"
 

@@ -128,8 +128,8 @@ TEST_CASE("The counter says what the suggestion rests on, and asks again when a 
     DeskWindow desk{shop};
     desk.type("3 x H8M 1200 30");
     const store::BeltId belt = store::Catalogue{shop.connection()}.find(shop.belt("H8M 1200"))->id;
-    QTest::qWaitFor([&] { return !learner.busy() && store::WorthTables{shop.connection()}.of(belt); },
-                    60'000);
+    CHECK(QTest::qWaitFor([&] { return !learner.busy() && store::WorthTables{shop.connection()}.of(belt); },
+                          60'000));
     desk.settle();
     REQUIRE(store::WorthTables{shop.connection()}.of(belt));
     CHECK(words(desk).contains("by worth table 1"));

@@ -1,3 +1,4 @@
+#include "core/shop/stock.h"
 #include "tests/ui/desk_fixture.h"
 #include "ui/desk/page.h"
 #include "ui/rack/life_model.h"

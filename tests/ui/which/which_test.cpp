@@ -1,5 +1,6 @@
 #include "core/store/measuring.h"
 #include "tests/ui/which/which_desk.h"
+#include "ui/look/look.h"
 #include "ui/which/shape_tiles.h"
 
 #include <QApplication>
