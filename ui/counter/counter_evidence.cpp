@@ -16,7 +16,7 @@ namespace riband::ui {
 
 void CounterPage::buildEvidence() {
     auto* enter = new QAction{tr("Pulley and tape"), this};
-    enter->setShortcut(Qt::Key_F6);
+    enter->setShortcut(Qt::Key_F5);
     connect(enter, &QAction::triggered, strip_, &EvidenceStrip::enter);
     addAction(enter);
     connect(strip_, &EvidenceStrip::changed, this, [this] {

@@ -102,7 +102,7 @@ void CounterPage::buildHint() {
         {tr("6 PJ 47 inch"), tr("ribs, and inches")},
         {tr("scan"), tr("a piece, a ticket or an order, to see it")},
         {tr("Ctrl+W"), tr("no code, but the old belt: measure it")},
-        {tr("F6"), tr("what pulley he brings, and what a tape says")},
+        {tr("F5"), tr("what pulley he brings, and what a tape says")},
         {tr("Ctrl+D"), tr("two pulleys and their distance instead of a belt")},
         {tr("F4"), tr("pick from drawings and lists instead")},
         {tr("F7"), tr("take up a parked or quoted order")}};

@@ -39,6 +39,7 @@ void SuggestionCard::buildView() {
         column->addWidget(words);
     }
     shelf_->setFocusPolicy(Qt::TabFocus); // the line keeps the focus when it is clicked
+    shelf_->setAccessibleName(tr("Cut these as well, onto the shelf"));
     connect(shelf_, &QCheckBox::clicked, this, &SuggestionCard::shelfWanted);
     column->addWidget(shelf_);
     auto* bottom = new QHBoxLayout;

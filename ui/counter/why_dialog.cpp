@@ -5,10 +5,10 @@
 #include "ui/words/words.h"
 
 #include <QDialogButtonBox>
+#include <QKeyEvent>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
-#include <QShortcut>
 #include <QVBoxLayout>
 
 namespace riband::ui {
@@ -28,10 +28,9 @@ WhyDialog::WhyDialog(QWidget* parent) : QDialog{parent}, keys_{new QListWidget},
     int digit = 0;
     for (const store::OverrideKey key : allKeys) {
         keys_->addItem(tr("%1  %2", "digit and reason").arg(++digit).arg(say(key)));
-        new QShortcut{static_cast<Qt::Key>(Qt::Key_0 + digit), keys_, this,
-                      [this, digit] { pick(digit - 1); }, Qt::WidgetShortcut};
     }
     keys_->setCurrentRow(0);
+    keys_->installEventFilter(this);
     keys_->setAccessibleName(tr("Reason"));
     connect(keys_, &QListWidget::itemActivated, this, &QDialog::accept);
     words_->setMaxLength(MostWords);
@@ -47,6 +46,15 @@ WhyDialog::WhyDialog(QWidget* parent) : QDialog{parent}, keys_{new QListWidget},
     column->addWidget(words_);
     column->addWidget(buttons);
     keys_->setFocus();
+}
+
+/// A digit on the list is the answer; the list itself would only look for it.
+bool WhyDialog::eventFilter(QObject* watched, QEvent* event) {
+    if (watched != keys_ || event->type() != QEvent::KeyPress) return QDialog::eventFilter(watched, event);
+    const int row = static_cast<QKeyEvent*>(event)->key() - Qt::Key_1;
+    if (row < 0 || row >= keys_->count()) return QDialog::eventFilter(watched, event);
+    pick(row);
+    return true;
 }
 
 void WhyDialog::pick(int row) {

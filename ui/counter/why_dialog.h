@@ -17,6 +17,9 @@ public:
     store::OverrideKey key() const;
     QString words() const;
 
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
     void pick(int row);
     QListWidget* keys_;

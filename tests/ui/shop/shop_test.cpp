@@ -79,7 +79,7 @@ TEST_CASE("The settings of the suggestion are tried out before they are saved", 
     DeskWindow desk{shop};
     desk.type("3 x H8M 1200 30");
     desk.press(Qt::Key_F9);
-    desk.press(Qt::Key_4, Qt::ControlModifier);
+    desk.press(Qt::Key_6, Qt::ControlModifier);
     QWidget& page = *desk.window().current();
     auto* part = page.findChild<AdvicePart*>();
     REQUIRE(part != nullptr);
