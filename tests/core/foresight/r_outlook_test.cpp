@@ -60,7 +60,7 @@ TEST_CASE("Where R is there, the outlook's figures are made anew", "[foresight][
         WARN("Rscript is not here: only the kept figures were compared");
         return;
     }
-    std::FILE* pipe = popen(("Rscript " + folder + "r_outlook.R").c_str(), "r");
+    std::FILE* pipe = popen(("Rscript '" + folder + "r_outlook.R'").c_str(), "r");
     REQUIRE(pipe);
     std::string text;
     std::array<char, 4096> part{};

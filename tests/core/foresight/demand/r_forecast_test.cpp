@@ -76,7 +76,7 @@ TEST_CASE("Where R is there, its figures are made anew", "[demand][r]") {
         WARN("Rscript with the package forecast is not here: only the kept figures were compared");
         return;
     }
-    std::FILE* pipe = popen(("Rscript " + folder + "r_forecast.R").c_str(), "r");
+    std::FILE* pipe = popen(("Rscript '" + folder + "r_forecast.R'").c_str(), "r");
     REQUIRE(pipe);
     std::string text;
     std::array<char, 4096> part{};

@@ -10,6 +10,9 @@ namespace riband::shop {
 struct SoldShop : TestShop {
     SoldShop() {
         const Moment today = time;
+        store::ShopSettings plain = store::Settings{connection}.read();
+        plain.advice.shelfLimit = 0; // one belt a mounting
+        store::Settings{connection}.write(plain);
         time -= std::chrono::days{60 * 7};
         for (int sleeves = 0; sleeves < 6; ++sleeves)
             piece(h8m1200, mm(470), cutting::PieceKind::Sleeve, 4000);

@@ -63,6 +63,9 @@ TEST_CASE("30 are missing, and a mounting for 30 was never recorded: accepting r
 
 TEST_CASE("The worker took another piece than the ticket says and wrote nothing down", "[count]") {
     SettleShop shop;
+    store::ShopSettings plain = store::Settings{shop.connection}.read();
+    plain.advice.shelfLimit = 0; // one belt a mounting
+    store::Settings{shop.connection}.write(plain);
     shop.at(mm(60), "B2");
     const store::PieceId wide = shop.at(mm(100));
     const Ordered sold = shop.order(shop.h8m1200, mm(30), 1);
