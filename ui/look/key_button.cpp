@@ -57,6 +57,13 @@ void KeyButton::followAction() {
     setShownKey(action_->shortcut());
 }
 
+bool KeyButton::event(QEvent* event) {
+    if (event->type() != QEvent::Shortcut || static_cast<QShortcutEvent*>(event)->isAmbiguous())
+        return QAbstractButton::event(event);
+    click();
+    return true;
+}
+
 void KeyButton::setRank(Rank rank) {
     rank_ = rank;
     updateGeometry();

@@ -30,6 +30,8 @@ public:
     QSize minimumSizeHint() const override;
 
 protected:
+    /// The act follows its key at once: Qt would show the button pressed for a tenth of a second first.
+    bool event(QEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
     void enterEvent(QEnterEvent* event) override;
     void leaveEvent(QEvent* event) override;

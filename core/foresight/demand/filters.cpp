@@ -91,7 +91,9 @@ public:
         last_ = has;
         ++periods_;
     }
-    Chain chain() const { return {chanceAfter(false), chanceAfter(true), last_}; }
+    Chain chain() const {
+        return periods_ > 0 ? Chain{chanceAfter(false), chanceAfter(true), last_} : Chain{};
+    }
     double ahead(int periods) const override {
         if (demands_ == 0) return 0;
         const Chain chain = this->chain();
@@ -102,9 +104,10 @@ public:
     }
 
 private:
+    /// One further step is counted as if the weeks did not hang together: what was never seen follows the mean.
     double chanceAfter(bool demand) const {
         const auto& to = steps_[demand ? 1 : 0];
-        return (to[1] + 0.5) / (to[0] + to[1] + 1);
+        return (to[1] + demands_ / static_cast<double>(periods_)) / (to[0] + to[1] + 1);
     }
     double steps_[2][2]{};
     double sum_ = 0;

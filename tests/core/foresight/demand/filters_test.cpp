@@ -45,7 +45,7 @@ TEST_CASE("Smoothing starts at the first period, the mean counts all", "[demand]
 }
 
 TEST_CASE("The bootstrap's chain counts what followed what", "[demand]") {
-    // steps: 0>0 0>1 1>1 1>0 0>1; with a half each: after none (2+.5)/(3+1), after demand (1+.5)/(2+1)
+    // steps: 0>0 0>1 1>1 1>0 0>1; half of the periods had one: after none (2+.5)/(3+1), after demand (1+.5)/(2+1)
     const Series series{0, 0, 2, 4, 0, 6};
     const Chain chain = chainOf(series);
     CHECK(chain.afterNone == Approx(2.5 / 4));
@@ -58,6 +58,13 @@ TEST_CASE("The bootstrap's chain counts what followed what", "[demand]") {
     for (const double demand : series)
         filter->take(demand);
     CHECK(filter->ahead(2) == Approx((0.5 + second) * 4));
+}
+
+TEST_CASE("One week without a demand after many with one is no farewell", "[demand]") {
+    const Chain chain = chainOf({3, 3, 3, 0});
+    CHECK(chain.afterDemand == Approx((2 + .75) / (3 + 1)));
+    CHECK(chain.afterNone == Approx(.75)); // never seen: as all the weeks
+    CHECK(expectedAfter({3, 3, 3, 0}, Method::Bootstrap, {}) == Approx(.75 * 3));
 }
 
 TEST_CASE("Nothing asked for is nothing expected", "[demand]") {

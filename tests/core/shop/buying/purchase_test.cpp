@@ -13,8 +13,8 @@ TEST_CASE("The outlook of buying is what was ordered and what lies there", "[sho
     CHECK(outlook.days == 420);
     CHECK(buying.record.orders.size() == 60);
     CHECK(buying.record.meanWidth() == Approx(30000));
-    CHECK(buying.sleeves == 1); // 60 x 32.5 mm are 1950 of 6 x 470
-    CHECK(buying.remnants.size() == 1);
+    CHECK(buying.sleeves == 1); // 14 x 32.5 mm of a sleeve leave 15, which are kept: five are open
+    CHECK(buying.remnants.size() == 5);
     CHECK(buying.setting.sleeve == 470000);
     CHECK(buying.setting.rules.trim == 2500);
     CHECK(buying.choices.front().leadDays == 4);
