@@ -104,7 +104,8 @@ public:
     }
 
 private:
-    /// One further step is counted as if the weeks did not hang together: what was never seen follows the mean.
+    /// One further step is counted as if the weeks did not hang together: what was never seen follows the
+    /// mean.
     double chanceAfter(bool demand) const {
         const auto& to = steps_[demand ? 1 : 0];
         return (to[1] + demands_ / static_cast<double>(periods_)) / (to[0] + to[1] + 1);

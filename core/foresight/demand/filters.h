@@ -47,8 +47,8 @@ std::unique_ptr<Filter> filterOf(Method method, Weights weights);
 double expectedAfter(const Series& series, Method method, Weights weights);
 
 /// The chain of Bootstrap: the chance that the next period has a demand, after one without and after one
-/// with. Each starts with one step counted at the share of all periods that had a demand, so that a turn never
-/// seen is taken as if the periods did not hang together; common practice, no source.
+/// with. Each starts with one step counted at the share of all periods that had a demand, so that a turn
+/// never seen is taken as if the periods did not hang together; common practice, no source.
 struct Chain {
     double afterNone = 0.5, afterDemand = 0.5;
     bool lastHadDemand = false;

@@ -45,7 +45,8 @@ TEST_CASE("Smoothing starts at the first period, the mean counts all", "[demand]
 }
 
 TEST_CASE("The bootstrap's chain counts what followed what", "[demand]") {
-    // steps: 0>0 0>1 1>1 1>0 0>1; half of the periods had one: after none (2+.5)/(3+1), after demand (1+.5)/(2+1)
+    // steps: 0>0 0>1 1>1 1>0 0>1; half of the periods had one: after none (2+.5)/(3+1), after demand
+    // (1+.5)/(2+1)
     const Series series{0, 0, 2, 4, 0, 6};
     const Chain chain = chainOf(series);
     CHECK(chain.afterNone == Approx(2.5 / 4));
