@@ -81,7 +81,7 @@ shop::ReplayTerms termsOf(const Options& options, const OpenShop& open) {
 struct Column {
     const char* name; ///< of the JSON field
     const char* head;
-    shop::Figure shop::ReplayFigures::*figure;
+    shop::Estimate shop::ReplayFigures::*figure;
     double times;
     int places;
 };
@@ -109,7 +109,7 @@ double timesOf(const Column& column, const Currency& currency) {
 QJsonObject jsonOf(const shop::ReplayFigures& figures, const Currency& currency) {
     QJsonObject json;
     for (const Column& column : columns) {
-        const shop::Figure& figure = figures.*column.figure;
+        const shop::Estimate& figure = figures.*column.figure;
         const double times = timesOf(column, currency);
         json[QLatin1String(column.name)] = QJsonObject{{"mean", toPlaces(figure.mean * times, 3)},
                                                        {"doubt", toPlaces(figure.doubt * times, 3)}};
@@ -130,7 +130,7 @@ void printTable(const shop::ReplayResult& result, const Currency& currency) {
         const bool isNow = &alternative == &result.alternatives.front();
         QString line = nameOf(alternative).leftJustified(28, QLatin1Char(' '), true);
         for (const Column& column : columns) {
-            const shop::Figure& figure =
+            const shop::Estimate& figure =
                 (isNow ? alternative.figures : alternative.difference).*column.figure;
             const double times = timesOf(column, currency);
             const QString sign = !isNow && figure.mean > 0 ? QStringLiteral("+") : QString{};

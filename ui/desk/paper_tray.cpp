@@ -1,6 +1,7 @@
 #include "ui/desk/paper_tray.h"
 
 #include "ui/desk/print.h"
+#include "ui/papers/purchase_paper.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -141,6 +142,11 @@ QString PaperTray::monthReport(const MonthReport& report) const {
                 [&](QPagedPaintDevice& device) { paintMonthReport(device, report, session_.settings()); });
 }
 
+QString PaperTray::purchaseList(const shop::PurchaseList& list, const shop::BuyingOutlook& outlook) const {
+    return keep(QStringLiteral("purchase-") + text(printDate(outlook.today)), ticketSize(session_.settings()),
+                [&](QPagedPaintDevice& device) { paintPurchaseList(device, list, outlook); });
+}
+
 bool PaperTray::print(const QPageSize& size, const Paint& paint, QWidget* at) {
     return printPaper(size, paint, at);
 }
@@ -160,6 +166,13 @@ bool PaperTray::printOrder(store::OrderId id, QWidget* at) const {
     return print(
         ticketSize(session_.settings()),
         [&](QPagedPaintDevice& device) { paintOrder(device, paper, session_.settings()); }, at);
+}
+
+bool PaperTray::printPurchaseList(const shop::PurchaseList& list, const shop::BuyingOutlook& outlook,
+                                  QWidget* at) const {
+    return print(
+        ticketSize(session_.settings()),
+        [&](QPagedPaintDevice& device) { paintPurchaseList(device, list, outlook); }, at);
 }
 
 } // namespace riband::ui

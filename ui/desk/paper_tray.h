@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/shop/buying/purchase.h"
 #include "ui/desk/session.h"
 #include "ui/papers/month_report.h"
 #include "ui/papers/papers.h"
@@ -24,10 +25,13 @@ public:
     QString beltLabels(const shop::BenchMounting& mounting) const;
 
     QString monthReport(const MonthReport& report) const;
+    QString purchaseList(const shop::PurchaseList& list, const shop::BuyingOutlook& outlook) const;
 
     /// False if the person left the dialog.
     bool printTicket(store::TicketId ticket, QWidget* at) const;
     bool printOrder(store::OrderId order, QWidget* at) const;
+    bool printPurchaseList(const shop::PurchaseList& list, const shop::BuyingOutlook& outlook,
+                           QWidget* at) const;
 
 private:
     using Paint = std::function<void(QPagedPaintDevice&)>;

@@ -29,7 +29,9 @@ public:
     QString fileName() const override { return about_.fileName; }
     bool onlyForOwner() const override { return about_.onlyForOwner; }
     void show(const shop::Period& period) override;
+    bool hasPicture() const override { return true; }
     void showFigures(bool figures) override;
+    bool isOfPeriod() const override { return true; }
     shop::ReportTable table() const override { return view_.table; }
     bool settled() const override { return !reading_->running(); }
     /// The movements behind the row of the figures that is chosen.

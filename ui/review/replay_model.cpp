@@ -13,7 +13,7 @@ namespace {
 
 struct Line {
     const char* name;
-    shop::Figure shop::ReplayFigures::*figure;
+    shop::Estimate shop::ReplayFigures::*figure;
     double times;
     int places;
     int good; ///< 1: more is better, -1: less is
@@ -34,7 +34,7 @@ constexpr Line lines[] = {
 
 QString number(double value, int places) { return QLocale().toString(value, 'f', places); }
 
-int verdictOf(const shop::Figure& difference, int good) {
+int verdictOf(const shop::Estimate& difference, int good) {
     if (std::abs(difference.mean) <= difference.doubt + 1e-9) return 0;
     return difference.mean * good > 0 ? 1 : -1;
 }
@@ -49,7 +49,7 @@ void ReplayModel::show(const shop::ReplayResult& result, const Currency& currenc
     for (const Line& line : lines) {
         const bool money = line.figure == &shop::ReplayFigures::rubber;
         const double times = money ? std::pow(10, -currency.decimals()) : line.times;
-        const shop::Figure& difference = other.difference.*line.figure;
+        const shop::Estimate& difference = other.difference.*line.figure;
         const QString sign = difference.mean > 0 ? QStringLiteral("+") : QString{};
         rows_.push_back({{tr(line.name), number((now.figures.*line.figure).mean * times, line.places),
                           number((other.figures.*line.figure).mean * times, line.places),

@@ -5,8 +5,10 @@
 #include "ui/look/key_button.h"
 #include "ui/look/look.h"
 #include "ui/papers/month_report.h"
+#include "ui/review/buy_part.h"
 #include "ui/review/period_bar.h"
 #include "ui/review/read_part.h"
+#include "ui/review/what_if_part.h"
 
 #include <QAction>
 #include <QDir>
@@ -46,6 +48,8 @@ void ReviewPage::buildParts() {
     add({tr("Profiles, people, places"), QStringLiteral("waste-by-group"), false, groupsView});
     add({tr("News or chance"), QStringLiteral("trend"), false, trendView});
     add({tr("Suggested and taken"), QStringLiteral("overrides"), false, overridesView});
+    addPart(new BuyPart{session_});
+    addPart(new WhatIfPart{session_});
     add({tr("Dead and slow stock"), QStringLiteral("stock"), false, stockView});
     add({tr("Margin"), QStringLiteral("margin"), true, marginView});
     add({tr("Close of the day"), QStringLiteral("day"), false, dayView});
@@ -95,7 +99,8 @@ QString ReviewPage::help() const {
     return tr(
         "Where the width and its money went in a day, week, month, quarter or year, and whether a change is "
         "more than chance. F4 turns from the picture to its figures; Enter on a figure shows the movements "
-        "behind it. Costs and margins are shown to the owner alone.");
+        "behind it. What to buy and What if reckon with the sales so far: F5 starts, Escape stops. Costs and "
+        "margins are shown to the owner alone.");
 }
 
 ReviewPart* ReviewPage::part() const { return static_cast<ReviewPart*>(stack_->currentWidget()); }
@@ -121,6 +126,8 @@ void ReviewPage::refresh() {
 
 void ReviewPage::showPart() {
     stack_->setCurrentIndex(std::max(0, titles_->currentRow()));
+    figures_->setEnabled(part()->hasPicture());
+    period_->setVisible(part()->isOfPeriod());
     part()->showFigures(figures_->isChecked());
     part()->show(period_->period());
 }

@@ -17,8 +17,11 @@ public:
     virtual void show(const shop::Period& period) = 0;
     /// Cost and margin are the owner's alone: a part that has nothing else is not there for others.
     virtual bool onlyForOwner() const { return false; }
-    /// Turns from the picture to the figures and back; a part without a picture ignores it.
+    /// Turns from the picture to the figures and back, where there is a picture.
+    virtual bool hasPicture() const { return false; }
     virtual void showFigures(bool) {}
+    /// Whether it tells of the period that is chosen; else of today.
+    virtual bool isOfPeriod() const { return false; }
     /// The figures for a CSV file; no columns while there is nothing.
     virtual shop::ReportTable table() const { return {}; }
     virtual QString fileName() const = 0; ///< of the CSV, without its ending: "waste"

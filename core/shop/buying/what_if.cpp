@@ -80,9 +80,9 @@ private:
     std::vector<std::optional<ReplayRules>> rules_;
 };
 
-Figure figureOf(const std::vector<double>& values) {
+Estimate figureOf(const std::vector<double>& values) {
     const auto n = static_cast<double>(values.size());
-    Figure figure;
+    Estimate figure;
     for (const double value : values)
         figure.mean += value / n;
     double squares = 0;
@@ -94,7 +94,7 @@ Figure figureOf(const std::vector<double>& values) {
 
 using Value = double (*)(const Played&);
 struct Column {
-    Figure ReplayFigures::*figure;
+    Estimate ReplayFigures::*figure;
     Value value;
 };
 constexpr double daysOfYear = 365;

@@ -32,14 +32,14 @@ struct ReplayTerms {
 };
 
 /// A figure over the drawn years: its mean, and half of the 95 % interval of the mean.
-struct Figure {
+struct Estimate {
     double mean = 0, doubt = 0;
 };
 
 /// What all belts together come to in a year. Widths in mm (ribs by their pitch), money in minor units.
 struct ReplayFigures {
-    Figure yield; ///< sold of used up, a share
-    Figure sleeves, mountings, lostOrders, lost, rubber, stock;
+    Estimate yield; ///< sold of used up, a share
+    Estimate sleeves, mountings, lostOrders, lost, rubber, stock;
 };
 
 struct Alternative {
