@@ -80,7 +80,8 @@ void ReviewPage::buildView() {
     left->addWidget(titles_, 1);
     left->addWidget(new KeyButton{figures_});
     left->addWidget(new KeyButton{csv_});
-    left->addWidget(new KeyButton{pdf_, KeyButton::Rank::Likely});
+    report_ = new KeyButton{pdf_};
+    left->addWidget(report_);
     auto* side = new QWidget;
     side->setFixedWidth(TitlesWidth);
     side->setLayout(left);
@@ -127,6 +128,7 @@ void ReviewPage::refresh() {
 void ReviewPage::showPart() {
     stack_->setCurrentIndex(std::max(0, titles_->currentRow()));
     figures_->setEnabled(part()->hasPicture());
+    report_->setRank(part()->hasPicture() ? KeyButton::Rank::Likely : KeyButton::Rank::Plain);
     period_->setVisible(part()->isOfPeriod());
     part()->showFigures(figures_->isChecked());
     part()->show(period_->period());

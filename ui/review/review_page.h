@@ -11,6 +11,7 @@ class QStackedWidget;
 
 namespace riband::ui {
 
+class KeyButton;
 class PeriodBar;
 class Reading;
 class ReviewPart;
@@ -46,6 +47,7 @@ private:
     QStackedWidget* stack_;
     std::vector<ReviewPart*> parts_;
     QAction *figures_ = nullptr, *csv_ = nullptr, *pdf_ = nullptr;
+    KeyButton* report_ = nullptr;
     Reading* month_;
 };
 

@@ -103,6 +103,7 @@ void WhatIfPart::buildActions() {
 
 void WhatIfPart::addRow(QFormLayout& form, const QString& words, QWidget* field) {
     auto* name = label(words);
+    name->setMinimumHeight(pressHeight);
     name->setBuddy(field);
     field->setAccessibleName(QString{words}.remove(QLatin1Char('&')));
     form.addRow(name, field);

@@ -36,6 +36,9 @@ public:
             return said_;
         }
         sayStock();
+        if (outlook_.days < foresight::leastDaysToJudge)
+            said_ << Words::tr("Sales of less than %1 days are known: little to judge by.")
+                         .arg(foresight::leastDaysToJudge);
         sayBudget();
         sayWidth();
         sayCost();

@@ -107,6 +107,7 @@ private:
         const double year = now.year.total();
         if (belt_.price > 0 && present().cost > 0)
             advice_.earnsPerYear = advice_.widthPerYear * belt_.price - year;
+        if (belt_.record.days < leastDaysToJudge) return;
         const double life = belt_.setting.ageLimitDays / daysOfYear;
         if (belt_.record.orders.empty())
             advice_.keeping = Keeping::NotAskedFor;

@@ -45,6 +45,9 @@ struct ShelfAdvice {
     int belts;
 };
 
+/// Of a shorter record nothing is said against keeping a belt; common practice, no source.
+inline constexpr int leastDaysToJudge = 90;
+
 enum class Keeping {
     Keep,
     NotAskedFor, ///< not once in the whole record

@@ -4,6 +4,7 @@
 #include "tests/ui/desk_fixture.h"
 #include "ui/desk/page.h"
 #include "ui/look/key_button.h"
+#include "ui/review/long_work.h"
 #include "ui/review/period_bar.h"
 #include "ui/review/report_table_model.h"
 #include "ui/review/review_page.h"
@@ -11,11 +12,16 @@
 
 #include <QAbstractItemModelTester>
 #include <QApplication>
+#include <QCheckBox>
 #include <QDir>
+#include <QDoubleSpinBox>
 #include <QFile>
+#include <QLabel>
+#include <QLineEdit>
 #include <QListWidget>
 #include <QTableView>
 #include <QTest>
+#include <QThread>
 #include <QThreadPool>
 
 namespace riband::ui {
@@ -70,6 +76,21 @@ QString wordsOf(const ReviewPart& part) {
     for (const QWidget* widget : part.findChildren<QWidget*>())
         words += widget->accessibleDescription();
     return words;
+}
+
+QString wordsShown(const ReviewPart& part) {
+    QString words;
+    for (const QLabel* label : part.findChildren<QLabel*>())
+        words += label->text() + QLatin1Char(' ');
+    return words;
+}
+
+const ReviewPart& goTo(DeskWindow& desk, const QString& report) {
+    const auto& parts = review(desk).parts();
+    for (std::size_t row = 0; row < parts.size(); ++row)
+        if (parts[row]->fileName() == report) titles(desk).setCurrentRow(static_cast<int>(row));
+    settle(desk);
+    return *review(desk).part();
 }
 
 } // namespace
@@ -149,6 +170,81 @@ TEST_CASE("A row of the belts tells the movements behind it, and the figures lea
     desk.press(Qt::Key_P, Qt::ControlModifier);
     settle(desk);
     CHECK(QFile::exists(QDir{shop.papers()}.filePath("report-2026-03-01-to-2026-03-31.pdf")));
+}
+
+TEST_CASE("The purchase list is reckoned when it is opened, explained, and leaves as PDF and CSV",
+          "[review]") {
+    DeskShop shop;
+    trade(shop);
+    DeskWindow desk{shop};
+    goToTheReview(desk);
+    const ReviewPart& part = goTo(desk, "purchase");
+    CHECK_FALSE(review(desk).period().isVisible()); // it is of today
+    CHECK(part.table().columns.front() == "belt");
+    part.findChild<QCheckBox*>()->setChecked(true);
+    auto* table = part.findChild<QTableView*>();
+    QAbstractItemModelTester tester{table->model(), Strict};
+    CHECK(table->model()->rowCount() == 4);
+    CHECK(wordsShown(part).contains("little to judge by"));
+    CHECK_FALSE(wordsShown(part).contains("too old"));
+    auto* budget = part.findChild<QLineEdit*>();
+    budget->setFocus();
+    QTest::keyClicks(budget, "lots");
+    desk.press(Qt::Key_Return); // says what is wrong, and the list stays
+    CHECK(part.settled());
+    CHECK(table->model()->rowCount() == 4);
+    budget->selectAll();
+    QTest::keyClicks(budget, "100");
+    desk.press(Qt::Key_F5);
+    settle(desk);
+    CHECK(wordsShown(part).contains("that should be bought"));
+    desk.press(Qt::Key_F7);
+    desk.press(Qt::Key_E, Qt::ControlModifier);
+    CHECK(QFile::exists(QDir{shop.papers()}.filePath("purchase-2026-03-02.pdf")));
+    QFile csv{QDir{shop.papers()}.filePath("purchase-2026-03-01.csv")};
+    CHECK(csv.exists());
+}
+
+TEST_CASE("The year is played again with a lesser trim", "[review]") {
+    DeskShop shop;
+    trade(shop);
+    DeskWindow desk{shop};
+    goToTheReview(desk);
+    const ReviewPart& part = goTo(desk, "what-if");
+    desk.press(Qt::Key_F5); // nothing is otherwise yet
+    CHECK(part.settled());
+    CHECK(part.table().rows.empty());
+    part.findChild<QDoubleSpinBox*>()->setValue(0.5); // the trim, first of the form
+    desk.press(Qt::Key_F5);
+    settle(desk);
+    const bool played = part.table().rows.size() > 3;
+    CHECK((played || wordsShown(part).contains("would be changed by this")));
+}
+
+TEST_CASE("Long work that is stopped shows nothing, and the next one does", "[review]") {
+    DeskShop shop;
+    LongWork work{shop.session(), nullptr};
+    int ended = 0, shown = 0;
+    QObject::connect(&work, &LongWork::ended, [&] { ++ended; });
+    work.start(
+        [](const shop::Shop&, const foresight::Work& told) -> int {
+            while (!told.stopped())
+                QThread::yieldCurrentThread();
+            throw foresight::Stopped{};
+        },
+        [&](int) { ++shown; });
+    CHECK(work.running());
+    work.stop();
+    CHECK_FALSE(work.running());
+    QThreadPool::globalInstance()->waitForDone();
+    QApplication::processEvents();
+    CHECK(ended == 1);
+    CHECK(shown == 0);
+    work.start([](const shop::Shop&, const foresight::Work&) { return 7; }, [&](int what) { shown = what; });
+    QThreadPool::globalInstance()->waitForDone();
+    QApplication::processEvents();
+    CHECK(shown == 7);
+    CHECK(ended == 2);
 }
 
 TEST_CASE("Every report is drawn whole, light and dark, small and large", "[review]") {
