@@ -103,31 +103,58 @@ std::vector<Flow> Flows::sums(Moment from, Moment until) const {
     return flows;
 }
 
+namespace {
+
+/// What had left the rack before a moment: everything so far, by the index of the pieces, less what came
+/// since.
+void addBefore(Connection& connection, Moment moment, std::vector<PlaceFlow>& flows) {
+    Statement rows{connection,
+                   "SELECT coalesce(l.name, ''), c.belt, sum(e.amount - coalesce(n.amount, 0)),"
+                   " sum(e.cost - coalesce(n.cost, 0)), sum(e.ready - coalesce(n.ready, 0))"
+                   " FROM (SELECT piece, sum(amount) AS amount, sum(cost) AS cost,"
+                   "   sum(CASE account WHEN 3 THEN amount ELSE 0 END) AS ready"
+                   "  FROM posting WHERE account <> 2 AND piece IS NOT NULL GROUP BY piece) e"
+                   " LEFT JOIN (SELECT p.piece, sum(p.amount) AS amount, sum(p.cost) AS cost,"
+                   "   sum(CASE p.account WHEN 3 THEN p.amount ELSE 0 END) AS ready"
+                   "  FROM movement m JOIN posting p ON p.movement = m.id"
+                   "  WHERE m.at_ms >= ? AND p.account <> 2 GROUP BY p.piece) n ON n.piece = e.piece"
+                   " JOIN piece c ON c.id = e.piece"
+                   " JOIN piece s ON s.id = CASE WHEN c.kind = 2 THEN coalesce(c.parent, c.id) ELSE c.id END"
+                   " LEFT JOIN place l ON l.id = s.place GROUP BY s.place, c.belt",
+                   moment};
+    while (rows.next()) {
+        const auto place = rows.get<std::string>(0);
+        const auto belt = rows.get<BeltId>(1);
+        const auto all = rows.get<std::int64_t>(2), ready = rows.get<std::int64_t>(4);
+        const Money none = Money::minor(0);
+        if (ready != 0)
+            flows.push_back({place, {belt, PersonId{0}, Account::Ready, std::nullopt, ready, 0, none, none}});
+        flows.push_back(
+            {place,
+             {belt, PersonId{0}, Account::Sold, std::nullopt, all - ready, 0, rows.get<Money>(3), none}});
+    }
+}
+
+} // namespace
+
 std::vector<PlaceFlow> Flows::byPlace(Moment from, Moment until) const {
+    std::vector<PlaceFlow> flows;
+    addBefore(connection_, from, flows);
     Statement rows{
         connection_,
-        "SELECT m.belt, max(m.person), p.account, coalesce(p.reason, 4),"
-        " sum(CASE WHEN m.at_ms < ? THEN p.amount ELSE 0 END), sum(CASE WHEN m.at_ms < ? THEN 0 ELSE "
-        "p.amount END),"
-        " sum(CASE WHEN m.at_ms < ? THEN p.cost ELSE 0 END), sum(CASE WHEN m.at_ms < ? THEN 0 ELSE p.cost "
-        "END),"
+        "SELECT m.belt, max(m.person), p.account, coalesce(p.reason, 4), sum(p.amount), sum(p.cost),"
         " coalesce(l.name, '')"
         " FROM movement m JOIN posting p ON p.movement = m.id LEFT JOIN piece c ON c.id = p.piece"
         " LEFT JOIN piece s ON s.id = CASE WHEN c.kind = 2 THEN coalesce(c.parent, c.id) ELSE c.id END"
         " LEFT JOIN place l ON l.id = s.place"
-        " WHERE m.at_ms < ? AND p.account <> 2"
+        " WHERE m.at_ms >= ? AND m.at_ms < ? AND p.account <> 2"
         " GROUP BY s.place, m.belt, p.account, coalesce(p.reason, 4)",
-        from,
-        from,
-        from,
-        from,
-        until};
-    std::vector<PlaceFlow> flows;
+        from, until};
     while (rows.next())
         flows.push_back(
-            {rows.get<std::string>(8),
-             {rows.get<BeltId>(0), rows.get<PersonId>(1), rows.get<Account>(2), reasonOf(rows.get<int>(3)),
-              rows.get<std::int64_t>(4), rows.get<std::int64_t>(5), rows.get<Money>(6), rows.get<Money>(7)}});
+            {rows.get<std::string>(6),
+             {rows.get<BeltId>(0), rows.get<PersonId>(1), rows.get<Account>(2), reasonOf(rows.get<int>(3)), 0,
+              rows.get<std::int64_t>(4), Money::minor(0), rows.get<Money>(5)}});
     return flows;
 }
 

@@ -17,10 +17,11 @@ struct Flow {
     Money costBefore, costWithin;
 };
 
-/// The same by the place of the piece that the width came from; "" where it lies nowhere.
+/// The same by the place of the piece that the width came from; "" where it lies nowhere. What was moved
+/// before is told of Ready, and of all other accounts together as if it had been sold.
 struct PlaceFlow {
     std::string place;
-    Flow flow; ///< `person` is the last that moved some
+    Flow flow; ///< `person` is the last that moved some within
 };
 
 /// Sums over the movements of a span, for judging what chance does: used up is what was sold or lost. Each
@@ -49,7 +50,7 @@ public:
     void follow(const Movement& movement);
     /// By belt, person, account, reason; nothing that is zero throughout. Moments are after 1970.
     std::vector<Flow> sums(Moment from, Moment until) const;
-    /// By place, from the postings themselves, since a piece may be moved: a report over years takes longer.
+    /// By place, from the postings themselves, since a piece may be moved.
     std::vector<PlaceFlow> byPlace(Moment from, Moment until) const;
     Scatter scatter(Moment from, Moment until, Unit unit) const;
     /// Newest first, at most `most`.

@@ -29,11 +29,6 @@ bool isFate(std::int64_t Width::*value) {
            value != &Width::closing;
 }
 
-QString sized(Unit unit, std::int64_t count) {
-    const QString size = shown(Extent::of(unit, count < 0 ? -count : count));
-    return count < 0 ? QStringLiteral("−") + size : size;
-}
-
 } // namespace
 
 FlowPicture flowOf(const shop::WasteRow& row, const std::function<QString(Money)>& money) {
@@ -48,7 +43,7 @@ FlowPicture flowOf(const shop::WasteRow& row, const std::function<QString(Money)
         if (gone > 0)
             words = shownTenths(100 * static_cast<double>(count) / static_cast<double>(gone)) +
                     QStringLiteral("   ");
-        words += sized(row.unit, count);
+        words += shownSum(row.unit, count);
         if (money) words += QStringLiteral("   ") + money(Money::minor(row.money.*figure.value));
         picture.streams.push_back({columnWord(figure.name),
                                    static_cast<double>(std::max<std::int64_t>(count, 0)),

@@ -23,11 +23,6 @@ QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
 
 Date lastDay(const shop::Period& period) { return dayOf(period.until - std::chrono::milliseconds{1}); }
 
-QString sized(Unit unit, std::int64_t count) {
-    const QString size = shown(Extent::of(unit, count < 0 ? -count : count));
-    return count < 0 ? QStringLiteral("−") + size : size;
-}
-
 QString percent(const std::optional<double>& share) {
     return share ? shownPercent(*share) : QStringLiteral("–");
 }
@@ -37,8 +32,8 @@ PaperTable equation(const WasteRow& row, const Currency& currency, Sees sees) {
     PaperTable table{{{QString{}, 3}, {PaperWords::tr("Width"), 2, true}}, {}};
     if (sees == Sees::Cost) table.columns.push_back({PaperWords::tr("Cost"), 2, true});
     const auto add = [&](const QString& name, std::int64_t width, std::int64_t money, bool sum = false) {
-        PaperTable::Row line{{name, sized(row.unit, width)}, sum};
-        if (sees == Sees::Cost) line.cells << shown(Money::minor(money), currency);
+        PaperTable::Row line{{name, shownSum(row.unit, width)}, sum};
+        if (sees == Sees::Cost) line.cells << shownSum(Money::minor(money), currency);
         table.rows.push_back(line);
     };
     for (const auto& figure : shop::figures<std::int64_t>) {
@@ -70,7 +65,7 @@ PaperTable comparison(const MonthReport& report, Unit unit) {
         const WasteRow* row = ofUnit(rows, unit);
         const shop::Balance<std::int64_t> width = row ? row->width : shop::Balance<std::int64_t>{};
         table.rows.push_back(
-            {{name, sized(unit, width.sold), sized(unit, width.lost()), percent(width.yield())}});
+            {{name, shownSum(unit, width.sold), shownSum(unit, width.lost()), percent(width.yield())}});
     };
     add(PaperWords::tr("This period"), report.all);
     add(PaperWords::tr("The period before"), report.before);
@@ -88,10 +83,10 @@ PaperTable beltsTable(const MonthReport& report, const Currency& currency) {
     if (report.sees == Sees::Cost) table.columns.push_back({PaperWords::tr("Cost lost"), 2, true});
     for (const WasteRow& row : report.belts) {
         if (table.rows.size() == mostBelts || row.width.used() == 0) break;
-        PaperTable::Row line{{text(row.group), sized(row.unit, row.width.bought),
-                              sized(row.unit, row.width.sold), sized(row.unit, row.width.lost()),
+        PaperTable::Row line{{text(row.group), shownSum(row.unit, row.width.bought),
+                              shownSum(row.unit, row.width.sold), shownSum(row.unit, row.width.lost()),
                               percent(row.width.yield())}};
-        if (report.sees == Sees::Cost) line.cells << shown(Money::minor(row.money.lost()), currency);
+        if (report.sees == Sees::Cost) line.cells << shownSum(Money::minor(row.money.lost()), currency);
         table.rows.push_back(line);
     }
     return table;
@@ -126,8 +121,8 @@ PaperTable clearTable(const MonthReport& report, const Currency& currency) {
     for (const shop::StockRow& row : report.stock.belts) {
         if (row.pace != shop::StockRow::Pace::Dead && row.pace != shop::StockRow::Pace::Slow) continue;
         if (table.rows.size() == mostStock) break;
-        PaperTable::Row line{{text(row.designation), sized(row.unit, row.width),
-                              sized(row.unit, row.soldInYear),
+        PaperTable::Row line{{text(row.designation), shownSum(row.unit, row.width),
+                              shownSum(row.unit, row.soldInYear),
                               row.coverDays ? QString::number(*row.coverDays) : QStringLiteral("–")}};
         if (report.sees == Sees::Cost) line.cells << shown(row.cost, currency);
         table.rows.push_back(line);
@@ -210,10 +205,11 @@ QString unitName(Unit unit) {
 
 MonthReport gatherMonth(const shop::Shop& shop, const shop::Period& period, Sees sees) {
     MonthReport report{period, sees, dayOf(shop.now()), {}, {}, {}, {}, {}, {}, {}};
-    report.all = shop::waste(shop, period, GroupBy::All);
+    auto groups = shop::waste(shop, period, {GroupBy::All, GroupBy::Belt});
+    report.all = std::move(groups[0]);
+    report.belts = std::move(groups[1]);
     report.before = shop::waste(shop, shop::before(period), GroupBy::All);
     report.yearBefore = shop::waste(shop, shop::yearBefore(period), GroupBy::All);
-    report.belts = shop::waste(shop, period, GroupBy::Belt);
     report.trend = shop::trend(shop, period.until, 13, Unit::Micrometre);
     report.stock = shop::stockReport(shop, lastDay(period));
     if (sees == Sees::Cost) report.margin = shop::marginReport(shop, period);

@@ -7,6 +7,7 @@
 #include "ui/look/look.h"
 #include "ui/review/long_work.h"
 #include "ui/words/buying_words.h"
+#include "ui/words/report_words.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -163,8 +164,8 @@ void BuyPart::showPurchase(Purchase purchase) {
     const shop::PurchaseList& list = purchase_->list;
     const Currency& currency = session_.currency();
     sum_->setText(list.budget ? tr("%1 of %2 that should be bought")
-                                    .arg(shown(list.cost, currency), shown(list.wanted, currency))
-                              : tr("%1 in all").arg(shown(list.cost, currency)));
+                                    .arg(shownSum(list.cost, currency), shownSum(list.wanted, currency))
+                              : tr("%1 in all").arg(shownSum(list.cost, currency)));
     fill();
 }
 

@@ -22,15 +22,10 @@ Currency currencyOf(const shop::Shop& shop) {
     return store::Settings{shop.connection}.read().prices.currency;
 }
 
-QString sized(Unit unit, std::int64_t count) {
-    const QString size = shown(Extent::of(unit, count < 0 ? -count : count));
-    return count < 0 ? QStringLiteral("−") + size : size;
-}
-
 /// Costs in words for who sees them.
 std::function<QString(Money)> moneyWords(const Currency& currency, Sees sees) {
     if (sees == Sees::WidthOnly) return nullptr;
-    return [currency](Money money) { return shown(money, currency); };
+    return [currency](Money money) { return shownSum(money, currency); };
 }
 
 /// "opening 1,200 + bought 4,000 + found 0 = left the rack 3,100 + closing 2,100"
@@ -39,9 +34,9 @@ QString equationOf(const WasteRow& row) {
     return Words::tr(
                "On the rack at first %1 + bought %2 + found %3 = sold %4 + onto the shelf %5 + lost %6 + "
                "on the rack at last %7")
-        .arg(sized(row.unit, width.opening), sized(row.unit, width.bought), sized(row.unit, width.found),
-             sized(row.unit, width.sold), sized(row.unit, width.ready), sized(row.unit, width.lost()),
-             sized(row.unit, width.closing));
+        .arg(shownSum(row.unit, width.opening), shownSum(row.unit, width.bought),
+             shownSum(row.unit, width.found), shownSum(row.unit, width.sold), shownSum(row.unit, width.ready),
+             shownSum(row.unit, width.lost()), shownSum(row.unit, width.closing));
 }
 
 QString yieldWords(const std::vector<WasteRow>& rows, Unit unit) {
@@ -60,9 +55,9 @@ double lostOf(const WasteRow& row, Sees sees) {
 }
 
 QString lostWords(const WasteRow& row, const Currency& currency, Sees sees) {
-    const QString width = sized(row.unit, row.width.lost());
+    const QString width = shownSum(row.unit, row.width.lost());
     if (sees == Sees::WidthOnly) return width;
-    return width + QStringLiteral("   ") + shown(Money::minor(row.money.lost()), currency);
+    return width + QStringLiteral("   ") + shownSum(Money::minor(row.money.lost()), currency);
 }
 
 /// Largest first; the remark adds up what they and those above them lost.
@@ -139,16 +134,16 @@ ReportView groupsView(const shop::Shop& shop, const Period& period) {
     const Currency currency = currencyOf(shop);
     ReportView view;
     view.headline = Words::tr("Where, by whom, and with what it was lost");
-    const std::pair<GroupBy, QString> groups[] = {{GroupBy::Family, Words::tr("Families")},
-                                                  {GroupBy::Profile, Words::tr("Profiles")},
-                                                  {GroupBy::Person, Words::tr("People")},
-                                                  {GroupBy::Place, Words::tr("Places")}};
-    for (const auto& [by, name] : groups) {
-        const auto rows = shop::waste(shop, period, by);
+    const QString names[] = {Words::tr("Families"), Words::tr("Profiles"), Words::tr("People"),
+                             Words::tr("Places")};
+    const auto groups =
+        shop::waste(shop, period, {GroupBy::Family, GroupBy::Profile, GroupBy::Person, GroupBy::Place});
+    for (std::size_t i = 0; i < groups.size(); ++i) {
+        const auto& rows = groups[i];
         const shop::ReportTable table = shop::tableOf(rows, currency, sees);
         view.table.columns = table.columns;
         view.table.rows.insert(view.table.rows.end(), table.rows.begin(), table.rows.end());
-        view.charts.push_back(chartOf(barsOf(rows, lostHead(name, sees), currency, sees)));
+        view.charts.push_back(chartOf(barsOf(rows, lostHead(names[i], sees), currency, sees)));
     }
     view.remarks << Words::tr(
         "A person's “on the rack” is what they brought to it less what they took: below "

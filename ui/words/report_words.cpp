@@ -1,6 +1,7 @@
 #include "ui/words/report_words.h"
 
 #include "ui/words/tr.h"
+#include "ui/words/words.h"
 
 #include <QLocale>
 
@@ -109,6 +110,18 @@ QString wordOf(const Named (&words)[N], const std::string& name) {
     return at == std::end(words) ? QString::fromStdString(name) : Words::tr(at->word);
 }
 
+/// The digits before the decimal point of a text that begins with them, in threes.
+QString grouped(QString number, bool isNegative) {
+    constexpr QChar smallSpace{0x202F}, minus{0x2212};
+    qsizetype digits = 0;
+    while (digits < number.size() && number[digits].isDigit())
+        ++digits;
+    if (digits > 4)
+        for (qsizetype at = digits - 3; at > 0; at -= 3)
+            number.insert(at, smallSpace);
+    return isNegative ? minus + number : number;
+}
+
 } // namespace
 
 QString columnWord(const std::string& name) {
@@ -131,6 +144,15 @@ QString say(store::Payment kind) {
         return Words::tr("on invoice");
     }
     return {};
+}
+
+QString shownSum(Unit unit, std::int64_t count) {
+    return grouped(shown(Extent::of(unit, std::abs(count))), count < 0);
+}
+
+QString shownSum(Money money, const Currency& currency) {
+    const std::int64_t minor = money.inMinor();
+    return grouped(shown(Money::minor(std::abs(minor)), currency), minor < 0);
 }
 
 QString shownPercent(double share) { return Words::tr("%1 %").arg(QLocale{}.toString(100 * share, 'f', 1)); }

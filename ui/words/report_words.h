@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/measure/extent.h"
+#include "core/measure/money.h"
 #include "core/store/takings.h"
 
 #include <QString>
@@ -13,6 +15,11 @@ QString columnWord(const std::string& name);
 /// A fixed word of a report's field on the screen ("V-ribbed", "dead", "cash"); others stay as they are.
 QString groupWord(const std::string& field);
 QString say(store::Payment kind);
+/// A sum of a report, to the micrometre and the cent: from ten thousand on in groups of three digits (ISO
+/// 80000-1, 2009, 7.3.1, with a small space), minus with a true minus sign. Not for fields that are read
+/// back.
+QString shownSum(Unit unit, std::int64_t count);
+QString shownSum(Money money, const Currency& currency);
 /// "4.3 %" of 0.043
 QString shownPercent(double share);
 /// "93.1"

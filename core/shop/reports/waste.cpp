@@ -107,16 +107,28 @@ private:
 
 } // namespace
 
-std::vector<WasteRow> waste(const Shop& shop, const Period& period, GroupBy by) {
-    Rows rows{shop, by};
+std::vector<std::vector<WasteRow>> waste(const Shop& shop, const Period& period,
+                                         std::initializer_list<GroupBy> groups) {
     const store::Flows flows{shop.connection};
-    if (by == GroupBy::Place)
-        for (const store::PlaceFlow& flow : flows.byPlace(period.from, period.until))
-            rows.add(flow.flow, flow.place);
-    else
-        for (const Flow& flow : flows.sums(period.from, period.until))
-            rows.add(flow, "");
-    return std::move(rows).finish();
+    std::vector<Flow> sums;
+    if (std::any_of(groups.begin(), groups.end(), [](GroupBy by) { return by != GroupBy::Place; }))
+        sums = flows.sums(period.from, period.until);
+    std::vector<std::vector<WasteRow>> all;
+    for (const GroupBy by : groups) {
+        Rows rows{shop, by};
+        if (by == GroupBy::Place)
+            for (const store::PlaceFlow& flow : flows.byPlace(period.from, period.until))
+                rows.add(flow.flow, flow.place);
+        else
+            for (const Flow& flow : sums)
+                rows.add(flow, "");
+        all.push_back(std::move(rows).finish());
+    }
+    return all;
+}
+
+std::vector<WasteRow> waste(const Shop& shop, const Period& period, GroupBy by) {
+    return std::move(waste(shop, period, {by}).front());
 }
 
 WasteRow totalOf(const std::vector<WasteRow>& rows, Unit unit) {

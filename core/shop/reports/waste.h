@@ -3,6 +3,8 @@
 #include "core/shop/reports/balance.h"
 #include "core/shop/shop.h"
 
+#include <initializer_list>
+
 namespace riband::shop {
 
 /// from <= at < until
@@ -35,6 +37,9 @@ struct WasteRow {
 /// `opening` and `closing` are what they brought to the rack less what they took from it. The rows are in
 /// falling order of the money that was lost. Reads sums only; by place it reads postings.
 std::vector<WasteRow> waste(const Shop& shop, const Period& period, GroupBy by);
+/// Several at once, which reads the sums once.
+std::vector<std::vector<WasteRow>> waste(const Shop& shop, const Period& period,
+                                         std::initializer_list<GroupBy> groups);
 
 /// The sum of rows of one unit, under the name "".
 WasteRow totalOf(const std::vector<WasteRow>& rows, Unit unit);

@@ -1,5 +1,6 @@
 #include "tests/catch.h"
 
+#include "ui/words/report_words.h"
 #include "ui/words/words.h"
 
 #include <QLocale>
@@ -33,6 +34,14 @@ TEST_CASE("The decimal sign is the local one", "[words]") {
     CHECK(ui::shown(Money::minor(10'554), Currency{"EUR", 2}) == "105,54");
     CHECK(ui::shown(belt::WidthTolerance{Width::micrometres(800), Width::micrometres(1'300), "", {}}) ==
           "+0,8 -1,3");
+}
+
+TEST_CASE("Sums of a report are exact and in groups of three", "[words]") {
+    CHECK(ui::shownSum(Unit::Micrometre, 5'847'539'977) == u"5\u202f847\u202f539.977 mm");
+    CHECK(ui::shownSum(Unit::Micrometre, -10'000'500) == u"\u221210\u202f000.5 mm");
+    CHECK(ui::shownSum(Unit::Micrometre, 9'999'000) == "9999 mm");
+    CHECK(ui::shownSum(Unit::Rib, 131'466) == u"131\u202f466 ribs");
+    CHECK(ui::shownSum(Money::minor(-6'444'972), Currency{"EUR", 2}) == u"\u221264\u202f449.72");
 }
 
 TEST_CASE("Money has the decimals of its currency", "[words]") {
