@@ -4,6 +4,7 @@
 #include "app/report.h"
 #include "app/report_json.h"
 #include "core/measure/text.h"
+#include "core/shop/buying/reach.h"
 #include "ui/papers/month_report.h"
 #include "ui/papers/papers.h"
 #include "ui/words/tr.h"
@@ -26,7 +27,8 @@ Usage usage() {
     return {
         QStringLiteral("report"),
         Words::tr("Tells where width and money went, from the ledger."),
-        {{QStringLiteral("WHAT"), Words::tr("waste, trend, overrides, stock, margin, day or buy")}},
+        {{QStringLiteral("WHAT"),
+          Words::tr("waste, trend, overrides, hindsight, stock, margin, day or buy")}},
         {{"shop", Words::tr("The shop."), "FILE"},
          {"from", Words::tr("The first day (the first of this month)."), "DAY"},
          {"to", Words::tr("The last day (today)."), "DAY"},
@@ -141,6 +143,20 @@ void reportTrend(const Options& options, const OpenShop& open) {
     answerWith(options, table);
 }
 
+void reportHindsight(const Options& options, const OpenShop& open) {
+    const shop::Period period = periodOf(options, riband::dayOf(open.shop().now()));
+    const auto belts = shop::reach(open.shop(), shop::lookAtBuying(open.shop()), period);
+    const ReportTable table = shop::tableOf(belts);
+    if (!options.json()) return answerWith(options, table);
+    QJsonArray totals;
+    for (const Unit unit : {Unit::Micrometre, Unit::Rib})
+        if (const auto sum = shop::totalOf(belts, unit))
+            totals.append(QJsonObject{{"unit", unit == Unit::Rib ? "ribs" : "mm"},
+                                      {"yield", sum->used > 0 ? QJsonValue{sum->had()} : QJsonValue{}},
+                                      {"hindsight_yield", sum->reachable()}});
+    printJson(QJsonObject{{"total", totals}, {"belts", jsonOf(table)}});
+}
+
 void reportOverrides(const Options& options, const OpenShop& open, const Currency& currency) {
     const auto report = shop::overrides(open.shop(), periodOf(options, riband::dayOf(open.shop().now())));
     const ReportTable table = shop::tableOf(report, currency, seesOf(options, open));
@@ -197,6 +213,8 @@ Exit report(const QStringList& arguments) {
         reportTrend(options, open);
     else if (what == QLatin1String("overrides"))
         reportOverrides(options, open, currency);
+    else if (what == QLatin1String("hindsight"))
+        reportHindsight(options, open);
     else if (what == QLatin1String("stock"))
         reportStock(options, open, currency);
     else if (what == QLatin1String("margin"))
@@ -204,9 +222,10 @@ Exit report(const QStringList& arguments) {
     else if (what == QLatin1String("day"))
         reportDay(options, open, currency);
     else
-        throw BadInput(Words::tr("“%1” can't be reported; say waste, trend, overrides, stock, margin, day or "
-                                 "buy.")
-                           .arg(what));
+        throw BadInput(
+            Words::tr("“%1” can't be reported; say waste, trend, overrides, hindsight, stock, margin, day or "
+                      "buy.")
+                .arg(what));
     return Exit::Done;
 }
 

@@ -5,6 +5,7 @@
 #include <QStringList>
 
 #include <algorithm>
+#include <cmath>
 
 namespace riband::ui {
 namespace {
@@ -18,19 +19,28 @@ double topOf(const TrendPicture& picture) {
         if (point.value) top = std::max(top, *point.value);
         if (point.high < 1) top = std::max(top, point.high);
     }
-    return top > 0 ? top * 1.15 : 1;
+    return top > 0 ? top : 1;
+}
+
+/// A round step, so that four or five of them reach the top.
+double stepOf(double top) {
+    const double raw = top / 4, ten = std::pow(10.0, std::floor(std::log10(raw)));
+    for (const double times : {1.0, 2.0, 2.5, 5.0})
+        if (times * ten >= raw * (1 - 1e-9)) return times * ten;
+    return 10 * ten;
 }
 
 struct Axes {
     QRectF plot;
-    double top, each;
+    double top, step, each;
     double x(std::size_t point) const { return plot.left() + each * (static_cast<double>(point) + 0.5); }
     double y(double value) const { return plot.bottom() - plot.height() * std::min(1.0, value / top); }
 };
 
 void paintScale(QPainter& painter, const Axes& axes, const TrendPicture& picture, const Look& look) {
-    for (int i = 0; i <= 4; ++i) {
-        const double value = axes.top * i / 4, y = axes.y(value);
+    const int lines = static_cast<int>(std::lround(axes.top / axes.step));
+    for (int i = 0; i <= lines; ++i) {
+        const double value = axes.step * i, y = axes.y(value);
         painter.setPen(QPen{look.line, 1});
         painter.drawLine(QPointF{axes.plot.left(), y}, QPointF{axes.plot.right(), y});
         painter.setPen(look.ink2);
@@ -71,7 +81,9 @@ void paintTrend(QPainter& painter, const QRectF& area, const TrendPicture& pictu
     painter.setFont(Look::font(TextSize::Small));
     if (picture.points.empty()) return;
     const QRectF plot = area.adjusted(axisRoom, headHeight + 6, -4, -nameHeight - 4);
-    const Axes axes{plot, topOf(picture), plot.width() / static_cast<double>(picture.points.size())};
+    const double highest = topOf(picture), each = stepOf(highest);
+    const Axes axes{plot, each * std::ceil(highest / each * 1.02), each,
+                    plot.width() / static_cast<double>(picture.points.size())};
     for (std::size_t i = 0; i < picture.points.size(); ++i) {
         const TrendPicture::Point& point = picture.points[i];
         const double top = axes.y(point.high), bottom = axes.y(point.low);

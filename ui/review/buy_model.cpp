@@ -1,6 +1,7 @@
 #include "ui/review/buy_model.h"
 
 #include "ui/words/buying_words.h"
+#include "ui/words/report_words.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -61,7 +62,7 @@ QString BuyModel::words(const shop::PurchaseLine& line, int column) const {
         return shown(line.width);
     case CostColumn:
         return line.sleeves > 0 && line.costKnown()
-                   ? shown(line.cost(), purchase_->outlook.settings.prices.currency)
+                   ? shownSum(line.cost(), purchase_->outlook.settings.prices.currency)
                    : QString{};
     case HereColumn:
         return QString::number(belt.buying.sleeves);

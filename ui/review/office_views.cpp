@@ -35,7 +35,7 @@ BarRows ageBars(const shop::StockReport& report, const Currency& currency, Sees 
         bars.rows.push_back(
             {ageWords(row),
              sees == Sees::Cost ? static_cast<double>(row.cost.inMinor()) : static_cast<double>(row.pieces),
-             sees == Sees::Cost ? shown(row.cost, currency) : QString{},
+             sees == Sees::Cost ? shownSum(row.cost, currency) : QString{},
              Words::tr("pieces: %1").arg(row.pieces), Part::Kept});
     return bars;
 }
@@ -52,11 +52,11 @@ BarRows clearList(const shop::StockReport& report, const Currency& currency, See
     for (const StockRow& row : report.belts) {
         if (row.pace != StockRow::Pace::Dead && row.pace != StockRow::Pace::Slow) continue;
         if (bars.rows.size() == mostBars) break;
-        const QString width = shown(Extent::of(row.unit, row.width));
+        const QString width = shownSum(row.unit, row.width);
         bars.rows.push_back(
             {QString::fromStdString(row.designation),
              sees == Sees::Cost ? static_cast<double>(row.cost.inMinor()) : static_cast<double>(row.width),
-             sees == Sees::Cost ? width + QStringLiteral("   ") + shown(row.cost, currency) : width,
+             sees == Sees::Cost ? width + QStringLiteral("   ") + shownSum(row.cost, currency) : width,
              coverWords(row), row.pace == StockRow::Pace::Dead ? Part::Lost : Part::Kept});
     }
     return bars;
@@ -71,7 +71,7 @@ BarRows marginBars(const std::vector<shop::MarginRow>& rows, const QString& head
         QString remark = share ? shownPercent(static_cast<double>(share->count()) / 1000) : QString{};
         if (row.margin() < Money::minor(0)) remark += QLatin1Char(' ') + Words::tr("below cost");
         bars.rows.push_back({row.name.empty() ? Words::tr("walk-ins") : QString::fromStdString(row.name),
-                             static_cast<double>(row.margin().inMinor()), shown(row.margin(), currency),
+                             static_cast<double>(row.margin().inMinor()), shownSum(row.margin(), currency),
                              remark, Part::Belt});
     }
     return bars;
@@ -113,8 +113,8 @@ ReportView stockView(const shop::Shop& shop, const Period& period) {
         }
     view.headline = Words::tr("Belts of which nothing was sold in a year: %1").arg(belts);
     if (sees == Sees::Cost)
-        view.headline +=
-            Words::tr(", %1 of the %2 on the rack").arg(shown(dead, currency), shown(report.cost, currency));
+        view.headline += Words::tr(", %1 of the %2 on the rack")
+                             .arg(shownSum(dead, currency), shownSum(report.cost, currency));
     view.charts.push_back(chartOf(clearList(report, currency, sees)));
     view.charts.push_back(chartOf(ageBars(report, currency, sees)));
     view.table = shop::tableOf(report, currency, sees);
@@ -132,7 +132,7 @@ ReportView marginView(const shop::Shop& shop, const Period& period) {
     }
     ReportView view;
     view.headline = Words::tr("Sold for %1, width that cost %2; lines below cost: %3")
-                        .arg(shown(revenue, currency), shown(cost, currency))
+                        .arg(shownSum(revenue, currency), shownSum(cost, currency))
                         .arg(report.below.size());
     view.charts.push_back(chartOf(marginBars(report.belts, Words::tr("Belts by margin"), currency)));
     view.charts.push_back(chartOf(belowBars(report, currency)));
@@ -148,17 +148,17 @@ ReportView dayView(const shop::Shop& shop, const Period& period) {
     const Date day = lastDay(period);
     const shop::DayReport report = shop::dayReport(shop, day);
     ReportView view;
-    view.headline = Words::tr("%1: %2 taken").arg(shown(day), shown(report.taken, currency));
+    view.headline = Words::tr("%1: %2 taken").arg(shown(day), shownSum(report.taken, currency));
     BarRows takings{{}, Words::tr("Takings by kind of payment"), {}};
     for (const shop::DayReport::Paid& paid : report.takings)
         takings.rows.push_back({say(paid.kind), static_cast<double>(paid.amount.inMinor()),
-                                shown(paid.amount, currency), Words::tr("orders: %1").arg(paid.orders),
+                                shownSum(paid.amount, currency), Words::tr("orders: %1").arg(paid.orders),
                                 Part::Belt});
     view.charts.push_back(chartOf(takings));
     BarRows made{{}, Words::tr("Orders made that day, as they stand now"), Words::tr("No order was made.")};
     for (const store::OrdersMade& orders : report.made)
         made.rows.push_back({say(orders.state), static_cast<double>(orders.total.inMinor()),
-                             shown(orders.total, currency), Words::tr("orders: %1").arg(orders.orders),
+                             shownSum(orders.total, currency), Words::tr("orders: %1").arg(orders.orders),
                              Part::Kept});
     view.charts.push_back(chartOf(made));
     view.table = shop::uncollectedOf(report, day, currency);

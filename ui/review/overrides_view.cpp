@@ -11,7 +11,7 @@ using shop::OverrideRow;
 using shop::Sees;
 
 QString extraWords(const OverrideRow& row, const Currency& currency) {
-    return Words::tr("%1 ± %2").arg(shown(row.extra, currency), shown(row.uncertain, currency));
+    return Words::tr("%1 ± %2").arg(shownSum(row.extra, currency), shownSum(row.uncertain, currency));
 }
 
 QString followedWords(const OverrideRow& row) {
@@ -38,8 +38,8 @@ QString verdict(const OverrideRow& all, const Currency& currency) {
     return all.extra > Money::minor(0)
                ? Words::tr("Doing otherwise is expected to cost %1").arg(extraWords(all, currency))
                : Words::tr("Doing otherwise is expected to have saved %1")
-                     .arg(Words::tr("%1 ± %2").arg(shown(-all.extra, currency),
-                                                   shown(all.uncertain, currency)));
+                     .arg(Words::tr("%1 ± %2").arg(shownSum(-all.extra, currency),
+                                                   shownSum(all.uncertain, currency)));
 }
 
 } // namespace

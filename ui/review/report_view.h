@@ -30,6 +30,8 @@ ReportView paretoView(const shop::Shop& shop, const shop::Period& period); ///< 
 ReportView groupsView(const shop::Shop& shop, const shop::Period& period); ///< profiles, people, places
 ReportView trendView(const shop::Shop& shop, const shop::Period& period);  ///< months, and what chance does
 ReportView overridesView(const shop::Shop& shop, const shop::Period& period); ///< does the suggestion pay?
+/// How far the yield is from what could have been had.
+ReportView hindsightView(const shop::Shop& shop, const shop::Period& period);
 ReportView stockView(const shop::Shop& shop, const shop::Period& period);
 ReportView marginView(const shop::Shop& shop, const shop::Period& period);
 ReportView dayView(const shop::Shop& shop, const shop::Period& period); ///< of the period's last day

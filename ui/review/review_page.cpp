@@ -48,6 +48,7 @@ void ReviewPage::buildParts() {
     add({tr("Profiles, people, places"), QStringLiteral("waste-by-group"), false, groupsView});
     add({tr("News or chance"), QStringLiteral("trend"), false, trendView});
     add({tr("Suggested and taken"), QStringLiteral("overrides"), false, overridesView});
+    add({tr("Had and reachable"), QStringLiteral("hindsight"), false, hindsightView});
     addPart(new BuyPart{session_});
     addPart(new WhatIfPart{session_});
     add({tr("Dead and slow stock"), QStringLiteral("stock"), false, stockView});

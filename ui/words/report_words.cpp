@@ -19,6 +19,11 @@ struct Named {
 
 constexpr Named columns[] = {{"group", QT_TRANSLATE_NOOP("Words", "What")},
                              {"unit", QT_TRANSLATE_NOOP("Words", "Unit")},
+                             {"ordered", QT_TRANSLATE_NOOP("Words", "Ordered")},
+                             {"least_used", QT_TRANSLATE_NOOP("Words", "Least used")},
+                             {"used", QT_TRANSLATE_NOOP("Words", "Used")},
+                             {"hindsight_yield", QT_TRANSLATE_NOOP("Words", "Reachable, %")},
+                             {"beyond_hindsight", QT_TRANSLATE_NOOP("Words", "Lost beyond it")},
                              {"opening", QT_TRANSLATE_NOOP("Words", "Rack at first")},
                              {"bought", QT_TRANSLATE_NOOP("Words", "Bought")},
                              {"found", QT_TRANSLATE_NOOP("Words", "Found")},
