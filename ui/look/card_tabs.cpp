@@ -52,6 +52,11 @@ int CardTabBar::addCard(const QString& name, const QKeySequence& key) {
     return index;
 }
 
+void CardTabBar::setCardVisible(int index, bool visible) {
+    setTabVisible(index, visible);
+    updateGeometry();
+}
+
 CardTabBar::Card CardTabBar::card(int index) const {
     const QVariantList kept = tabData(index).toList();
     if (kept.size() != 2) return {};

@@ -21,9 +21,16 @@ QString unitWords(Unit unit) {
 
 BarRows yieldsOf(const Reach& reach) {
     BarRows bars{{}, unitWords(reach.unit), {}};
-    bars.rows.push_back({Words::tr("sold of what was used"), reach.had(), shownPercent(reach.had()), {}});
-    bars.rows.push_back(
-        {Words::tr("with all orders known"), reach.reachable(), shownPercent(reach.reachable()), {}});
+    bars.rows.push_back({Words::tr("sold of what was used"),
+                         reach.had(),
+                         shownPercent(reach.had()),
+                         {},
+                         BandPicture::Part::Belt});
+    bars.rows.push_back({Words::tr("with all orders known"),
+                         reach.reachable(),
+                         shownPercent(reach.reachable()),
+                         {},
+                         BandPicture::Part::Belt});
     return bars;
 }
 

@@ -256,7 +256,7 @@ void Window::showWho() {
     for (std::size_t i = 0; i < pages_.size(); ++i) {
         const bool theirs = session_.reaches(pages_[i]->least());
         openers_[i]->setEnabled(theirs);
-        tabs_->setTabVisible(static_cast<int>(i), theirs);
+        tabs_->setCardVisible(static_cast<int>(i), theirs);
     }
 }
 

@@ -6,6 +6,8 @@
 #include "ui/look/look.h"
 
 #include <QAction>
+#include <QApplication>
+#include <QHBoxLayout>
 #include <QSignalSpy>
 #include <QTest>
 
@@ -80,4 +82,20 @@ TEST_CASE("Figures of as many digits are equally wide", "[look]") {
     const QFont font = Look::font(TextSize::Text);
     CHECK(figuresWidth(font, "111.11") == Approx(figuresWidth(font, "888.88")));
     CHECK(figuresWidth(font, "1") < figuresWidth(font, "11"));
+}
+TEST_CASE("A card that comes back has its room", "[look]") {
+    QWidget box;
+    auto* row = new QHBoxLayout{&box};
+    auto* tabs = new CardTabBar;
+    row->addWidget(tabs);
+    row->addStretch();
+    for (const char* name : {"Counter", "Bench", "Review"})
+        tabs->addCard(QString::fromLatin1(name), Qt::CTRL | Qt::Key_1);
+    tabs->setCardVisible(2, false);
+    box.resize(900, 100);
+    box.show();
+    QApplication::processEvents();
+    tabs->setCardVisible(2, true);
+    QApplication::processEvents();
+    CHECK(tabs->width() > tabs->tabRect(2).right());
 }
