@@ -105,33 +105,30 @@ std::vector<Flow> Flows::sums(Moment from, Moment until) const {
 
 namespace {
 
-/// What had left the rack before a moment: everything so far, by the index of the pieces, less what came
-/// since.
+/// What had left the rack before a moment: minus what lay there then, which is what lies there now less what
+/// came since.
 void addBefore(Connection& connection, Moment moment, std::vector<PlaceFlow>& flows) {
     Statement rows{connection,
-                   "SELECT coalesce(l.name, ''), c.belt, sum(e.amount - coalesce(n.amount, 0)),"
-                   " sum(e.cost - coalesce(n.cost, 0)), sum(e.ready - coalesce(n.ready, 0))"
-                   " FROM (SELECT piece, sum(amount) AS amount, sum(cost) AS cost,"
-                   "   sum(CASE account WHEN 3 THEN amount ELSE 0 END) AS ready"
-                   "  FROM posting WHERE account <> 2 AND piece IS NOT NULL GROUP BY piece) e"
-                   " LEFT JOIN (SELECT p.piece, sum(p.amount) AS amount, sum(p.cost) AS cost,"
-                   "   sum(CASE p.account WHEN 3 THEN p.amount ELSE 0 END) AS ready"
-                   "  FROM movement m JOIN posting p ON p.movement = m.id"
-                   "  WHERE m.at_ms >= ? AND p.account <> 2 GROUP BY p.piece) n ON n.piece = e.piece"
-                   " JOIN piece c ON c.id = e.piece"
+                   "SELECT coalesce(l.name, ''), c.belt, sum(CASE c.kind WHEN 2 THEN 0 ELSE x.amount END),"
+                   " sum(CASE c.kind WHEN 2 THEN 0 ELSE x.cost END),"
+                   " sum(CASE c.kind WHEN 2 THEN x.amount ELSE 0 END)"
+                   " FROM (SELECT id AS piece, extent AS amount, cost FROM piece WHERE extent > 0"
+                   "  UNION ALL SELECT p.piece, -p.amount, -p.cost FROM movement m"
+                   "  JOIN posting p ON p.movement = m.id WHERE m.at_ms >= ? AND p.account IN (2, 3)) x"
+                   " JOIN piece c ON c.id = x.piece"
                    " JOIN piece s ON s.id = CASE WHEN c.kind = 2 THEN coalesce(c.parent, c.id) ELSE c.id END"
                    " LEFT JOIN place l ON l.id = s.place GROUP BY s.place, c.belt",
                    moment};
     while (rows.next()) {
         const auto place = rows.get<std::string>(0);
         const auto belt = rows.get<BeltId>(1);
-        const auto all = rows.get<std::int64_t>(2), ready = rows.get<std::int64_t>(4);
+        const auto rack = rows.get<std::int64_t>(2), ready = rows.get<std::int64_t>(4);
         const Money none = Money::minor(0);
         if (ready != 0)
             flows.push_back({place, {belt, PersonId{0}, Account::Ready, std::nullopt, ready, 0, none, none}});
         flows.push_back(
             {place,
-             {belt, PersonId{0}, Account::Sold, std::nullopt, all - ready, 0, rows.get<Money>(3), none}});
+             {belt, PersonId{0}, Account::Sold, std::nullopt, -rack - ready, 0, -rows.get<Money>(3), none}});
     }
 }
 

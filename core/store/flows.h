@@ -50,7 +50,8 @@ public:
     void follow(const Movement& movement);
     /// By belt, person, account, reason; nothing that is zero throughout. Moments are after 1970.
     std::vector<Flow> sums(Moment from, Moment until) const;
-    /// By place, from the postings themselves, since a piece may be moved.
+    /// By place, from the pieces and the postings since, as a piece may be moved. Width that was divided
+    /// counts before the span where it lies now.
     std::vector<PlaceFlow> byPlace(Moment from, Moment until) const;
     Scatter scatter(Moment from, Moment until, Unit unit) const;
     /// Newest first, at most `most`.
