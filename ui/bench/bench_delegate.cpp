@@ -55,9 +55,10 @@ void BenchDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     painter->restore();
 }
 
-QSize BenchDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
+/// As wide as the list, whatever its scroll bar takes.
+QSize BenchDelegate::sizeHint(const QStyleOptionViewItem&, const QModelIndex& index) const {
     const bool head = !index.data(BenchModel::ShaftRole).toString().isEmpty();
-    return {option.rect.width(), CardHeight + (head ? ShaftHeight : 0)};
+    return {0, CardHeight + (head ? ShaftHeight : 0)};
 }
 
 } // namespace riband::ui

@@ -68,6 +68,8 @@ void BenchPage::buildView() {
     list_->setAccessibleName(tr("Waiting at the cutter"));
     list_->setFrameShape(QFrame::NoFrame);
     list_->setSpacing(1);
+    list_->setResizeMode(QListView::Adjust);
+    list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     connect(list_, &QListView::activated, this, &BenchPage::recordCut);
     auto* left = new QVBoxLayout;
     left->setSpacing(2 * step);

@@ -63,8 +63,8 @@ Shade rememberedShade() {
 
 Window::Window(Session& session, QWidget* parent)
     : QMainWindow{parent}, session_{session}, tabs_{new CardTabBar}, stack_{new QStackedWidget},
-      who_{label({}, "small")}, status_{new StatusLine}, toast_{new Toast}, check_{new BookCheck{session,
-                                                                                                 this}} {
+      who_{label({}, "small")}, status_{new StatusLine},
+      toastRoom_{new QWidget}, toast_{new Toast{toastRoom_}}, check_{new BookCheck{session, this}} {
     setWindowTitle(text(session.settings().name).isEmpty()
                        ? tr("Riband")
                        : tr("%1 · Riband").arg(text(session.settings().name)));
@@ -110,9 +110,8 @@ QWidget* Window::buildTop() {
     row->setContentsMargins(0, 0, 0, 0);
     row->addWidget(tabs_, 0, Qt::AlignBottom);
     row->addSpacing(4 * step);
-    auto* middle = new QVBoxLayout;
-    middle->addWidget(toast_, 0, Qt::AlignVCenter);
-    row->addLayout(middle, 1);
+    toastRoom_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
+    row->addWidget(toastRoom_, 1);
     row->addSpacing(4 * step);
     auto* names = new QVBoxLayout;
     names->setSpacing(0);

@@ -78,6 +78,7 @@ private:
     QStackedWidget* stack_;
     QLabel* who_;
     StatusLine* status_;
+    QWidget* toastRoom_;
     Toast* toast_;
     BookCheck* check_;
     Scanner* scanner_ = nullptr;
