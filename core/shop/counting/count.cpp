@@ -3,6 +3,7 @@
 #include "core/shop/counting/correct.h"
 #include "core/shop/demand.h"
 #include "core/shop/kept.h"
+#include "core/store/upkeep.h"
 
 #include <algorithm>
 #include <map>
@@ -104,7 +105,8 @@ Noted noteIn(const Shop& shop, store::CountId id, store::PieceId pieceId, std::o
     store::Counts counts{shop.connection};
     store::Scan scan = scanOf(shop, count, piece, measured.value_or(piece.extent), method, remark);
     scan.id = counts.add(scan);
-    if (piece.place != count.place) store::Pieces{shop.connection}.move(piece.id, count.place);
+    if (piece.place != count.place)
+        store::Upkeep{shop.connection}.relocate(piece.id, count.place, shop.person, scan.at);
     const auto rules = store::Settings{shop.connection}.read().counting;
     const Verdict verdict =
         counting::verdictOf(counting::looksOf(counts.scansOf(id), piece.id), rules, piece.extent.unit());

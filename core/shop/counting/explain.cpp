@@ -52,11 +52,7 @@ public:
     std::vector<Proposal> all() {
         if (d_.measuredSince) return {{.what = Explanation::BookedLate, .likelihood = 1}};
         bookedLate();
-        recordedCuts();
-        waitingLines();
-        unwrittenSales();
-        slips();
-        waste();
+        if (!d_.ready) cuts();
         partners();
         unexplained();
         return ranked();
@@ -64,14 +60,18 @@ public:
 
 private:
     double deviation() const {
-        return d_.unit == Unit::Rib ? 0.25 : std::max(1.0, static_cast<double>(d_.tolerance) / 2);
+        const double both =
+            std::hypot(static_cast<double>(d_.tolerance), static_cast<double>(partnerTolerance_));
+        return d_.unit == Unit::Rib ? 0.25 : std::max(1.0, both / 2);
     }
     /// How likely a measured gap is if the true one is `gap`, a unit of width.
     double density(std::int64_t gap) const {
         const double off = static_cast<double>(d_.gap - gap) / deviation();
         return std::exp(-off * off / 2) / (deviation() * std::sqrt(2 * std::numbers::pi));
     }
-    bool reaches(std::int64_t gap) const { return std::abs(d_.gap - gap) <= d_.tolerance; }
+    bool reaches(std::int64_t gap) const {
+        return std::abs(d_.gap - gap) <= d_.tolerance + partnerTolerance_;
+    }
 
     /// A thing that one of `among` could be, and that would make this gap.
     void add(Proposal proposal, std::int64_t gap, std::size_t among) {
@@ -80,6 +80,14 @@ private:
         proposal.likelihood =
             priorOf(proposal.what) * density(gap) / static_cast<double>(std::max<std::size_t>(among, 1));
         found_.push_back(proposal);
+    }
+
+    void cuts() {
+        recordedCuts();
+        waitingLines();
+        unwrittenSales();
+        slips();
+        waste();
     }
 
     void bookedLate() {
@@ -164,10 +172,9 @@ private:
         const Explanation what = d_.kind == Kind::Differs ? Explanation::Swapped : Explanation::LostLabel;
         for (const Difference& other : e_.others) {
             if (!isPartner(other)) continue;
-            const std::int64_t before = d_.tolerance; // both were measured: the coarser of the two counts
-            d_.tolerance = std::max(d_.tolerance, other.tolerance);
+            partnerTolerance_ = other.tolerance; // both were measured, each with an error of its own
             add({.what = what, .other = other}, -other.gap, among);
-            d_.tolerance = before;
+            partnerTolerance_ = 0;
         }
     }
 
@@ -198,9 +205,10 @@ private:
         return std::move(found_);
     }
 
-    Difference d_;
+    const Difference& d_;
     const Evidence& e_;
     std::vector<Proposal> found_;
+    std::int64_t partnerTolerance_ = 0; ///< of the other measurement that a proposal rests on
 };
 
 } // namespace

@@ -24,6 +24,7 @@ struct Difference {
     std::int64_t measured; ///< 0 of a missing piece
     std::int64_t gap;      ///< what still has to be explained: measured less book
     std::int64_t tolerance;
+    bool ready = false;         ///< a ready belt: nothing is cut from it
     bool measuredSince = false; ///< another measurement was booked after the scan: nothing is left of it
 
     friend bool operator==(const Difference&, const Difference&) = default;

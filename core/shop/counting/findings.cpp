@@ -62,9 +62,11 @@ private:
                                   .measured = scan.measured.count(),
                                   .gap = scan.gap(),
                                   .tolerance = tolerance};
-            if (scan.piece)
+            if (scan.piece) {
+                difference.ready = pieces_.at(*scan.piece).kind == cutting::PieceKind::Ready;
                 difference.measuredSince =
                     wasMeasuredSince(store::Ledger{shop_.connection}.historyOf(*scan.piece), scan);
+            }
             differences_.push_back(difference);
         }
     }
@@ -87,7 +89,8 @@ private:
                                     .book = piece.extent.count(),
                                     .measured = 0,
                                     .gap = -piece.extent.count(),
-                                    .tolerance = 0});
+                                    .tolerance = 0,
+                                    .ready = piece.kind == cutting::PieceKind::Ready});
         }
     }
 

@@ -3,6 +3,7 @@
 #include "core/shop/counting/correct.h"
 #include "core/shop/counting/late_cut.h"
 #include "core/shop/demand.h"
+#include "core/store/upkeep.h"
 
 #include <algorithm>
 
@@ -105,10 +106,11 @@ private:
     void relabel() {
         const Difference& find = gap().kind == Difference::Kind::Find ? gap() : *proposal_.other;
         const Difference& lost = gap().kind == Difference::Kind::Find ? *proposal_.other : gap();
-        store::Pieces pieces{shop_.connection};
-        const store::StockPiece missing = pieces.at(*lost.piece);
+        const store::StockPiece missing = store::Pieces{shop_.connection}.at(*lost.piece);
         correctBy(missing, find.measured - missing.extent.count());
-        pieces.move(missing.id, store::Counts{shop_.connection}.find(find.count)->place);
+        const std::string place = store::Counts{shop_.connection}.find(find.count)->place;
+        if (missing.place != place)
+            store::Upkeep{shop_.connection}.relocate(missing.id, place, shop_.person, shop_.now());
         add(counting::voided(shop_, missing.id));
         settled_.label = missing.id;
     }

@@ -1,5 +1,6 @@
 // Hundreds of acts as they could come, sensible and not: after each the book agrees with itself, and all
 // width is somewhere.
+#include "tests/core/shop/random_counts.h"
 #include "tests/core/shop/shop_fixture.h"
 
 #include "core/shop/reports/waste.h"
@@ -25,7 +26,7 @@ public:
     void act() {
         const std::string before = shop_.everything();
         try {
-            switch (number(0, 18)) {
+            switch (number(0, 24)) {
             case 0:
             case 1:
                 return deliver();
@@ -57,6 +58,13 @@ public:
                 return undoAny();
             case 17:
                 return goodsIn();
+            case 18:
+            case 19:
+            case 20:
+            case 21:
+            case 22:
+            case 23:
+                return count();
             default:
                 return planAgain();
             }
@@ -75,6 +83,7 @@ public:
 
     int refused() const { return refused_; }
     int undone() const { return undone_; }
+    const RandomCounts& counts() const { return counts_; }
     std::int64_t cutMountings() const { return cuts_; }
     std::size_t voided() const { return voided_; }
 
@@ -247,10 +256,10 @@ private:
             throw;
         }
         ++undone_;
-        if (mistake.movement.about().act != store::Act::Receive) return;
         const Unit unit = store::Catalogue{shop_.connection}.at(mistake.movement.about().belt).unit;
         for (const store::Posting& posting : mistake.movement.postings())
-            if (posting.amount < 0) bought_[unit == Unit::Rib] += posting.amount;
+            if (posting.account == Account::Bought || posting.account == Account::Found)
+                bought_[unit == Unit::Rib] += posting.amount;
     }
 
     void goodsIn() {
@@ -267,6 +276,24 @@ private:
         receiveGoods(shop_.shop, goods);
         for (const Delivery& line : goods.lines)
             bought_[unitOf(line.belt) == Unit::Rib] += line.extent.count() * line.sleeves;
+    }
+
+    /// What a count finds comes from nowhere, as what is bought does.
+    void count() {
+        const auto sources = [&] {
+            std::map<bool, std::int64_t> sum;
+            for (const store::Ledger::Balance& balance : store::Ledger{shop_.connection}.balances())
+                if (balance.account == Account::Found)
+                    sum[store::Catalogue{shop_.connection}.at(balance.belt).unit == Unit::Rib] -=
+                        balance.amount;
+            return sum;
+        };
+        auto before = sources();
+        const belt::Belt& belt = anyBelt();
+        counts_.act(belt, unitOf(belt));
+        auto after = sources();
+        for (const bool ribbed : {false, true})
+            bought_[ribbed] += after[ribbed] - before[ribbed];
     }
 
     void planAgain() {
@@ -342,6 +369,7 @@ private:
 
     TestShop shop_;
     std::mt19937 random_;
+    RandomCounts counts_{shop_, random_};
     std::map<bool, std::int64_t> bought_; ///< by whether ribbed
     int refused_ = 0, undone_ = 0;
     std::int64_t cuts_ = 0;
@@ -354,7 +382,7 @@ TEST_CASE("Whatever people do, the book agrees and no width is lost", "[random]"
     const unsigned seed = GENERATE(1u, 2u, 3u, 4u);
     INFO("seed " << seed);
     RandomShop shop{seed};
-    for (int i = 0; i < 250; ++i) {
+    for (int i = 0; i < 330; ++i) {
         INFO("act " << i);
         shop.act();
         shop.checkBook();
@@ -363,6 +391,9 @@ TEST_CASE("Whatever people do, the book agrees and no width is lost", "[random]"
     CHECK(shop.refused() > 5);
     CHECK(shop.cutMountings() > 10);
     CHECK(shop.undone() > 3);
+    CHECK(shop.counts().scans() > 10);
+    CHECK(shop.counts().settled() > 5);
+    CHECK(shop.counts().countered() > 0);
 }
 
 } // namespace riband::shop

@@ -1,5 +1,6 @@
 #include "tests/core/shop/shop_fixture.h"
 
+#include "core/store/counts.h"
 #include "core/store/verify.h"
 #include "tests/core/belt/read_tables.h"
 
@@ -157,6 +158,13 @@ std::string TestShop::everything() {
     const Moment end = time + std::chrono::hours{24};
     for (const store::RecordedMovement& recorded : store::Ledger{connection}.between(Moment{}, end))
         print(out, recorded);
+    const store::Counts counts{connection};
+    for (const store::Count& count : counts.all())
+        out << "count " << count.id.value() << ' ' << count.place << ' ' << count.closed.has_value() << '\n';
+    for (const store::Scan& scan : counts.allScans())
+        out << "scan " << scan.id.value() << ' ' << scan.book.count() << ' ' << scan.measured.count() << '\n';
+    for (const store::Settlement& settled : counts.settlements())
+        out << "settlement " << settled.id.value() << ' ' << static_cast<int>(settled.explanation) << '\n';
     return out.str();
 }
 

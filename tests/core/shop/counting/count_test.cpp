@@ -1,6 +1,7 @@
 // Counting a place while the counter goes on selling.
 #include "core/shop/counting/count.h"
 #include "core/shop/counting/findings.h"
+#include "core/store/upkeep.h"
 #include "core/store/verify.h"
 #include "tests/core/shop/shop_fixture.h"
 
@@ -95,6 +96,22 @@ TEST_CASE("A piece that lies elsewhere than the book says is at home where it wa
     CHECK(shop.at(shop.elsewhere).place == "A1");
     const store::CountId there = beginCount(shop.shop, "B2");
     CHECK(notSeen(shop.shop, there).empty());
+}
+
+TEST_CASE("What a count moves leaves a record like any other move, and is undone like it", "[count]") {
+    CountShop shop;
+    const store::CountId count = beginCount(shop.shop, "A1");
+    const auto moves = [&] { return store::Upkeep{shop.connection}.relocationsOf(shop.elsewhere); };
+    const std::size_t before = moves().size();
+    shop.measure(count, shop.elsewhere, mm(45));
+    REQUIRE(moves().size() == before + 1);
+    CHECK(moves().back().from == "B2");
+    CHECK(moves().back().to == "A1");
+    CHECK(moves().back().person == shop.shop.person);
+    shop.measure(count, shop.elsewhere, mm(45)); // it lies there already
+    CHECK(moves().size() == before + 1);
+    undoMove(shop.shop, shop.elsewhere);
+    CHECK(shop.at(shop.elsewhere).place == "B2");
 }
 
 TEST_CASE("Sales while a place is counted change nothing of what was found", "[count]") {

@@ -106,6 +106,12 @@ TEST_CASE("Each thing that can happen is proposed first where it fits", "[count]
         CHECK(first(e.others[0]).other == e.others[1]);
         CHECK(first(e.others[1]).other == e.others[0]);
     }
+    SECTION("each of the two may be measured wrong by its own tolerance") {
+        e.others = {differs(100'000, 79'750), differs(50'000, 69'750, 2)}; // −20.25 and +19.75
+        CHECK(first(e.others[0]).what == Explanation::Swapped);
+        e.others = {differs(100'000, 79'600), differs(50'000, 69'750, 2)}; // 0.65 apart
+        CHECK(first(e.others[0]).what != Explanation::Swapped);
+    }
     SECTION("digits changed places") {
         CHECK(first(differs(64'200, 62'400)).what == Explanation::Transposed);
     }

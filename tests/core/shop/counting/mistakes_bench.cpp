@@ -31,7 +31,7 @@ void play(std::int64_t noise) {
         MistakenShop::Mistake::WrongPiece,     MistakenShop::Mistake::SaleWithoutOrder,
         MistakenShop::Mistake::Transposed,     MistakenShop::Mistake::TrimForgotten,
         MistakenShop::Mistake::LostLabel,      MistakenShop::Mistake::Gone};
-    std::printf("measured to %.1f mm\n", static_cast<double>(noise) / 1000);
+    std::printf("measured to %.2f mm\n", static_cast<double>(noise) / 1000);
     int made = 0, right = 0;
     for (const auto mistake : mistakes) {
         const Score& score = scores[MistakenShop::rightFor(mistake)];

@@ -1,6 +1,7 @@
 // Each difference is settled by one act, and can be countered.
 #include "core/shop/counting/count.h"
 #include "core/shop/counting/settle.h"
+#include "core/store/upkeep.h"
 #include "tests/core/shop/shop_fixture.h"
 
 namespace riband::shop {
@@ -126,6 +127,7 @@ TEST_CASE("A piece lost its label: the find of its width is it", "[count]") {
     CHECK(settled.label == lost);
     CHECK(findings(shop.shop).empty());
     CHECK(shop.at(lost).place == "B2");
+    CHECK(store::Upkeep{shop.connection}.relocationsOf(lost).back().from == "A1");
     CHECK(shop.at(lost).extent == um(61'900));
     CHECK(shop.disagreements().empty());
 }
@@ -164,6 +166,19 @@ TEST_CASE("Missing is booked with its cost, and comes back with it when it turns
     CHECK(shop.costOn(Account::Rack) >= 998);
     CHECK(findings(shop.shop).empty());
     CHECK(shop.disagreements().empty());
+}
+
+TEST_CASE("Nothing is cut from a ready belt, so none of what cuts explain is proposed of it", "[count]") {
+    SettleShop shop;
+    const store::PieceId belt = shop.ready(shop.h8m1200, mm(50));
+    shop.measure(beginCount(shop.shop, "A1"), belt, um(27'500)); // of a remnant: a trim and a listed 20
+    for (const Finding& finding : findings(shop.shop)) {
+        REQUIRE(finding.proposals.size() == 1);
+        CHECK(finding.proposals.front().what == Explanation::Unexplained);
+        settle(shop.shop, finding.difference, finding.proposals.front());
+    }
+    CHECK(shop.at(belt).kind == cutting::PieceKind::Ready);
+    CHECK(shop.widthOn(Account::Ready) == 27'500);
 }
 
 TEST_CASE("Waste goes to its own account", "[count]") {
