@@ -5,6 +5,8 @@
 #include "app/report_json.h"
 #include "core/measure/text.h"
 #include "core/shop/buying/reach.h"
+#include "core/shop/reports/accuracy.h"
+#include "core/shop/reports/shrinkage.h"
 #include "ui/papers/month_report.h"
 #include "ui/papers/papers.h"
 #include "ui/words/tr.h"
@@ -28,11 +30,14 @@ Usage usage() {
         QStringLiteral("report"),
         Words::tr("Tells where width and money went, from the ledger."),
         {{QStringLiteral("WHAT"),
-          Words::tr("waste, trend, overrides, hindsight, stock, margin, day or buy")}},
+          Words::tr("waste, trend, overrides, hindsight, stock, margin, day, shrinkage, accuracy or buy")}},
         {{"shop", Words::tr("The shop."), "FILE"},
          {"from", Words::tr("The first day (the first of this month)."), "DAY"},
          {"to", Words::tr("The last day (today)."), "DAY"},
-         {"by", Words::tr("waste: all, belt, profile, family, person, place or cause."), "GROUP", "all"},
+         {"by",
+          Words::tr("waste: all, belt, profile, family, person, place or cause; shrinkage: cause, belt or "
+                    "place; accuracy: all, place, belt, person or counter."),
+          "GROUP", "all"},
          {"aim", Words::tr("margin: the share of the price that a proposed price leaves."), "PERCENT", "40"},
          {"budget", Words::tr("buy: the most that the list may cost."), "MONEY"},
          {"person", Words::tr("The initials of who asks: only an owner sees costs (an owner)."), "INITIALS"},
@@ -185,6 +190,44 @@ void reportMargin(const Options& options, const OpenShop& open, const Currency& 
                           {"below_cost", jsonOf(shop::tableOf(report.below, open.shop(), currency))}});
 }
 
+/// Which of the words `--by` says; the first where it says nothing.
+template <class By>
+By wordOf(const Options& options, std::initializer_list<const char*> words) {
+    const QString said = options.value("by");
+    if (!options.has("by")) return By{};
+    int at = 0;
+    QStringList all;
+    for (const char* word : words) {
+        if (said == QLatin1String(word)) return static_cast<By>(at);
+        all << QLatin1String(word);
+        ++at;
+    }
+    throw BadInput(Words::tr("--by %1: say one of %2.").arg(said, all.join(QStringLiteral(", "))));
+}
+
+void reportShrinkage(const Options& options, const OpenShop& open, const Currency& currency) {
+    const auto by = wordOf<shop::ShrinkageBy>(options, {"cause", "belt", "place"});
+    const auto rows = shop::shrinkage(open.shop(), periodOf(options, riband::dayOf(open.shop().now())), by);
+    const Sees sees = seesOf(options, open);
+    const ReportTable table = shop::tableOf(rows, currency, sees);
+    if (!options.json()) return answerWith(options, table);
+    std::vector<shop::ShrinkageRow> total;
+    for (const Unit unit : {Unit::Micrometre, Unit::Rib})
+        total.push_back(shop::totalOf(rows, unit));
+    printJson(QJsonObject{{"rows", jsonOf(table)}, {"total", jsonOf(shop::tableOf(total, currency, sees))}});
+}
+
+void reportAccuracy(const Options& options, const OpenShop& open, const Currency& currency) {
+    const auto by = wordOf<shop::AccuracyBy>(options, {"all", "place", "belt", "person", "counter"});
+    const shop::Period period = periodOf(options, riband::dayOf(open.shop().now()));
+    const ReportTable table = shop::tableOf(shop::accuracy(open.shop(), period, by));
+    const ReportTable proved =
+        shop::tableOf(shop::provedShare(open.shop(), period.until), currency, seesOf(options, open));
+    if (options.json()) return printJson(QJsonObject{{"rows", jsonOf(table)}, {"proved", jsonOf(proved)}});
+    answerWith(options, table);
+    if (!options.has("csv")) printTable(proved);
+}
+
 void reportDay(const Options& options, const OpenShop& open, const Currency& currency) {
     const Date today = riband::dayOf(open.shop().now());
     const Date day = dayOf(options, "to", today);
@@ -219,12 +262,16 @@ Exit report(const QStringList& arguments) {
         reportStock(options, open, currency);
     else if (what == QLatin1String("margin"))
         reportMargin(options, open, currency);
+    else if (what == QLatin1String("shrinkage"))
+        reportShrinkage(options, open, currency);
+    else if (what == QLatin1String("accuracy"))
+        reportAccuracy(options, open, currency);
     else if (what == QLatin1String("day"))
         reportDay(options, open, currency);
     else
         throw BadInput(
-            Words::tr("“%1” can't be reported; say waste, trend, overrides, hindsight, stock, margin, day or "
-                      "buy.")
+            Words::tr("“%1” can't be reported; say waste, trend, overrides, hindsight, stock, margin, day, "
+                      "shrinkage, accuracy or buy.")
                 .arg(what));
     return Exit::Done;
 }

@@ -173,6 +173,14 @@ std::vector<MissingPiece> Counts::unsettledMissing() const {
     });
 }
 
+std::vector<MissingPiece> Counts::missing() const {
+    Statement rows{connection_,
+                   "SELECT count_session, piece FROM count_missing ORDER BY count_session, piece"};
+    return riband::store::all(rows, [](const Statement& row) {
+        return MissingPiece{row.get<CountId>(0), row.get<PieceId>(1)};
+    });
+}
+
 std::vector<Settlement> Counts::settlements() const {
     Statement rows{connection_, SETTLEMENTS "ORDER BY id"};
     return riband::store::all(rows, riband::store::settlementOf);

@@ -102,6 +102,7 @@ public:
     std::vector<Scan> unsettled() const;
     /// Missing pieces of closed counts that are not settled, were not scanned since and are not used up.
     std::vector<MissingPiece> unsettledMissing() const;
+    std::vector<MissingPiece> missing() const;   ///< all that closed counts did not see, by count
     std::vector<Settlement> settlements() const; ///< all, in their order
     std::optional<Settlement> settlement(SettlementId id) const;
     std::vector<Settlement> settlementsOf(MovementId movement) const;

@@ -34,6 +34,8 @@ ReportView overridesView(const shop::Shop& shop, const shop::Period& period); //
 ReportView hindsightView(const shop::Shop& shop, const shop::Period& period);
 ReportView stockView(const shop::Shop& shop, const shop::Period& period);
 ReportView marginView(const shop::Shop& shop, const shop::Period& period);
-ReportView dayView(const shop::Shop& shop, const shop::Period& period); ///< of the period's last day
+ReportView shrinkageView(const shop::Shop& shop, const shop::Period& period); ///< what counting found lost
+ReportView accuracyView(const shop::Shop& shop, const shop::Period& period);  ///< how often the book is right
+ReportView dayView(const shop::Shop& shop, const shop::Period& period);       ///< of the period's last day
 
 } // namespace riband::ui

@@ -52,6 +52,8 @@ void ReviewPage::buildParts() {
     addPart(new BuyPart{session_});
     addPart(new WhatIfPart{session_});
     add({tr("Dead and slow stock"), QStringLiteral("stock"), false, stockView});
+    add({tr("Found by counting"), QStringLiteral("shrinkage"), false, shrinkageView});
+    add({tr("How right the book is"), QStringLiteral("accuracy"), false, accuracyView});
     add({tr("Margin"), QStringLiteral("margin"), true, marginView});
     add({tr("Close of the day"), QStringLiteral("day"), false, dayView});
 }

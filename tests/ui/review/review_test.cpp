@@ -1,3 +1,5 @@
+#include "core/shop/counting/count.h"
+#include "core/shop/counting/settle.h"
 #include "core/shop/cut.h"
 #include "core/shop/order.h"
 #include "core/shop/reports/table.h"
@@ -48,6 +50,22 @@ void trade(DeskShop& shop) {
         for (const auto& mounting : store::Tickets{open.connection}.at(*ordered.ticket).mountings)
             shop::recordCut(open, {mounting.id});
     }
+}
+
+/// Two pieces agree, one is 20 mm short, the others are not there; all is settled by the likeliest cause.
+void countAll(DeskShop& shop) {
+    const shop::Shop& open = shop.session().shop();
+    const store::CountId count = shop::beginCount(open, "B3-2");
+    int seen = 0;
+    for (const store::StockPiece& piece : store::Pieces{open.connection}.all()) {
+        if (piece.extent.unit() == Unit::Rib || ++seen > 3) continue;
+        for (int i = 0; i < 2; ++i)
+            shop::note(open, count, piece.id, seen == 3 ? piece.extent - mm(20) : piece.extent,
+                       store::Method::Calliper);
+    }
+    shop::closeCount(open, count);
+    for (auto found = shop::findings(open); !found.empty(); found = shop::findings(open))
+        shop::settle(open, found.front().difference, found.front().proposals.front());
 }
 
 ReviewPage& review(DeskWindow& desk) {
@@ -247,9 +265,25 @@ TEST_CASE("Long work that is stopped shows nothing, and the next one does", "[re
     CHECK(ended == 2);
 }
 
+TEST_CASE("What counting found lost and how right the book is are told like the other reports", "[review]") {
+    DeskShop shop;
+    trade(shop);
+    countAll(shop);
+    DeskWindow desk{shop};
+    goToTheReview(desk);
+    const ReviewPart& lost = goTo(desk, "shrinkage");
+    CHECK(lost.table().columns.back() == "cost_lost");
+    CHECK(wordsOf(lost).contains("unexplained"));
+    const ReviewPart& right = goTo(desk, "accuracy");
+    CHECK(right.table().rows.front().front() == "all");
+    CHECK(wordsOf(right).contains("B3-2"));
+    CHECK(shop.disagreements().empty());
+}
+
 TEST_CASE("Every report is drawn whole, light and dark, small and large", "[review]") {
     DeskShop shop;
     trade(shop);
+    countAll(shop);
     DeskWindow desk{shop};
     Window& window = desk.window();
     ReviewPage* page = &review(desk);
