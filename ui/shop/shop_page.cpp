@@ -6,6 +6,7 @@
 #include "ui/shop/advice_part.h"
 #include "ui/shop/belts_part.h"
 #include "ui/shop/book_part.h"
+#include "ui/shop/count_part.h"
 #include "ui/shop/cutter_part.h"
 #include "ui/shop/name_part.h"
 #include "ui/shop/people_part.h"
@@ -51,8 +52,9 @@ void ShopPage::addPart(const QString& title, QWidget* part, Fills fills) {
 }
 
 void ShopPage::buildParts() {
-    for (SettingsPart* part : std::initializer_list<SettingsPart*>{
-             new NamePart, new PricePart, new RulesPart, new AdvicePart{session_}, new CutterPart}) {
+    for (SettingsPart* part :
+         std::initializer_list<SettingsPart*>{new NamePart, new PricePart, new RulesPart,
+                                              new AdvicePart{session_}, new CountPart, new CutterPart}) {
         settings_.push_back(part);
         addPart(part->title(), part, dynamic_cast<CutterPart*>(part) ? Fills::All : Fills::Top);
         connect(part, &SettingsPart::edited, this, [this] { setEdited(true); });

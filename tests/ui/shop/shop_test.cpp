@@ -1,3 +1,4 @@
+#include "core/shop/counting/count.h"
 #include "core/shop/suggest.h"
 #include "core/store/verify.h"
 #include "tests/ui/desk_fixture.h"
@@ -6,6 +7,7 @@
 #include "ui/shop/belts_model.h"
 #include "ui/shop/price_part.h"
 #include "ui/shop/shafts_model.h"
+#include "ui/tally/tally_page.h"
 
 #include <QAbstractItemModelTester>
 #include <QAction>
@@ -59,6 +61,20 @@ TEST_CASE("What is saved on the Shop page is what the shop works by", "[shop]") 
         desk.press(Qt::Key_S, Qt::ControlModifier);
         const auto outlook = shop::lookAt(shop.session().shop(), shop.belt("H8M 1200"), {{mm(30), 1}});
         CHECK(outlook.problem.rules.trim == mm(3));
+    }
+    SECTION("counting: what a calliper can't tell is corrected, and the day has its minutes") {
+        write(fieldNamed(page, "By calliper"), "0.5");
+        write(fieldNamed(page, "Approval above"), "12.50");
+        page.findChild<QSpinBox*>("minutesADay")->setValue(35);
+        desk.press(Qt::Key_S, Qt::ControlModifier);
+        const auto rules = store::Settings{shop.connection()}.read().counting;
+        CHECK(rules.approveOver == Money::minor(1'250));
+        const shop::Shop& open = shop.session().shop();
+        const auto piece = shop.piece("XL 414", mm(200));
+        CHECK(shop::note(open, shop::beginCount(open, "B3-2"), piece, um(199'600), store::Method::Calliper)
+                  .verdict == shop::counting::Verdict::Within);
+        desk.press(Qt::Key_4, Qt::ControlModifier);
+        CHECK(desk.window().tally().findChild<QSpinBox*>()->value() == 35);
     }
     SECTION("a wrong figure saves nothing at all") {
         write(fieldNamed(page, "Name of the shop"), "Elsewhere");
