@@ -2,6 +2,7 @@
 
 #include "ui/desk/labels.h"
 #include "ui/look/sheet.h"
+#include "ui/tally/plan_view.h"
 #include "ui/words/count_words.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
@@ -10,19 +11,21 @@
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QStackedWidget>
 #include <QVBoxLayout>
 
 namespace riband::ui {
 
 namespace {
 constexpr int ListWidth = 380;
-}
+constexpr int mostListed = 200; // nobody reads on; the heading has the number
+} // namespace
 
 CountView::CountView(Session& session, Tally& tally, QWidget* parent)
     : QWidget{parent}, session_{session}, tally_{tally}, line_{new QLineEdit}, asks_{label({}, "head")},
-      large_{label({}, "far")}, typed_{label({}, "far")}, about_{label({}, "typed")}, said_{label({},
-                                                                                                  "typed")},
-      method_{label({}, "remark")}, listHead_{label({}, "part")}, list_{new QListWidget} {
+      large_{label({}, "far")}, typed_{label({}, "far")}, about_{label({}, "typed")},
+      said_{label({}, "typed")}, method_{label({}, "remark")}, listHead_{label({}, "part")},
+      list_{new QListWidget}, plan_{new PlanView{session}}, face_{new QStackedWidget} {
     auto* row = new QHBoxLayout{this};
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(6 * step);
@@ -31,14 +34,18 @@ CountView::CountView(Session& session, Tally& tally, QWidget* parent)
     line_->installEventFilter(this);
     connect(line_, &QLineEdit::returnPressed, this, &CountView::enter);
     connect(line_, &QLineEdit::textChanged, typed_, &QLabel::setText);
-    refresh();
+    connect(plan_, &PlanView::marked, this, [this] { session_.attempt([this] { showList(); }); });
+    connect(plan_, &PlanView::wanted, this, &CountView::start);
+    connect(plan_, &PlanView::left, line_, qOverload<>(&QWidget::setFocus));
+    showStep();
 }
 
 QWidget* CountView::buildLeft() {
     line_->setProperty("use", "main");
     line_->setAccessibleName(tr("Scan or type"));
     said_->setWordWrap(true);
-    large_->setAccessibleName(tr("What is counted"));
+    face_->addWidget(plan_);
+    face_->addWidget(buildFigures());
     auto* box = new QWidget;
     auto* column = new QVBoxLayout{box};
     column->setContentsMargins(0, 0, 0, 0);
@@ -46,12 +53,22 @@ QWidget* CountView::buildLeft() {
     column->addWidget(asks_);
     column->addWidget(line_);
     column->addWidget(method_);
+    column->addWidget(said_);
+    column->addWidget(face_, 1);
+    return box;
+}
+
+/// What can be read from two metres.
+QWidget* CountView::buildFigures() {
+    large_->setAccessibleName(tr("What is counted"));
+    auto* box = new QWidget;
+    auto* column = new QVBoxLayout{box};
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(2 * step);
     column->addStretch(1);
     column->addWidget(large_);
     column->addWidget(about_);
     column->addWidget(typed_);
-    column->addStretch(1);
-    column->addWidget(said_);
     column->addStretch(2);
     return box;
 }
@@ -59,6 +76,7 @@ QWidget* CountView::buildLeft() {
 QWidget* CountView::buildRight() {
     list_->setAccessibleName(tr("What nobody has seen yet"));
     list_->setFocusPolicy(Qt::NoFocus);
+    list_->setWordWrap(true);
     auto* frame = surface("sunk");
     frame->setFixedWidth(ListWidth);
     auto* column = new QVBoxLayout{frame};
@@ -71,6 +89,7 @@ QWidget* CountView::buildRight() {
 
 void CountView::enter() {
     const QString words = line_->text();
+    if (words.trimmed().isEmpty() && tally_.step() == Tally::Step::Place && plan_->place()) return start();
     if (tally_.enter(words)) {
         line_->clear();
         emit noted();
@@ -80,9 +99,24 @@ void CountView::enter() {
     refresh();
 }
 
+void CountView::start() {
+    const auto place = plan_->place();
+    if (!place || tally_.step() != Tally::Step::Place) return;
+    if (tally_.take(*place)) {
+        line_->clear();
+        emit noted();
+    }
+    refresh();
+    line_->setFocus();
+}
+
 void CountView::refresh() {
+    const bool planning = tally_.step() == Tally::Step::Place;
+    face_->setCurrentIndex(planning ? 0 : 1);
     showStep();
+    if (planning) session_.attempt([this] { plan_->refresh(); });
     session_.attempt([this] { showList(); });
+    emit stepped();
 }
 
 void CountView::showStep() {
@@ -92,6 +126,7 @@ void CountView::showStep() {
     typed_->setVisible(tally_.step() == Tally::Step::Width);
     method_->setText(tr("Measured with: %1 (F2)").arg(say(tally_.method())));
     said_->setText(tally_.said());
+    said_->setVisible(!tally_.said().isEmpty());
     const auto tone = tally_.tone();
     setSheetProperty(*said_, "role",
                      tone == Tally::Tone::Good   ? QStringLiteral("saidOk")
@@ -101,31 +136,62 @@ void CountView::showStep() {
 
 void CountView::showList() {
     list_->clear();
-    tally_.count() ? listUnseen() : listOpen();
+    if (tally_.count()) {
+        listUnseen(*tally_.count());
+        return;
+    }
+    if (const auto open = plan_->openCount())
+        listUnseen(*open);
+    else
+        listMarked();
 }
 
-/// Counts that somebody has left, to be taken up again.
-void CountView::listOpen() {
-    const store::Counts counts{session_.shop().connection};
-    for (const store::Count& open : counts.open())
-        list_->addItem(tr("%1, begun %2", "place, day").arg(text(open.place), shown(dayOf(open.started))));
-    listHead_->setText(list_->count() == 0 ? tr("No count is open") : tr("Open counts"));
+/// Why the pieces of the marked place are to be counted.
+void CountView::listMarked() {
+    const auto place = plan_->place();
+    listHead_->setText(place ? tr("Why %1", "place").arg(text(*place)) : QString{});
+    const store::Pieces pieces{session_.shop().connection};
+    const store::Catalogue catalogue{session_.shop().connection};
+    for (const auto& task : plan_->why()) {
+        if (list_->count() == mostListed) break;
+        const store::StockPiece piece = pieces.at(task.piece);
+        list_->addItem(tr("%1 · %2\n%3", "code, belt, why")
+                           .arg(text(piece.code), text(catalogue.at(piece.belt).designation), say(task)));
+    }
 }
 
-void CountView::listUnseen() {
-    store::Catalogue catalogue{session_.shop().connection};
-    for (const store::StockPiece& piece : shop::toMeasureAgain(session_.shop(), *tally_.count()))
+void CountView::listAgain(store::CountId count) {
+    for (const store::StockPiece& piece : shop::toMeasureAgain(session_.shop(), count))
         list_->addItem(tr("%1 · measure again").arg(text(piece.code)));
-    const int again = list_->count();
-    for (const store::StockPiece& piece : shop::notSeen(session_.shop(), *tally_.count()))
+}
+
+void CountView::listUnseen(store::CountId count) {
+    listAgain(count);
+    const store::Catalogue catalogue{session_.shop().connection};
+    const auto unseen = shop::notSeen(session_.shop(), count);
+    for (const store::StockPiece& piece : unseen) {
+        if (list_->count() == mostListed) break;
         list_->addItem(
             tr("%1 · %2", "code, belt").arg(text(piece.code), text(catalogue.at(piece.belt).designation)));
-    listHead_->setText(tr("Not seen yet: %1").arg(list_->count() - again));
+    }
+    listHead_->setText(tr("Not seen yet: %1").arg(unseen.size()));
+    if (tally_.step() != Tally::Step::Piece) return;
+    const auto expected = store::Counts{session_.shop().connection}.expected(count).size();
+    about_->setText(tr("%1 of %2 seen", "pieces").arg(expected - unseen.size()).arg(expected));
 }
 
 bool CountView::eventFilter(QObject* watched, QEvent* event) {
     if (watched != line_ || event->type() != QEvent::KeyPress) return QWidget::eventFilter(watched, event);
-    if (static_cast<QKeyEvent*>(event)->key() != Qt::Key_Escape) return false;
+    return keyPressed(static_cast<QKeyEvent*>(event)->key());
+}
+
+bool CountView::keyPressed(int key) {
+    const bool planning = tally_.step() == Tally::Step::Place;
+    if (planning && (key == Qt::Key_Down || key == Qt::Key_Up)) {
+        plan_->mark(key == Qt::Key_Down ? 1 : -1);
+        return true;
+    }
+    if (key != Qt::Key_Escape) return false;
     if (line_->text().isEmpty()) tally_.back();
     line_->clear();
     refresh();

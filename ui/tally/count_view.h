@@ -7,21 +7,29 @@
 class QLabel;
 class QLineEdit;
 class QListWidget;
+class QStackedWidget;
 
 namespace riband::ui {
 
+class PlanView;
+
 /// Counting: one line for scanner and keys, what it is about large enough to be read from two metres, and
-/// what nobody has seen yet (codes and belts, no figures).
+/// what nobody has seen yet (codes and belts, no figures). Before a place is named: what to count today.
 class CountView final : public QWidget {
     Q_OBJECT
 public:
     CountView(Session& session, Tally& tally, QWidget* parent = nullptr);
     QLineEdit& line() { return *line_; }
     void refresh();
+    /// Counts the marked place of the day's plan.
+    void start();
+    const PlanView& plan() const { return *plan_; }
 
 signals:
     /// The shop's pieces are not what they were.
     void noted();
+    /// It may be at another step.
+    void stepped();
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
@@ -29,17 +37,22 @@ protected:
 private:
     QWidget* buildLeft();
     QWidget* buildRight();
+    QWidget* buildFigures();
     void enter();
+    bool keyPressed(int key);
     void showStep();
     void showList();
-    void listOpen();
-    void listUnseen();
+    void listMarked();
+    void listUnseen(store::CountId count);
+    void listAgain(store::CountId count);
 
     Session& session_;
     Tally& tally_;
     QLineEdit* line_;
     QLabel *asks_, *large_, *typed_, *about_, *said_, *method_, *listHead_;
     QListWidget* list_;
+    PlanView* plan_;
+    QStackedWidget* face_;
 };
 
 } // namespace riband::ui

@@ -25,6 +25,8 @@ public:
 
     /// What was scanned or typed at this step; false if it was not understood (it can be typed on then).
     bool enter(const QString& words);
+    /// Begins to count this place, or goes on with its count.
+    bool take(const std::string& place) { return begin(place); }
     /// One step back; nothing that was noted is lost.
     void back();
     /// The place is done. False if a piece must be measured again first.

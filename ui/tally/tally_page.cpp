@@ -3,6 +3,7 @@
 #include "ui/look/key_button.h"
 #include "ui/look/look.h"
 #include "ui/tally/count_view.h"
+#include "ui/tally/plan_view.h"
 #include "ui/tally/settle_view.h"
 
 #include <QAction>
@@ -31,6 +32,7 @@ TallyPage::TallyPage(Session& session, QWidget* parent)
         showActions();
         emit waitingChanged();
     });
+    connect(count_, &CountView::stepped, this, &TallyPage::showActions);
     showActions();
 }
 
@@ -45,6 +47,7 @@ QAction* TallyPage::act(const QString& name, const QKeySequence& key, void (Tall
 void TallyPage::buildActions() {
     method_ = act(tr("Method"), Qt::Key_F2, &TallyPage::nextMethod);
     close_ = act(tr("Place is done"), Qt::Key_F3, &TallyPage::closePlace);
+    start_ = act(tr("Count it"), Qt::Key_F5, &TallyPage::startPlace);
     turn_ = act(tr("Settle"), Qt::Key_F4, &TallyPage::turn);
     takeBack_ = act(tr("Take back"), Qt::Key_F6, &TallyPage::takeBack);
     accept_ = act(tr("Accept"), Qt::Key_F9, &TallyPage::accept);
@@ -55,15 +58,18 @@ QWidget* TallyPage::buildButtons() {
     auto* row = new QHBoxLayout{box};
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(2 * step);
-    for (QAction* action : {method_, close_, turn_, takeBack_})
-        row->addWidget(new KeyButton{action}, 1);
-    row->addWidget(new KeyButton{accept_, KeyButton::Rank::Likely}, 1);
+    for (QAction* action : {method_, turn_, takeBack_, start_, close_, accept_}) {
+        buttons_.emplace_back(action, new KeyButton{action});
+        row->addWidget(buttons_.back().second, 1);
+    }
     return box;
 }
 
 QString TallyPage::help() const {
     return tr(
-        "Count a place: scan its label, then each piece and its width, or the number of ribs. The book's "
+        "What is most worth counting in your minutes stands first; Enter alone starts it, the arrows mark "
+        "another. Or count any place: scan its label, then each piece and its width, or the number of ribs. "
+        "The book's "
         "figures stay hidden until you have told yours. What is near enough is corrected at once; what is "
         "not is measured twice and then settled (F4): the likeliest cause stands first, F9 books it.");
 }
@@ -71,6 +77,8 @@ QString TallyPage::help() const {
 bool TallyPage::settling() const { return stack_->currentWidget() == settle_; }
 
 QWidget& TallyPage::line() { return count_->line(); }
+
+const PlanView& TallyPage::plan() const { return count_->plan(); }
 
 int TallyPage::waiting() const { return settle_->waiting(); }
 
@@ -96,16 +104,22 @@ void TallyPage::typed(const QString& words) {
 
 void TallyPage::showActions() {
     method_->setEnabled(!settling());
+    start_->setEnabled(!settling() && !tally_.count());
     close_->setEnabled(!settling() && tally_.count());
     turn_->setText(settling() ? tr("Count on") : tr("Settle"));
     accept_->setEnabled(settling() && settle_->waiting() > 0);
     takeBack_->setEnabled(settling() && settle_->canTakeBack());
+    const QAction* likely = settling() ? accept_ : tally_.count() ? close_ : start_;
+    for (const auto& [action, button] : buttons_)
+        button->setRank(action == likely ? KeyButton::Rank::Likely : KeyButton::Rank::Plain);
 }
 
 void TallyPage::nextMethod() {
     tally_.nextMethod();
     count_->refresh();
 }
+
+void TallyPage::startPlace() { count_->start(); }
 
 void TallyPage::closePlace() {
     if (tally_.close()) emit waitingChanged();

@@ -3,6 +3,9 @@
 #include "ui/desk/page.h"
 #include "ui/tally/tally.h"
 
+#include <utility>
+#include <vector>
+
 class QAction;
 class QStackedWidget;
 
@@ -10,6 +13,7 @@ namespace riband::ui {
 
 class CountView;
 class KeyButton;
+class PlanView;
 class SettleView;
 
 /// Counting the rack, place by place and blind, and settling what differs.
@@ -27,6 +31,7 @@ public:
     /// The one line of the page: codes that are scanned into it are counted, not opened.
     QWidget& line();
     const Tally& tally() const { return tally_; }
+    const PlanView& plan() const;
 
 private:
     void buildActions();
@@ -35,6 +40,7 @@ private:
     bool settling() const;
     void showActions();
     void nextMethod();
+    void startPlace();
     void closePlace();
     void turn();
     void accept();
@@ -45,7 +51,9 @@ private:
     CountView* count_;
     SettleView* settle_;
     QStackedWidget* stack_;
-    QAction *method_ = nullptr, *close_ = nullptr, *turn_ = nullptr, *accept_ = nullptr, *takeBack_ = nullptr;
+    std::vector<std::pair<QAction*, KeyButton*>> buttons_;
+    QAction *method_ = nullptr, *start_ = nullptr, *close_ = nullptr, *turn_ = nullptr, *accept_ = nullptr,
+            *takeBack_ = nullptr;
 };
 
 } // namespace riband::ui

@@ -4,6 +4,10 @@
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
+#include <QLocale>
+#include <QStringList>
+
+#include <cmath>
 #include <cstdlib>
 
 namespace riband::ui {
@@ -116,6 +120,26 @@ QString say(Explanation explanation) {
         return Words::tr("unexplained");
     }
     return {};
+}
+
+QString say(const shop::counting::PlaceTask& task) {
+    QStringList why;
+    if (task.overdue > 0) why << Words::tr("due: %1 of %2", "pieces").arg(task.overdue).arg(task.pieces);
+    why << Words::tr("probably wrong: %1", "pieces").arg(QLocale{}.toString(task.wrong, 'f', 1));
+    return Words::tr("%1 · pieces: %2 · about %3 min\n%4", "place, pieces, minutes, why")
+        .arg(text(task.place))
+        .arg(task.pieces)
+        .arg((task.seconds + 59) / 60)
+        .arg(why.join(QStringLiteral(" · ")));
+}
+
+QString say(const shop::counting::PieceTask& task) {
+    const char* const classes[] = {"A", "B", "C"};
+    QStringList why{Words::tr("class %1").arg(QLatin1String(classes[static_cast<std::size_t>(task.of)]))};
+    why << (task.days ? Words::tr("counted %1 days ago").arg(*task.days) : Words::tr("never counted"));
+    if (task.cuts > 0) why << Words::tr("cuts since: %1").arg(task.cuts);
+    why << Words::tr("in doubt: %1 %").arg(std::lround(100 * task.doubt));
+    return why.join(QStringLiteral(" · "));
 }
 
 QString shownChange(Unit unit, std::int64_t change) {

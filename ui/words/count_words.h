@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/shop/counting/findings.h"
+#include "core/shop/counting/plan.h"
 #include "core/shop/counting/verdict.h"
 
 #include <QString>
@@ -14,6 +15,10 @@ QString say(store::Explanation explanation);
 QString say(const shop::Finding& finding);
 /// What a proposal says happened, with its figures, and what accepting does.
 QString say(const shop::counting::Proposal& proposal, const shop::Finding& finding, store::Connection& shop);
+/// A place to be counted, and why, in two lines without its value.
+QString say(const shop::counting::PlaceTask& task);
+/// Why a piece is to be counted: "class A · never counted · cuts since it came: 6 · in doubt: 6 %".
+QString say(const shop::counting::PieceTask& task);
 /// A signed width: "−32.6 mm", "+2 ribs".
 QString shownChange(Unit unit, std::int64_t change);
 

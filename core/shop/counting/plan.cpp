@@ -31,7 +31,10 @@ void add(PlaceTask& task, const Candidate& candidate, Class of, const store::Cou
     task.wrong += candidate.doubt;
     task.value = task.value + candidate.value;
     task.seconds += candidate.ready ? secondsToSee : secondsToMeasure;
-    task.gain += value * (candidate.doubt + (share >= 1 ? 0.1 * share : 0));
+    const double gain = value * (candidate.doubt + (share >= 1 ? 0.1 * share : 0));
+    task.gain += gain;
+    task.why.push_back(
+        {candidate.piece, of, candidate.doubt, candidate.days, share >= 1, candidate.cuts, gain});
 }
 
 std::vector<PlaceTask> tasksOf(const std::vector<Candidate>& candidates, const store::CountRules& rules) {
@@ -45,6 +48,8 @@ std::vector<PlaceTask> tasksOf(const std::vector<Candidate>& candidates, const s
     std::vector<PlaceTask> tasks;
     for (auto& [place, task] : byPlace) {
         task.seconds += secondsToPlace;
+        std::stable_sort(task.why.begin(), task.why.end(),
+                         [](const PieceTask& a, const PieceTask& b) { return a.gain > b.gain; });
         tasks.push_back(std::move(task));
     }
     std::sort(tasks.begin(), tasks.end(),

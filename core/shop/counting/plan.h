@@ -21,6 +21,18 @@ struct Candidate {
     double doubt;            ///< that its book is wrong
     std::optional<int> days; ///< since it was last counted; none: never
     bool ready;              ///< is looked at, not measured
+    std::int64_t cuts = 0;   ///< recorded of it since it was last counted
+};
+
+/// Why a piece is worth counting today.
+struct PieceTask {
+    store::PieceId piece;
+    Class of;
+    double doubt;
+    std::optional<int> days;
+    bool overdue; ///< beyond the longest time of its class
+    std::int64_t cuts;
+    double gain;
 };
 
 /// A place to be counted today.
@@ -31,7 +43,8 @@ struct PlaceTask {
     double wrong = 0;              ///< how many pieces of it are probably wrong
     Money value = Money::minor(0); ///< of all its pieces
     int seconds = 0;
-    double gain = 0; ///< what the plan is made by: value in doubt, more where it is overdue
+    double gain = 0;              ///< what the plan is made by: value in doubt, more where it is overdue
+    std::vector<PieceTask> why{}; ///< its pieces, those that gain most first
 };
 
 /// The classes by value and movement together: the first 80 % of their sum are A, up to 95 % B, the rest C.

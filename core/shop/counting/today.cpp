@@ -4,6 +4,7 @@
 #include "core/store/traffic.h"
 
 #include <algorithm>
+#include <numeric>
 #include <set>
 
 namespace riband::shop {
@@ -101,16 +102,19 @@ private:
         const bool counted = scanned != scans_.end();
         const Moment since = counted ? scanned->second.back().at : Moment{piece.received};
         const auto share = moved.find(piece.belt);
+        const Exposure exposure = between(cutsOf(piece.id), since, now_);
         return {.piece = piece.id,
                 .place = piece.place,
                 .value =
                     piece.cost > Money::minor(0) ? piece.cost : belts_.at(piece.belt).price * piece.extent,
                 .moved = share == moved.end() ? Money::minor(0) : share->second,
-                .doubt = doubt.of(between(cutsOf(piece.id), since, now_)),
+                .doubt = doubt.of(exposure),
                 .days = counted ? std::optional{static_cast<int>(
                                       std::chrono::floor<std::chrono::days>(now_ - since).count())}
                                 : std::nullopt,
-                .ready = piece.kind == cutting::PieceKind::Ready};
+                .ready = piece.kind == cutting::PieceKind::Ready,
+                .cuts = std::accumulate(exposure.cuts.begin(), exposure.cuts.end(), std::int64_t{0},
+                                        [](std::int64_t sum, const auto& of) { return sum + of.second; })};
     }
 
     const Shop& shop_;
@@ -128,11 +132,16 @@ CountOutlook countOutlook(const Shop& shop) { return Reading{shop}.outlook(); }
 
 std::vector<counting::PlaceTask> countToday(const Shop& shop, int minutes) {
     CountOutlook outlook = countOutlook(shop);
-    std::set<std::string> open;
+    std::set<std::string> open, fresh;
     for (const store::Count& count : store::Counts{shop.connection}.open())
         open.insert(count.place);
-    std::erase_if(outlook.candidates,
-                  [&](const counting::Candidate& c) { return c.place.empty() || open.contains(c.place); });
+    for (const counting::Candidate& candidate : outlook.candidates)
+        fresh.insert(candidate.place);
+    for (const counting::Candidate& candidate : outlook.candidates)
+        if (candidate.days != 0) fresh.erase(candidate.place);
+    std::erase_if(outlook.candidates, [&](const counting::Candidate& c) {
+        return c.place.empty() || open.contains(c.place) || fresh.contains(c.place);
+    });
     return planDay(outlook.candidates, store::Settings{shop.connection}.read().counting, minutes);
 }
 

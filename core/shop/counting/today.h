@@ -13,7 +13,8 @@ struct CountOutlook {
 };
 CountOutlook countOutlook(const Shop& shop);
 
-/// The places to count today, in so many minutes; those with an open count are left out.
+/// The places to count today, in so many minutes; those with an open count and those of which every piece
+/// was counted within the last day are left out.
 std::vector<counting::PlaceTask> countToday(const Shop& shop, int minutes);
 
 } // namespace riband::shop

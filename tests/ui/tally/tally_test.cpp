@@ -1,10 +1,12 @@
 // A place is counted and settled by scanner and keys; the mouse is never needed.
 #include "core/shop/counting/findings.h"
 #include "core/shop/order.h"
+#include "core/shop/stock.h"
 #include "tests/ui/desk_fixture.h"
 #include "ui/desk/page.h"
 #include "ui/look/key_button.h"
 #include "ui/look/look.h"
+#include "ui/tally/plan_view.h"
 #include "ui/tally/tally_page.h"
 
 #include <QApplication>
@@ -12,7 +14,9 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QSpinBox>
 #include <QTest>
+#include <QThreadPool>
 
 namespace riband::ui {
 
@@ -33,6 +37,14 @@ public:
         scan(width);
     }
     TallyPage& page() { return window().tally(); }
+    /// Waits until the day's plan stands.
+    void planned() {
+        do {
+            QThreadPool::globalInstance()->waitForDone();
+            QApplication::processEvents();
+        } while (!page().plan().settled());
+    }
+    int planLines() { return page().plan().findChild<QListWidget*>()->count(); }
     /// All that can be read on the page.
     QString words() {
         QString all;
@@ -82,6 +94,53 @@ void countAllButOne(TallyDesk& desk) {
 }
 
 } // namespace
+
+TEST_CASE("The day's plan says what to count and why; Enter starts it, and anybody goes on with it",
+          "[tally]") {
+    DeskShop shop;
+    const store::PieceId far = shop.piece("XL 414", mm(190));
+    shop::move(shop.session().shop(), far, "C1");
+    TallyDesk desk{shop};
+    desk.planned();
+    CHECK(desk.words().contains("B3-2 · pieces: 7"));
+    CHECK(desk.words().contains("due: 7 of 7"));
+    CHECK(desk.words().contains("Why B3-2"));
+    CHECK(desk.words().contains("never counted"));
+    CHECK_FALSE(desk.words().contains("128")); // blind here, too
+    desk.keep("plan");
+    desk.press(Qt::Key_Down);
+    CHECK(desk.words().contains("Why C1"));
+    desk.press(Qt::Key_Return);
+    CHECK(desk.page().tally().place() == "C1");
+    CHECK(desk.words().contains("0 of 1 seen"));
+    desk.measure(store::Pieces{shop.connection()}.at(far), "190");
+    CHECK(desk.words().contains("1 of 1 seen"));
+    desk.press(Qt::Key_Escape); // left, not closed
+    desk.planned();
+    CHECK(desk.words().contains("C1 · going on"));
+    CHECK(desk.page().plan().openCount());
+    desk.press(Qt::Key_F5); // the mark stayed on it
+    CHECK(desk.page().tally().place() == "C1");
+    desk.press(Qt::Key_F3);
+    desk.planned();
+    CHECK_FALSE(desk.words().contains("C1 · ")); // proved just now
+    CHECK(desk.words().contains("C1 is counted, nothing is missing."));
+    CHECK(shop.disagreements().empty());
+}
+
+TEST_CASE("The plan fits in the minutes that there are", "[tally]") {
+    DeskShop shop;
+    for (const char* place : {"C1", "C2", "C3", "C4"})
+        shop::move(shop.session().shop(), shop.piece("XL 414", mm(190)), place);
+    TallyDesk desk{shop};
+    desk.planned();
+    CHECK(desk.planLines() == 5); // 20 minutes: seven pieces in four, four places of one in six
+    auto* minutes = desk.page().findChild<QSpinBox*>();
+    minutes->setValue(5);
+    desk.planned();
+    CHECK(desk.planLines() < 5);
+    CHECK(desk.planLines() > 0);
+}
 
 TEST_CASE("A place is counted blind, from the place to what is missing, by keys alone", "[tally]") {
     DeskShop shop;

@@ -71,6 +71,8 @@ TEST_CASE("What was not counted for long comes first, and one place at the least
     REQUIRE(plan.size() == 1);
     CHECK(plan.front().place == "old");
     CHECK(plan.front().overdue == 1);
+    CHECK(plan.front().why.front().days == 200);
+    CHECK(plan.front().why.front().of == Class::A); // half of the value, the other one is A, too
     std::vector<Candidate> many;
     for (int i = 0; i < 100; ++i)
         many.push_back(candidate(i, "A", 100, 0.1));
@@ -131,6 +133,11 @@ TEST_CASE("The plan reads the shop: cuts raise the doubt of a piece, a count tak
     const auto plan = countToday(shop.shop, 2);
     REQUIRE(plan.size() == 1);
     CHECK(plan.front().place == "A1");
+    REQUIRE(plan.front().why.size() == 1);
+    CHECK(plan.front().why.front().piece == cut);
+    CHECK(plan.front().why.front().cuts == 1);
+    CHECK_FALSE(plan.front().why.front().days); // never counted
+    CHECK(plan.front().why.front().overdue);
     const store::CountId count = beginCount(shop.shop, "A1");
     note(shop.shop, count, cut, shop.at(cut).extent, store::Method::Calliper);
     CHECK(doubtOf(cut) < 0.001);
