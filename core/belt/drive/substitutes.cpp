@@ -11,10 +11,18 @@ namespace {
 
 constexpr std::size_t lengthsEachSide = 3;
 constexpr std::size_t widthsEachSide = 2;
+constexpr double stillNear = 0.1; // of the length; common practice, no source
 
-std::vector<Neighbour> nextOnes(const std::vector<Neighbour>& side) {
-    const auto count = static_cast<std::ptrdiff_t>(std::min(side.size(), lengthsEachSide));
-    return {side.begin(), side.begin() + count};
+/// Of one side, from the belt outwards.
+void keepNext(const std::vector<Neighbour>& side, Length length, std::vector<Neighbour>& kept) {
+    bool stockSeen = false;
+    for (std::size_t i = 0; i < side.size(); ++i) {
+        const bool near = 2 * std::abs(side[i].shift) <= stillNear * length.inMillimetres();
+        const bool stocked = !side[i].stock.empty() && near && !stockSeen;
+        if (i >= lengthsEachSide && !stocked) continue;
+        stockSeen = stockSeen || !side[i].stock.empty();
+        kept.push_back(side[i]);
+    }
 }
 
 std::vector<Extent> ribsBeside(Extent asked) {
@@ -70,9 +78,9 @@ std::vector<Neighbour> neighbours(const Belt& belt, const std::optional<Extent>&
         side.push_back({{belt.profile, known.teeth, length, ""}, shift, known.stock});
     }
     std::reverse(shorter.begin(), shorter.end());
-    std::vector<Neighbour> all = nextOnes(shorter);
-    for (const Neighbour& neighbour : nextOnes(longer))
-        all.push_back(neighbour);
+    std::vector<Neighbour> all;
+    keepNext(shorter, belt.length, all);
+    keepNext(longer, belt.length, all);
     std::stable_sort(all.begin(), all.end(), [](const Neighbour& a, const Neighbour& b) {
         if (a.stock.empty() != b.stock.empty()) return b.stock.empty();
         return std::abs(a.shift) < std::abs(b.shift);

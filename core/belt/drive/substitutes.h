@@ -21,7 +21,9 @@ struct Neighbour {
     double shift;
     std::vector<Stocked> stock;
 };
-/// The three lengths next to it on either side that exist, those in stock first, then the nearest.
+/// The three lengths next to it on either side that exist, and the next on either side that is in stock and
+/// no more than a tenth longer or shorter (common practice, no source): those in stock first, then the
+/// nearest.
 std::vector<Neighbour> neighbours(const Belt& belt, const std::optional<Extent>& width, const Tables& tables,
                                   const std::vector<Stocked>& stock = {});
 

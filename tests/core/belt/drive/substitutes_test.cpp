@@ -74,6 +74,15 @@ TEST_CASE("Without pulleys the distance changes by half of the length at least",
     CHECK(exact->belts[0].shift > 2.5);
 }
 
+TEST_CASE("What is here is named though others lie between, up to a tenth off", "[drive][substitutes]") {
+    // 770 mm: 710 is 7.8 % shorter, 850 is 10.4 % longer.
+    const std::vector<Stocked> stock = {{beltOf("H5M", 142), Width::millimetres(50)},
+                                        {beltOf("H5M", 170), Width::millimetres(50)}};
+    const auto around = neighbours(beltOf("H5M", 154), Extent{Width::millimetres(25)}, theTables(), stock);
+    CHECK(teethOf(around) == Counts{142, 155, 151, 150, 158, 149, 160});
+    CHECK(around[0].shift == -30);
+}
+
 TEST_CASE("A substitute is never of another profile", "[drive][substitutes]") {
     std::vector<Stocked> stock;
     for (const Profile& profile : theTables().profiles())
