@@ -42,7 +42,8 @@ std::optional<double> numberOf(const Options& options, const char* name, bool ze
     bool good = false;
     const double value = options.value(option).replace(QLatin1Char(','), QLatin1Char('.')).toDouble(&good);
     if (!good || !(value <= mostNumber) || value < 0 || (value == 0 && !zeroToo))
-        refuse(option, options.value(option), Words::tr("a number over nothing is needed."));
+        refuse(option, options.value(option),
+               Words::tr("a number over nothing and up to %1 is needed.").arg(mostNumber, 0, 'f', 0));
     return value;
 }
 

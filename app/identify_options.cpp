@@ -159,8 +159,13 @@ QString optionOf(Measure what) {
 
 Errors errorsOf(const Options& options, const Instruments& measuring) {
     Errors errors = belt::identify::errorsOf(measuring, conditionOf(options));
-    for (const QString& text : options.values(QStringLiteral("error")))
+    QStringList named;
+    for (const QString& text : options.values(QStringLiteral("error"))) {
+        const QString name = text.section(QLatin1Char('='), 0, 0);
+        if (named.contains(name)) refuse(QStringLiteral("error"), text, Words::tr("it has one already."));
+        named << name;
         takeError(text, errors);
+    }
     return errors;
 }
 

@@ -16,6 +16,18 @@ void refuseCount(const Usage& usage, const QStringList& given) {
                            .arg(given.at(usage.positionals.size())));
 }
 
+/// Which of two values is meant nobody can tell; the last one would win without a word. An option that says
+/// a key with its value (N=MM) may be repeated.
+void refuseTwice(const Usage& usage, const QCommandLineParser& parser) {
+    for (const QCommandLineOption& option : usage.options) {
+        const QString name = option.names().constFirst();
+        if (option.valueName().isEmpty() || option.valueName().contains(QLatin1Char('='))) continue;
+        if (const QStringList values = parser.values(name); values.size() > 1)
+            throw BadInput(ui::Words::tr("--%1 is given twice, %2 and %3: give it once.")
+                               .arg(name, values.at(0), values.at(1)));
+    }
+}
+
 /// Qt names the program by its path and knows of no verbs; the rest of its text is good.
 QString helpOf(const Usage& usage, const QCommandLineParser& parser) {
     QString first = QStringLiteral("Usage: riband %1 [options]").arg(usage.verb);
@@ -41,6 +53,7 @@ Options::Options(const Usage& usage, const QStringList& arguments) : verb_{usage
         throw BadInput(parser_.errorText() + QLatin1Char(' ') +
                        ui::Words::tr("Try: riband %1 --help").arg(verb_));
     if (parser_.isSet(help)) throw HelpAsked{helpOf(usage, parser_)};
+    refuseTwice(usage, parser_);
     refuseCount(usage, parser_.positionalArguments());
 }
 

@@ -119,10 +119,35 @@ TEST_CASE("riband identify refuses what is no measure and says how it is written
         QStringList{"--teeth", "100", "--error", "teeth"},
         QStringList{"--teeth", "100", "--error", "colour=1"},
         QStringList{"--teeth", "100", "--error", "teeth=0"}, QStringList{"--teeth", "100", "--new", "--used"},
-        QStringList{"--colour", "red"}, QStringList{"100"});
+        QStringList{"--colour", "red"}, QStringList{"100"}, QStringList{"--teeth", "100", "--teeth", "101"},
+        QStringList{"--shape", "trapezoid", "--shape", "ribs"},
+        QStringList{"--teeth", "100", "--error", "flat=1", "--error", "flat=2"});
     INFO(call.join(' ').toStdString());
     const Answer answer = run(QStringList{"identify"} + call + QStringList{"--json"});
     CHECK(answer.exit == 2);
     CHECK(answer.out.isEmpty());
     CHECK(answer.err.startsWith("riband identify: "));
+}
+
+TEST_CASE("An option that is given twice is refused by both values, and a measure names its teeth",
+          "[app][identify]") {
+    CHECK(run({"identify", "--outside", "1200", "--outside", "1300"})
+              .err.contains("--outside is given twice, 1200 and 1300: give it once."));
+    CHECK(run({"drive", "--profile", "T5", "--z1", "20", "--z1", "30", "--z2", "40", "--centre", "300"})
+              .err.contains("--z1 is given twice, 20 and 30"));
+    CHECK(run({"identify", "--pitch-over", "20=1e300"}).err.contains("over 20 teeth: no belt is as large"));
+}
+
+TEST_CASE("riband identify says how far a count alone is off all belts, not that ribs have no teeth",
+          "[app][identify]") {
+    const Answer few = run({"identify", "--teeth", "1"});
+    CHECK(few.exit == 2);
+    CHECK(few.err.contains("9 teeth less than the 10 teeth of")); // the fewest that are reckoned with
+    const Answer many = run({"identify", "--teeth", "19999"});
+    CHECK(many.exit == 2);
+    CHECK(many.err.contains(" teeth more than the "));
+    const Answer ribs = run({"identify", "--ribs", "6", "--teeth", "150"});
+    CHECK(ribs.exit == 2);
+    CHECK(ribs.err.contains("The number of teeth does not go with P")); // a profile: no length was measured
+    CHECK_FALSE(ribs.err.contains("PJ 4"));
 }

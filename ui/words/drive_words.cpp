@@ -220,6 +220,7 @@ QString describe(const Choice& choice) {
     QStringList parts{
         Words::tr("%1: at %2, %3")
             .arg(nameOf(choice.belt), shownMillimetres(choice.run.centre), shownShift(choice.shift)),
+        Words::tr("ratio %1").arg(shownRatio(choice.run.ratio)),
         Words::tr("arcs %1 and %2")
             .arg(shownDegrees(choice.run.arcSmallDegrees), shownDegrees(choice.run.arcLargeDegrees))};
     if (choice.run.mesh) parts << meshWords(choice.run.teethInMesh());

@@ -33,6 +33,12 @@ QString listed(const QStringList& names) {
         .arg(names.mid(0, names.size() - 1).join(QStringLiteral(", ")), names.last());
 }
 
+QString allOf(const QStringList& parts) {
+    if (parts.size() < 2) return parts.join(QString());
+    return Words::tr("%1 and %2", "the last two of a list of which all are meant")
+        .arg(parts.mid(0, parts.size() - 1).join(QStringLiteral(", ")), parts.last());
+}
+
 QString withChance(const Candidate& candidate) {
     return QStringLiteral("%1 (%2)").arg(nameOf(candidate), shownChance(candidate.probability));
 }
@@ -163,7 +169,7 @@ QString say(SeenShape shape) {
 
 QString say(const SampleFault& fault) {
     using Kind = SampleFault::Kind;
-    const QString what = capitalised(nameOf(fault.what));
+    const QString what = capitalised(nameOf(fault.what, fault.over));
     switch (fault.kind) {
     case Kind::Nothing:
         return Words::tr("Nothing was measured. Begin with the distance over 20 teeth, laid flat.");
@@ -218,11 +224,12 @@ QString say(const Disagreement& disagreement) {
     if (disagreement.what == Measure::Shape)
         return Words::tr("The shape of the tooth is not that of %1, which all else fits.")
             .arg(text(disagreement.belt.profile));
+    if (disagreement.expected == 0)
+        return Words::tr("%1 does not go with %2, which all else fits.")
+            .arg(what, text(disagreement.belt.profile));
     // A measure of one profile says nothing of the length.
     const QString belt = tellsLength(disagreement.what) ? text(belt::designation(disagreement.belt))
                                                         : text(disagreement.belt.profile);
-    if (disagreement.expected == 0)
-        return Words::tr("%1 does not go with %2, which all else fits.").arg(what, belt);
     const QString off = shownReading(disagreement.what, std::abs(disagreement.by()));
     const QString given = shownReading(disagreement.what, disagreement.given);
     const QString expected = shownReading(disagreement.what, disagreement.expected);
@@ -249,12 +256,19 @@ QString say(const Apart& apart, int taken, const std::optional<Next>& next) {
         return Words::tr("Over %1 teeth %2 and %3 differ by %4.")
             .arg(taken)
             .arg(first, second, millimetres(apart.over(taken)));
-    const QString sizes =
-        Words::tr("by %1 in thickness, %2 in the height of the tooth and %3 in its root")
-            .arg(millimetres(apart.thickness), millimetres(apart.height), millimetres(apart.root));
     if (apart.first->ribbed() || apart.second->ribbed()) return {};
-    return apart.sameShape ? Words::tr("%1 and %2 have one shape and differ %3.").arg(first, second, sizes)
-                           : Words::tr("%1 and %2 differ in shape, and %3.").arg(first, second, sizes);
+    QStringList sizes;
+    const auto differ = [&sizes](double by, const QString& words) {
+        if (by >= .005) sizes << words.arg(millimetres(by));
+    };
+    differ(apart.thickness, Words::tr("by %1 in thickness"));
+    differ(apart.height, Words::tr("by %1 in the height of the tooth"));
+    differ(apart.root, Words::tr("by %1 at its root"));
+    if (sizes.isEmpty())
+        return apart.sameShape ? QString{} : Words::tr("%1 and %2 differ in shape only.").arg(first, second);
+    return (apart.sameShape ? Words::tr("%1 and %2 have one shape and differ %3.")
+                            : Words::tr("%1 and %2 differ in shape, and %3."))
+        .arg(first, second, allOf(sizes));
 }
 
 QString why(const Identification& answer, const Sample& sample) {

@@ -33,11 +33,19 @@ double squares(const std::vector<double>& misfits) {
     return sum;
 }
 
+/// A belt on which a measure can't be taken at all is farther off than any figure: teeth are not looked for
+/// on a ribbed belt while there is a toothed one.
+double farOff(const std::vector<double>& misfits) {
+    constexpr double farther = 1e15;
+    return squares(misfits) +
+           farther * static_cast<double>(std::count(misfits.begin(), misfits.end(), misfitOfImpossible));
+}
+
 /// `likely`: logarithm of prior and looks.
 void look(const std::vector<double>& misfits, double likely, std::size_t index, Search& search) {
     const auto off = std::count_if(misfits.begin(), misfits.end(), [](double z) { return z > mostMisfit; });
     const double all = squares(misfits);
-    search.nearest.take(likely - all / 2, index);
+    search.nearest.take(likely - farOff(misfits) / 2, index);
     if (off == 0) search.allFit = true;
     if (off != 1) return;
     for (std::size_t i = 0; i < misfits.size(); ++i)

@@ -55,7 +55,7 @@ const Measurement* Sample::find(Measure what) const {
 std::optional<SampleFault> faultOf(const Sample& sample) {
     if (sample.measured.empty() && !sample.shape) return SampleFault{Kind::Nothing, Measure::PitchOver};
     for (const Measurement& each : sample.measured)
-        if (const auto kind = faultOf(each)) return SampleFault{*kind, each.what};
+        if (const auto kind = faultOf(each)) return SampleFault{*kind, each.what, each.over};
     return std::nullopt;
 }
 

@@ -83,6 +83,7 @@ struct SampleFault {
     };
     Kind kind;
     Measure what;
+    int over = 0; ///< as in the measurement
 };
 std::optional<SampleFault> faultOf(const Sample& sample);
 

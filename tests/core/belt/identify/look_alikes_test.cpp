@@ -1,5 +1,6 @@
 #include "tests/catch.h"
 
+#include "core/belt/identify/interchange.h"
 #include "tests/core/belt/identify/counter.h"
 
 #include <algorithm>
@@ -62,6 +63,13 @@ TEST_CASE("Nearly equal pitches differ by so much over 10, 20 and 50 teeth", "[i
     }
 }
 
+TEST_CASE("Of nearly equal pitches none may stand for the other", "[identify]") {
+    for (const Pair& pair : nearly) {
+        INFO(pair.first << " and " << pair.second);
+        CHECK_FALSE(interchange(*sizesOf(pair.first).profile, *sizesOf(pair.second).profile).interchanges());
+    }
+}
+
 TEST_CASE("Of nearly equal pitches, both as usual, neither is certain halfway between", "[identify]") {
     for (const Pair& pair : nearly) {
         INFO(pair.first << " and " << pair.second);
@@ -106,7 +114,8 @@ TEST_CASE("Over 10 teeth T5 and XL differ by 0.8 mm and can't be told apart; ove
 }
 
 TEST_CASE("Of one pitch the shape tells, where it is seen", "[identify]") {
-    const auto& group = GENERATE(std::vector<const char*>{"H3M", "S3M", "R3M", "G3M", "AT3"},
+    const auto& group = GENERATE(std::vector<const char*>{"G2M", "S2M", "T2"},
+                                 std::vector<const char*>{"H3M", "S3M", "R3M", "G3M", "AT3"},
                                  std::vector<const char*>{"T5", "AT5", "H5M", "S5M", "R5M", "G5M"},
                                  std::vector<const char*>{"H8M", "S8M", "R8M", "G8M"},
                                  std::vector<const char*>{"T10", "AT10"},
@@ -120,7 +129,14 @@ TEST_CASE("Of one pitch the shape tells, where it is seen", "[identify]") {
                              read(Measure::ToothHeight, figures.height.mean)},
                             sizes.shape};
         const Identification answer = identify::identify(sample, listsOnly());
-        CHECK(answer.candidates.front().profile->name == name);
+        // MXL is as thick as T2 and 0.64 mm apart over 20 teeth, which a rule can't tell: both are stated.
+        if (std::string{name} != "T2") CHECK(answer.candidates.front().profile->name == name);
+        for (const char* other : group)
+            if (std::string{other} != name) {
+                CHECK(chanceOf(answer, name) > chanceOf(answer, other));
+                CHECK(interchange(*sizes.profile, *sizesOf(other).profile).verdict ==
+                      Interchange::Verdict::SamePitchNo);
+            }
     }
 }
 
