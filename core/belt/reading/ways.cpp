@@ -36,7 +36,7 @@ public:
 private:
     void add(const std::string& name, const Style& style) {
         const Profile* profile = tables_.profile(name);
-        if (profile && phrase_.doubleSided && !profile->ribbed()) profile = doubleSided(*profile, tables_);
+        if (profile && phrase_.doubleSided) profile = doubleSided(*profile, tables_);
         if (profile) ways_.push_back({profile, style});
     }
 

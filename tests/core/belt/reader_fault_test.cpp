@@ -74,6 +74,7 @@ TEST_CASE("Belts that are not cut from a sleeve are named", "[reader]") {
         {"T10 open 25", "! OpenEnded open"},
         {"T10 25 open-ended", "! OpenEnded open-ended"},
         {"roll T10 25", "! OpenEnded roll"},
+        {"T10 25 by the metre", "! OpenEnded by the metre"},
     });
 }
 

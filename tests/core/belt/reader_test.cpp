@@ -269,6 +269,7 @@ TEST_CASE("Teeth on both sides", "[reader]") {
         {"double sided L 300 075", "DL 300 @19.05"},
         {"T20 2000 50 DL", "! UnknownProfile T20-DL"},
         {"double R8M 1200 30", "! UnknownProfile DR8M"},
+        {"6 PJ 1194 double-sided", "! UnknownProfile DPJ"}, // ribs on both sides: no sleeve gives them
     });
     CHECK(understand("960DH8M50", theTables()).readings.front().doubleSided);
 }
