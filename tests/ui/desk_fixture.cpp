@@ -82,7 +82,7 @@ void DeskWindow::settle() {
     do {
         QThreadPool::globalInstance()->waitForDone();
         QApplication::processEvents();
-    } while (!counter().settled());
+    } while (!counter().settled() || !window_.drive().settled() || !window_.which().settled());
 }
 
 void DeskWindow::type(const QString& words) {

@@ -57,7 +57,7 @@ void CounterPage::showEvidence() {
         reading && !evidence_.isEmpty() ? evidence_.of(reading->belt) : std::vector<Evidence::Finding>{};
     strip_->show(evidence_, findings);
     if (!inquiry_.wanted()) return; // first what is asked of the words
-    const Choices rather = evidenceChoices(*reading, findings, disagrees(), session_);
+    const Choices rather = evidenceChoices(*reading, findings, disagrees(), *here_, session_.tables());
     if (!rather.choices.empty()) choices_->show(rather);
 }
 
@@ -65,6 +65,7 @@ void CounterPage::takeMeasured(const MeasuredBelt& measured) {
     const belt::Reading* before = inquiry_.open().empty() ? inquiry_.reading() : nullptr;
     const std::optional<belt::Belt> said = before ? std::optional{before->belt} : std::nullopt;
     QString words = text(measured.profile);
+    if (measured.byTheMetre) words += QStringLiteral(" open-ended"); // the reader says what that means
     if (measured.belt) {
         belt::Reading reading{*measured.belt, measured.width};
         if (before) {

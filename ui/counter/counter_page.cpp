@@ -34,7 +34,7 @@ constexpr int SlipWidth = 392;
 
 CounterPage::CounterPage(Session& session, QWidget* parent)
     : Page{parent}, session_{session}, inquiry_{session.tables()}, evidence_{session.tables()},
-      advice_{new Advice{session, this}}, line_{new QLineEdit},
+      here_{new StockReader{session, this}}, advice_{new Advice{session, this}}, line_{new QLineEdit},
       understood_{new UnderstoodStrip{session.tables()}}, strip_{new EvidenceStrip{session.tables()}},
       choices_{new ChoiceList}, below_{new QStackedWidget}, card_{new SuggestionCard}, hint_{new QWidget},
       waysModel_{new WaysModel{this}}, ways_{new QListView}, pickForm_{new PickForm{session}} {
@@ -137,6 +137,10 @@ void CounterPage::connectAll() {
     connect(choices_, &ChoiceList::picked, this, &CounterPage::take);
     connect(choices_, &ChoiceList::left, line_, qOverload<>(&QWidget::setFocus));
     connect(advice_, &Advice::changed, this, &CounterPage::showAdvice);
+    connect(here_, &StockReader::read, this, [this] {
+        showEvidence();
+        showAdvice();
+    });
     connect(card_, &SuggestionCard::shelfWanted, this, [this](bool wanted) { advice_->setNoShelf(!wanted); });
     connect(pickForm_, &PickForm::picked, line_, &QLineEdit::setText);
     connect(pickForm_, &PickForm::done, this, &CounterPage::pickOrType);
@@ -158,11 +162,12 @@ QString CounterPage::help() const {
         "something is open, Enter goes to the choices and a digit picks one.");
 }
 
-bool CounterPage::settled() const { return !advice_->searching(); }
+bool CounterPage::settled() const { return !advice_->searching() && !here_->busy(); }
 
 void CounterPage::refresh() {
     if (below_->currentWidget() == pickForm_) pickForm_->refresh();
     readTapeError();
+    here_->forget();
     lineChanged(line_->text()); // the pieces may be others by now
     if (!line_->hasFocus()) line_->setFocus();
 }
@@ -243,11 +248,18 @@ void CounterPage::showNothingHere() {
         sentences << tr("%1 of it would stay here.").arg(shown(outlook.belt.newSleeve - taken));
     if (outlook.belt.deliveryDays > 0)
         sentences << tr("Delivery takes %n days.", nullptr, outlook.belt.deliveryDays);
-    if (choices_->isEmpty())
-        session_.attempt([&] { choices_->show(substituteChoices(*inquiry_.reading(), session_)); });
+    showSubstitutes();
     card_->showNone(tr("%1 is not here").arg(text(outlook.belt.designation)),
                     sentences.join(QLatin1Char(' ')));
     waysBox_->setVisible(false);
+}
+
+/// What could be sold in its place; nothing while it is still being looked up.
+void CounterPage::showSubstitutes() {
+    const belt::Reading& said = *inquiry_.reading();
+    if (!choices_->isEmpty()) return;
+    if (const auto* stock = here_->of(said.belt.profile))
+        choices_->show(substituteChoices(said, *stock, session_.tables()));
 }
 
 std::optional<SlipLine> CounterPage::pending() const {

@@ -6,6 +6,7 @@
 #include "ui/counter/order_slip.h"
 #include "ui/desk/page.h"
 #include "ui/desk/session.h"
+#include "ui/desk/stock_reader.h"
 
 class QAction;
 class QLineEdit;
@@ -79,6 +80,7 @@ private:
     void showAdvice();
     void showSuggestion(const shop::Outlook& outlook, const shop::Way& way);
     void showNothingHere();
+    void showSubstitutes();
     void sayWhy();
     void shelfOrNot();
     void showSlip();
@@ -112,6 +114,7 @@ private:
     Inquiry inquiry_;
     OrderInHand hand_;
     Evidence evidence_;
+    StockReader* here_; ///< what could be offered instead
     Advice* advice_;
     std::optional<store::TicketId> lastTicket_;
 

@@ -1,6 +1,8 @@
 #include "ui/counter/evidence.h"
 
 #include "core/belt/identify/interchange.h"
+#include "core/belt/said_profile.h"
+#include "ui/words/drive_words.h"
 #include "ui/words/identify_words.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
@@ -101,10 +103,16 @@ void Evidence::clear() {
 }
 
 const belt::Profile* Evidence::pulley() const {
-    const belt::Profile* found = nullptr;
-    for (const belt::Profile& profile : tables_->profiles())
-        if (text(profile.name).compare(pulley_, Qt::CaseInsensitive) == 0) found = &profile;
-    return found;
+    const auto may = pulleys();
+    return may.size() == 1 ? may.front() : nullptr;
+}
+
+std::vector<const belt::Profile*> Evidence::pulleys() const {
+    return belt::profilesSaid(pulley_.toStdString(), *tables_);
+}
+
+QString Evidence::pulleyFault() const {
+    return pulleyIsKnown() ? QString{} : QStringLiteral("%1: %2").arg(pulley_, sayNotOneProfile(pulleys()));
 }
 
 std::optional<double> Evidence::tapeFigure() const {
@@ -162,9 +170,16 @@ void Evidence::ofMeasured(const belt::Belt& wanted, std::vector<Finding>& found)
                  EvidenceWords::tr("%1 was said, %2 was measured (%3). %4")
                      .arg(name(*said_), name(wanted), chance, say(verdict, name(*said_), name(wanted))),
                  {*said_}});
-        } else
+        } else if (measured_->rival.empty())
             found.push_back(
                 {Finding::Kind::Fits, EvidenceWords::tr("The old belt measures the same (%1).").arg(chance)});
+        if (!measured_->rival.empty())
+            found.push_back(
+                {Finding::Kind::Warns,
+                 EvidenceWords::tr("What was measured is not settled: it is %1 by %2 only, and may be %3. "
+                                   "Ctrl+W measures on.")
+                     .arg(measured_->belt ? name(*measured_->belt) : text(seen->name), chance,
+                          text(measured_->rival))});
         return;
     }
     if (measured_->belt) {
@@ -176,8 +191,8 @@ void Evidence::ofMeasured(const belt::Belt& wanted, std::vector<Finding>& found)
              {*measured_->belt}});
         return;
     }
+    // Not even teeth on one side and on both: the other side drives something, too.
     const Interchange verdict = belt::identify::interchange(*asked, *seen);
-    if (runsOn(verdict)) return;
     found.push_back({Finding::Kind::Stops,
                      EvidenceWords::tr("The old belt measures %1 (%2), not what was said. %3")
                          .arg(text(seen->name), chance, say(verdict, text(asked->name), text(seen->name))),

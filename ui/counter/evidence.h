@@ -33,6 +33,8 @@ public:
 
     /// What was typed as the pulley's profile is one; true if nothing was.
     bool pulleyIsKnown() const { return pulley_.isEmpty() || pulley(); }
+    /// "8M: this may be H8M, ...": what is the matter with it; "" if it is known.
+    QString pulleyFault() const;
     bool tapeIsFigure() const { return tape_.isEmpty() || tapeFigure(); }
 
     struct Finding {
@@ -49,6 +51,7 @@ public:
 
 private:
     const belt::Profile* pulley() const;
+    std::vector<const belt::Profile*> pulleys() const; ///< that may be meant
     std::optional<double> tapeFigure() const;
     void ofPulley(const belt::Belt& wanted, std::vector<Finding>& found) const;
     void ofTape(const belt::Belt& wanted, std::vector<Finding>& found) const;

@@ -1,6 +1,5 @@
 #include "ui/counter/evidence_choices.h"
 
-#include "core/shop/cuttable.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -16,10 +15,12 @@ struct EvidenceChoiceWords {
 
 constexpr std::size_t mostRather = 4;
 
-/// "380 mm here", "not here".
-QString hereOf(const belt::Belt& belt, const Session& session) {
+/// "up to 380 mm here", "not here"; "" while it is being looked up.
+QString hereOf(const belt::Belt& belt, StockReader& stock) {
+    const auto* known = stock.of(belt.profile);
+    if (!known) return {};
     Extent widest = Extent::none(belt.teeth ? Unit::Micrometre : Unit::Rib);
-    for (const auto& stocked : shop::cuttable(session.shop(), belt.profile)) {
+    for (const auto& stocked : *known) {
         if (stocked.belt.length != belt.length) continue;
         widest = std::max(widest, stocked.widest);
         for (const Extent ready : stocked.ready)
@@ -29,20 +30,21 @@ QString hereOf(const belt::Belt& belt, const Session& session) {
                            : EvidenceChoiceWords::tr("up to %1 here").arg(shown(widest));
 }
 
-std::optional<Choice> choiceFor(const belt::Reading& said, const belt::Belt& belt, const Session& session) {
+std::optional<Choice> choiceFor(const belt::Reading& said, const belt::Belt& belt, StockReader& stock,
+                                const belt::Tables& tables) {
     belt::Reading other = said;
     other.belt = belt;
     other.remarks.clear();
     if (other.width && belt.teeth.has_value() != said.belt.teeth.has_value()) other.width.reset();
-    const auto words = wordsFor(other, session.tables());
+    const auto words = wordsFor(other, tables);
     if (!words) return std::nullopt;
-    return Choice{Choice::Does::Say, text(belt::designation(belt)), hereOf(belt, session), *words};
+    return Choice{Choice::Does::Say, text(belt::designation(belt)), hereOf(belt, stock), *words};
 }
 
 } // namespace
 
 Choices evidenceChoices(const belt::Reading& said, const std::vector<Evidence::Finding>& findings,
-                        bool stopped, const Session& session) {
+                        bool stopped, StockReader& stock, const belt::Tables& tables) {
     Choices made;
     std::vector<belt::Belt> told;
     for (const auto& finding : findings)
@@ -50,7 +52,7 @@ Choices evidenceChoices(const belt::Reading& said, const std::vector<Evidence::F
             if (std::find(told.begin(), told.end(), belt) != told.end() || told.size() == mostRather)
                 continue;
             told.push_back(belt);
-            if (const auto choice = choiceFor(said, belt, session)) made.choices.push_back(*choice);
+            if (const auto choice = choiceFor(said, belt, stock, tables)) made.choices.push_back(*choice);
         }
     const bool against = std::any_of(findings.begin(), findings.end(), [](const auto& finding) {
         return finding.kind != Evidence::Finding::Kind::Fits;

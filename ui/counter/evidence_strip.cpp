@@ -89,7 +89,7 @@ void EvidenceStrip::show(const Evidence& evidence, const std::vector<Evidence::F
     QStringList bad, good;
     for (const auto& each : findings)
         (each.kind == Evidence::Finding::Kind::Fits ? good : bad) << each.words;
-    if (!evidence.pulleyIsKnown()) bad << tr("%1 is no profile of the tables.").arg(pulley().trimmed());
+    if (!evidence.pulleyIsKnown()) bad << evidence.pulleyFault();
     if (!evidence.tapeIsFigure()) bad << tr("%1 is no length in mm.").arg(tape().trimmed());
     mark(*pulley_, evidence.pulleyIsKnown());
     mark(*tape_, evidence.tapeIsFigure());

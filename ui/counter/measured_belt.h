@@ -14,6 +14,8 @@ struct MeasuredBelt {
     std::optional<belt::Belt> belt; ///< nothing while its length was not measured
     std::optional<Extent> width;    ///< to offer; nothing if it was not measured
     double probability;
+    bool byTheMetre = false; ///< open-ended: no sleeve gives it
+    std::string rival{};     ///< what it may be as well, where that is in doubt
 };
 
 } // namespace riband::ui

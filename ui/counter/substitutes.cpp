@@ -1,7 +1,6 @@
 #include "ui/counter/substitutes.h"
 
 #include "core/belt/drive/substitutes.h"
-#include "core/shop/cuttable.h"
 #include "ui/words/drive_words.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
@@ -37,17 +36,14 @@ belt::Belt stockedBelt(const belt::drive::Neighbour& near) {
 }
 
 void addLengths(std::vector<Choice>& choices, const belt::Reading& reading, const std::vector<Stocked>& stock,
-                const belt::Tables& tables) {
-    std::size_t here = 0, elsewhere = 0;
+                const belt::Tables& tables, bool here) {
+    const std::size_t most = choices.size() + (here ? mostHere : mostElsewhere);
     for (const auto& near : belt::drive::neighbours(reading.belt, reading.width, tables, stock)) {
-        std::size_t& count = near.stock.empty() ? elsewhere : here;
-        if (count == (near.stock.empty() ? mostElsewhere : mostHere)) continue;
+        if (near.stock.empty() == here || choices.size() == most) continue;
         const belt::Belt belt = stockedBelt(near);
         const QString words = wordsOf(reading, belt, reading.width, tables);
         if (words.isEmpty()) continue;
-        ++count;
-        const QString where =
-            near.stock.empty() ? SubstituteWords::tr("not here either") : shownStock(near.stock);
+        const QString where = here ? shownStock(near.stock) : SubstituteWords::tr("not here either");
         choices.push_back({Choice::Does::Say, text(belt::designation(belt)),
                            SubstituteWords::tr("%1 · pulleys at least %2").arg(where, shownShift(near.shift)),
                            words});
@@ -56,7 +52,7 @@ void addLengths(std::vector<Choice>& choices, const belt::Reading& reading, cons
 
 /// Those that the pieces of this very belt still give.
 void addWidths(std::vector<Choice>& choices, const belt::Reading& reading, const std::vector<Stocked>& stock,
-               const belt::Tables& tables) {
+               const belt::Tables& tables, bool wider) {
     const belt::Profile* profile = tables.profile(reading.belt.profile);
     const auto here = std::find_if(stock.begin(), stock.end(),
                                    [&](const Stocked& stocked) { return stocked.belt == reading.belt; });
@@ -66,6 +62,7 @@ void addWidths(std::vector<Choice>& choices, const belt::Reading& reading, const
         return std::abs(a.share - 1) < std::abs(b.share - 1); // the one that pulls most alike first
     });
     for (const auto& other : others) {
+        if ((other.share > 1) != wider) continue;
         const QString words = wordsOf(reading, reading.belt, other.width, tables);
         if (words.isEmpty() || !belt::drive::wideEnough(*here, other.width)) continue;
         choices.push_back({Choice::Does::Say, SubstituteWords::tr("%1 wide").arg(shown(other.width)),
@@ -76,13 +73,15 @@ void addWidths(std::vector<Choice>& choices, const belt::Reading& reading, const
 
 } // namespace
 
-Choices substituteChoices(const belt::Reading& reading, const Session& session) {
-    const auto stock = shop::cuttable(session.shop(), reading.belt.profile);
+Choices substituteChoices(const belt::Reading& reading, const std::vector<Stocked>& stock,
+                          const belt::Tables& tables) {
     Choices made;
     made.heading = SubstituteWords::tr("In its place, if the drive can take it:");
     made.onlyByAlt = true;
-    addWidths(made.choices, reading, stock, session.tables());
-    addLengths(made.choices, reading, stock, session.tables());
+    addWidths(made.choices, reading, stock, tables, true);
+    addLengths(made.choices, reading, stock, tables, true);
+    addWidths(made.choices, reading, stock, tables, false);
+    addLengths(made.choices, reading, stock, tables, false);
     if (made.choices.empty()) return {};
     made.choices.push_back({Choice::Does::Drive,
                             SubstituteWords::tr("Can the drive take it?"),

@@ -33,6 +33,12 @@ QRectF boundsOf(const RoutePicture& picture) {
     };
     for (const Station& station : picture.layout.stations)
         add(pointOf(station.centre), radiusOf(station) * 1.04 + 1);
+    if (picture.mover) { // its ends, too
+        const Station& station = picture.layout.stations[picture.mover->station];
+        const double size = std::hypot(picture.mover->way.x, picture.mover->way.y);
+        for (const double move : {picture.mover->farthest, -picture.mover->back})
+            add(pointOf(station.centre + (move / size) * picture.mover->way), radiusOf(station) + 1);
+    }
     return box;
 }
 

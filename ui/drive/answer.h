@@ -50,12 +50,13 @@ struct DriveAnswer {
     std::vector<QString> headings; ///< of the belts
     std::vector<BeltRow> belts;
     std::optional<RoutePicture> picture;
+    bool stockRead = true; ///< else what is here is still being read
     const belt::Profile* profile = nullptr;
     std::optional<Extent> width;
 };
 
-/// What the shop could give of each belt of a profile (shop::cuttable).
-using StockOf = std::function<std::vector<belt::drive::Stocked>(const std::string& profile)>;
+/// What the shop could give of each belt of a profile (shop::cuttable); nullptr while it is being read.
+using StockOf = std::function<const std::vector<belt::drive::Stocked>*(const std::string& profile)>;
 
 /// Two pulleys as they were typed: nothing is read yet.
 struct TwoQuestion {

@@ -1,6 +1,6 @@
 #include "ui/drive/drive_dialog.h"
 
-#include "core/shop/cuttable.h"
+#include "core/belt/said_profile.h"
 #include "ui/desk/labels.h"
 #include "ui/drive/drive_belts_model.h"
 #include "ui/drive/drive_form.h"
@@ -35,8 +35,9 @@ QLabel* wrapped(const char* role) {
 } // namespace
 
 DriveDialog::DriveDialog(Session& session, QWidget* parent)
-    : QDialog{parent}, session_{session}, form_{new DriveForm{session.tables()}}, picture_{new RouteWidget},
-      open_{wrapped("warn")}, exact_{wrapped("strong")}, warnings_{wrapped("warn")},
+    : QDialog{parent}, session_{session}, stock_{session}, form_{new DriveForm{session.tables()}},
+      picture_{new RouteWidget}, open_{wrapped("warn")}, exact_{wrapped("strong")}, warnings_{wrapped(
+                                                                                        "warn")},
       notes_{wrapped("remark")}, belts_{new DriveBeltsModel{this}}, table_{new QTableView} {
     setWindowTitle(tr("Drive"));
     setObjectName(QStringLiteral("drive"));
@@ -52,8 +53,8 @@ DriveDialog::DriveDialog(Session& session, QWidget* parent)
     column->addLayout(row, 1);
     column->addWidget(buildBelow());
     connect(form_, &DriveForm::changed, this, &DriveDialog::work);
+    connect(&stock_, &StockReader::read, this, &DriveDialog::stockIsRead);
     connect(&session_, &Session::changed, this, [this] {
-        stock_.clear();
         if (isVisible()) work();
     });
     work();
@@ -73,6 +74,8 @@ QWidget* DriveDialog::buildFound() {
     table_->setMinimumHeight(4 * pressHeight);
     connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             &DriveDialog::showPicture);
+    connect(table_, &QTableView::clicked, this,
+            [this](const QModelIndex& at) { chosen_ = belts_->belt(at.row()).belt; });
     connect(table_, &QTableView::doubleClicked, this, &DriveDialog::enter);
     auto* told = new QWidget;
     auto* lines = new QVBoxLayout{told};
@@ -133,14 +136,18 @@ void DriveDialog::buildActions() {
         more_->setText(form_->isMany() ? tr("Only two pulleys") : tr("More than two pulleys"));
         form_->focusFirstEmpty();
     });
-    fresh_ = act(tr("Another drive"), Qt::CTRL | Qt::Key_N, [this] { form_->clear(); });
+    fresh_ = act(tr("Another drive"), Qt::CTRL | Qt::Key_N, [this] {
+        chosen_.reset();
+        form_->clear();
+    });
     remove_ = act(tr("Remove the pulley"), Qt::CTRL | Qt::Key_Delete, [this] { form_->removePulley(); });
     act(tr("The pulley comes earlier"), Qt::ALT | Qt::Key_Up, [this] { form_->movePulley(-1); });
     act(tr("The pulley comes later"), Qt::ALT | Qt::Key_Down, [this] { form_->movePulley(1); });
 }
 
 void DriveDialog::bring(const belt::Reading* said) {
-    stock_.clear();
+    stock_.forget();
+    chosen_.reset();
     quantity_ = said ? said->quantity : 1;
     if (said && from_ != said->belt) {
         from_ = said->belt;
@@ -152,25 +159,31 @@ void DriveDialog::bring(const belt::Reading* said) {
     form_->focusFirstEmpty();
 }
 
-std::vector<belt::drive::Stocked> DriveDialog::stockOf(const std::string& profile) {
-    const auto known = stock_.find(profile);
-    if (known != stock_.end()) return known->second;
-    session_.attempt([&] { stock_[profile] = shop::cuttable(session_.shop(), profile); });
-    return stock_[profile];
+/// As soon as the profile is known, so that what is here is known when the rest is typed.
+void DriveDialog::beginReading() {
+    const QString profile = form_->isMany() ? form_->many().profile : form_->two().profile;
+    const auto may = belt::profilesSaid(profile.toStdString(), session_.tables());
+    if (may.size() == 1) stock_.of(may.front()->name);
 }
 
 void DriveDialog::work() {
-    std::optional<belt::Belt> before;
-    if (table_->currentIndex().isValid()) before = belts_->belt(table_->currentIndex().row()).belt;
-    const auto stock = [this](const std::string& profile) { return stockOf(profile); };
+    entered_ = false;
+    beginReading();
+    const auto stock = [this](const std::string& profile) { return stock_.of(profile); };
     answer_ = form_->isMany() ? answerTo(form_->many(), session_.tables(), stock)
                               : answerTo(form_->two(), session_.tables(), stock);
     form_->show(answer_);
-    showAnswer(before);
+    showAnswer();
 }
 
-/// The belt that was chosen stays so while it is still among them.
-void DriveDialog::showAnswer(const std::optional<belt::Belt>& before) {
+void DriveDialog::stockIsRead() {
+    const bool entered = entered_;
+    work();
+    if (entered && isVisible()) enter();
+}
+
+/// The belt that a person chose stays so while it is still among them.
+void DriveDialog::showAnswer() {
     const auto say = [](QLabel& words, const QString& text) {
         words.setText(text);
         words.setVisible(!text.isEmpty());
@@ -182,7 +195,7 @@ void DriveDialog::showAnswer(const std::optional<belt::Belt>& before) {
     say(*notes_, answer_.notes.join(QLatin1Char('\n')));
     belts_->setBelts(answer_.headings, answer_.belts);
     table_->setVisible(!answer_.belts.empty());
-    const int row = before ? belts_->rowOf(*before) : -1;
+    const int row = chosen_ ? belts_->rowOf(*chosen_) : -1;
     if (belts_->rowCount() > 0) select(std::max(row, 0));
     showPicture();
 }
@@ -199,7 +212,9 @@ void DriveDialog::showPicture() {
 
 void DriveDialog::choose(int by) {
     const int row = table_->currentIndex().isValid() ? table_->currentIndex().row() + by : 0;
-    if (row >= 0 && row < belts_->rowCount()) select(row);
+    if (row < 0 || row >= belts_->rowCount()) return;
+    chosen_ = belts_->belt(row).belt;
+    select(row);
 }
 
 void DriveDialog::select(int row) {
@@ -207,10 +222,15 @@ void DriveDialog::select(int row) {
                                                                          QItemSelectionModel::Rows);
 }
 
-/// Sends the belt on; while something is open it goes there instead.
+/// Sends the belt on; while something is open it goes there instead. The best belt is known only when it is
+/// known what is here: until then Enter waits.
 void DriveDialog::enter() {
     const QModelIndex current = table_->currentIndex();
     if (!answer_.open.isEmpty()) return form_->goTo(answer_.field, answer_.row);
+    if (!answer_.stockRead && !chosen_) {
+        entered_ = true;
+        return;
+    }
     if (!current.isValid()) return form_->goTo(DriveField::Profile, -1);
     const belt::Reading chosen{belts_->belt(current.row()).belt, answer_.width, quantity_};
     from_ = chosen.belt; // it comes back with the line, and need not be put in again

@@ -1,11 +1,9 @@
 #pragma once
 
-#include "ui/desk/session.h"
+#include "ui/desk/stock_reader.h"
 #include "ui/drive/answer.h"
 
 #include <QDialog>
-
-#include <map>
 
 class QLabel;
 class QTableView;
@@ -25,6 +23,8 @@ public:
     /// Comes to the front. `said`: the belt on the Counter's line; nullptr if none is clear there.
     void bring(const belt::Reading* said);
     const DriveAnswer& answer() const { return answer_; }
+    /// What is here is read.
+    bool settled() const { return !stock_.busy(); }
 
 signals:
     void sent(const riband::belt::Reading& reading);
@@ -37,18 +37,20 @@ private:
     QWidget* buildBelow();
     QAction* act(const QString& name, const QKeySequence& key, const std::function<void()>& does);
     void buildActions();
+    void beginReading();
     void work();
-    void showAnswer(const std::optional<belt::Belt>& before);
+    void stockIsRead();
+    void showAnswer();
     void showPicture();
     void choose(int by);
     void select(int row);
     void enter();
-    std::vector<belt::drive::Stocked> stockOf(const std::string& profile);
-
     Session& session_;
     DriveAnswer answer_;
-    std::map<std::string, std::vector<belt::drive::Stocked>> stock_; ///< read once a profile
-    std::optional<belt::Belt> from_;                                 ///< that the Counter's line last brought
+    StockReader stock_;
+    std::optional<belt::Belt> from_;   ///< that the Counter's line last brought
+    std::optional<belt::Belt> chosen_; ///< by a person; else the best of the list is meant
+    bool entered_ = false;             ///< Enter was pressed before it was known what is here
     std::int64_t quantity_ = 1;
     DriveForm* form_;
     RouteWidget* picture_;

@@ -33,6 +33,7 @@ QCompleter* profileNames(const belt::Tables& tables, QObject* parent) {
 }
 
 constexpr int labelWidth = 168;
+constexpr int twoLines = 48;
 
 QFormLayout* formIn(QWidget* box) {
     auto* form = new QFormLayout{box};
@@ -101,7 +102,11 @@ QWidget* DriveForm::buildTwo() {
 QWidget* DriveForm::buildMany() {
     table_->setModel(pulleys_);
     table_->setAccessibleName(tr("Pulleys in the order in which the belt comes to them"));
-    table_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    QHeaderView& heads = *table_->horizontalHeader();
+    heads.setSectionResizeMode(QHeaderView::Stretch);
+    heads.setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter |
+                              static_cast<Qt::Alignment>(Qt::TextWordWrap));
+    heads.setFixedHeight(twoLines);
     table_->verticalHeader()->setDefaultSectionSize(pressHeight);
     table_->setTabKeyNavigation(false);
     table_->setEditTriggers(QAbstractItemView::AnyKeyPressed | QAbstractItemView::DoubleClicked |

@@ -100,8 +100,8 @@ BeltRow rowOf(const Asked& asked, const RouteChoice& choice) {
 
 void addBelts(DriveAnswer& answer, const Asked& asked, const Route& route, const belt::Tables& tables,
               const StockOf& stock) {
-    const auto belts =
-        beltsFor(asked.layout, route, asked.mover, asked.width, tables, stock(asked.layout.profile->name));
+    const auto belts = beltsFor(asked.layout, route, asked.mover, asked.width, tables,
+                                readStock(stock, asked.layout.profile->name, answer));
     for (const RouteChoice& choice : belts)
         answer.belts.push_back(rowOf(asked, choice));
     if (answer.belts.empty() || !answer.belts.front().reachable)

@@ -32,6 +32,14 @@ belt::Belt asStocked(const belt::Belt& usual, const std::vector<belt::drive::Sto
     return stock.empty() || same != stock.end() ? usual : stock.front().belt;
 }
 
+std::vector<belt::drive::Stocked> readStock(const StockOf& stock, const std::string& profile,
+                                            DriveAnswer& answer) {
+    if (const auto* here = stock(profile)) return *here;
+    answer.stockRead = false;
+    answer.notes << Words::tr("What is here is still being looked up.");
+    return {};
+}
+
 DriveAnswer unclear(const Unclear& why) {
     DriveAnswer answer;
     answer.open = why.words;

@@ -21,6 +21,9 @@ const belt::Profile* readProfile(const QString& typed, const belt::Tables& table
 std::optional<Extent> readWidthOf(const QString& typed, const belt::Profile* profile);
 /// The belt as the shop has it: of the usual construction if there is one of it.
 belt::Belt asStocked(const belt::Belt& usual, const std::vector<belt::drive::Stocked>& stock);
+/// What is here of the profile; nothing, and the answer says so, while it is being read.
+std::vector<belt::drive::Stocked> readStock(const StockOf& stock, const std::string& profile,
+                                            DriveAnswer& answer);
 DriveAnswer unclear(const Unclear& why);
 
 } // namespace riband::ui

@@ -130,7 +130,7 @@ BeltRow rowOf(const TwoPulleys& drive, const Choice& choice) {
              shownMillimetres(choice.run.centre), shownShift(choice.shift), meshOf(choice.run),
              QStringLiteral("%1 · %2").arg(shownDegrees(choice.run.arcSmallDegrees),
                                            shownDegrees(choice.run.arcLargeDegrees)),
-             hereOf(choice)},
+             shownRatio(choice.run.ratio), hereOf(choice)},
             choice.inStock(),
             choice.reachable,
             pictureOf(drive, choice.run.centre)};
@@ -139,8 +139,9 @@ BeltRow rowOf(const TwoPulleys& drive, const Choice& choice) {
 void addBelts(DriveAnswer& answer, const Asked& asked, const Run& run, const belt::Tables& tables,
               const StockOf& stock) {
     const std::string& profile = asked.drive.profile->name;
-    const auto choices =
-        beltsFor(asked.drive, {run.centre, asked.range, asked.width}, tables, stock(profile)).value();
+    const auto choices = beltsFor(asked.drive, {run.centre, asked.range, asked.width}, tables,
+                                  readStock(stock, profile, answer))
+                             .value();
     for (const Choice& choice : choices.belts)
         answer.belts.push_back(rowOf(asked.drive, choice));
     const bool known = std::any_of(choices.belts.begin(), choices.belts.end(), [&](const Choice& choice) {
@@ -184,9 +185,9 @@ DriveAnswer answerTo(const TwoQuestion& question, const belt::Tables& tables, co
         answer.width = asked.width;
         answer.exact = Words::tr("Exactly: %1").arg(describe(run));
         answer.picture = pictureOf(asked.drive, run.centre);
-        answer.headings = {
-            Words::tr("Belt"),    Words::tr("Teeth"), Words::tr("Distance"), Words::tr("Against wanted"),
-            Words::tr("In mesh"), Words::tr("Arcs"),  Words::tr("Here")};
+        answer.headings = {Words::tr("Belt"),           Words::tr("Teeth"),   Words::tr("Distance"),
+                           Words::tr("Against wanted"), Words::tr("In mesh"), Words::tr("Arcs"),
+                           Words::tr("Ratio"),          Words::tr("Here")};
         if (asked.drive.profile)
             addBelts(answer, asked, run, tables, stock);
         else

@@ -62,6 +62,7 @@ void AnswerCard::buildView() {
         column->addWidget(words);
     }
     column->addWidget(next_, 0, Qt::AlignLeft);
+    column->addStretch(); // a long why must not push the headline about
 }
 
 void AnswerCard::setNotes(const QStringList& notes) {

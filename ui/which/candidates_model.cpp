@@ -1,5 +1,6 @@
 #include "ui/which/candidates_model.h"
 
+#include "ui/which/stock_here.h"
 #include "ui/words/identify_words.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
@@ -10,14 +11,30 @@ namespace riband::ui {
 
 using belt::identify::Candidate;
 
-void CandidatesModel::setAnswer(const Identifier::Shared& answer, StockHere& stock, bool keepWidth) {
+CandidatesModel::CandidatesModel(const belt::Tables& tables, StockReader& stock, QObject* parent)
+    : QAbstractListModel{parent}, tables_{tables}, reader_{stock} {
+    connect(&reader_, &StockReader::read, this, [this] {
+        if (rowCount() == 0) return;
+        lookUp();
+        emit dataChanged(index(0), index(rowCount() - 1));
+    });
+}
+
+void CandidatesModel::setAnswer(const Identifier::Shared& answer, bool keepWidth) {
     beginResetModel();
     answer_ = answer;
     keepWidth_ = keepWidth;
-    stock_.clear();
-    for (const Candidate& each : answer->found.candidates)
-        stock_.push_back(each.belt ? stock.of(*each.belt) : QString{});
+    lookUp();
     endResetModel();
+}
+
+/// What of each candidate is here, as far as that is read.
+void CandidatesModel::lookUp() {
+    stock_.clear();
+    for (const Candidate& each : answer_->found.candidates) {
+        const auto* stock = each.belt ? reader_.of(each.belt->profile) : nullptr;
+        stock_.push_back(stock ? std::optional{stockHere(*each.belt, *stock)} : std::nullopt);
+    }
 }
 
 void CandidatesModel::clear() {
@@ -57,16 +74,17 @@ int CandidatesModel::rowCount(const QModelIndex& parent) const {
 QVariant CandidatesModel::data(const QModelIndex& index, int role) const {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
     const Candidate& of = candidate(index.row());
-    const QString& stock = stock_[static_cast<std::size_t>(index.row())];
+    const auto& stock = stock_[static_cast<std::size_t>(index.row())];
     switch (role) {
     case NameRole:
         return nameOf(of);
     case SizesRole:
         return sizesOf(of);
     case StockRole:
-        return of.belt && stock.isEmpty() ? tr("not here") : stock;
+        if (!stock) return of.belt ? QStringLiteral("…") : QString{};
+        return stock->isEmpty() ? tr("not here") : *stock;
     case HereRole:
-        return !stock.isEmpty();
+        return stock && !stock->isEmpty();
     case ChanceRole:
         return shownChance(of.probability);
     case ProbabilityRole:

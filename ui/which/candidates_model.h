@@ -1,7 +1,7 @@
 #pragma once
 
+#include "ui/desk/stock_reader.h"
 #include "ui/which/identifier.h"
-#include "ui/which/stock_here.h"
 
 #include <QAbstractListModel>
 
@@ -12,9 +12,8 @@ class CandidatesModel final : public QAbstractListModel {
     Q_OBJECT
 public:
     enum Role { NameRole = Qt::UserRole, SizesRole, StockRole, HereRole, ChanceRole, ProbabilityRole };
-    explicit CandidatesModel(const belt::Tables& tables, QObject* parent = nullptr)
-        : QAbstractListModel{parent}, tables_{tables} {}
-    void setAnswer(const Identifier::Shared& answer, StockHere& stock, bool keepWidth);
+    CandidatesModel(const belt::Tables& tables, StockReader& stock, QObject* parent = nullptr);
+    void setAnswer(const Identifier::Shared& answer, bool keepWidth);
     void clear();
     const belt::identify::Candidate& candidate(int row) const {
         return answer_->found.candidates[static_cast<std::size_t>(row)];
@@ -25,9 +24,11 @@ public:
 
 private:
     QString sizesOf(const belt::identify::Candidate& candidate) const;
+    void lookUp();
     const belt::Tables& tables_;
+    StockReader& reader_;
     Identifier::Shared answer_;
-    std::vector<QString> stock_; ///< beside the candidates
+    std::vector<std::optional<QString>> stock_; ///< beside the candidates; none while it is being read
     bool keepWidth_ = false;
 };
 

@@ -19,8 +19,8 @@ using belt::identify::Measurement;
 
 namespace {
 constexpr int mostOver = 500;
-constexpr int overWidth = 92;
-constexpr int instrumentWidth = 112;
+constexpr int overWidth = 96;
+constexpr int instrumentWidth = 116;
 
 QString plainName(QString name) { return name.remove('&'); }
 
@@ -45,7 +45,6 @@ void MeasureField::buildView() {
         over_ = new QSpinBox;
         over_->setRange(asked_.what == belt::identify::Measure::RibsOver ? 2 : 1, mostOver);
         over_->setValue(asked_.over);
-        over_->setPrefix(tr("over "));
         over_->setFixedWidth(overWidth);
         over_->setAccessibleName(tr("%1: over how many").arg(plainName(asked_.name)));
         connect(over_, &QSpinBox::valueChanged, this, &MeasureField::edited);

@@ -33,7 +33,7 @@ bool AskedMeasure::counted() const { return what == Measure::Teeth || what == Me
 
 std::vector<AskedMeasure> askedMeasures() {
     return {
-        {Measure::PitchOver, MeasureWords::tr("&Distance over teeth, mm"), usualTeeth},
+        {Measure::PitchOver, MeasureWords::tr("&Distance over so many teeth, mm"), usualTeeth},
         {Measure::Teeth, MeasureWords::tr("&Teeth in all")},
         {Measure::Thickness, MeasureWords::tr("T&hickness in all, mm")},
         {Measure::ToothHeight, MeasureWords::tr("H&eight of the tooth, mm")},
@@ -44,7 +44,7 @@ std::vector<AskedMeasure> askedMeasures() {
         {Measure::Flat, MeasureWords::tr("&Cut open, end to end, mm")},
         {Measure::HalfLoop, MeasureWords::tr("&Loop pressed flat, mm")},
         {Measure::RibCount, MeasureWords::tr("Rib&s in all")},
-        {Measure::RibsOver, MeasureWords::tr("Distance &over ribs, mm"), usualRibs},
+        {Measure::RibsOver, MeasureWords::tr("Distance &over so many ribs, mm"), usualRibs},
     };
 }
 

@@ -1,6 +1,5 @@
 #include "ui/which/stock_here.h"
 
-#include "core/shop/cuttable.h"
 #include "ui/words/words.h"
 
 #include <QCoreApplication>
@@ -16,17 +15,9 @@ struct StockWords {
 
 } // namespace
 
-const std::vector<belt::drive::Stocked>& StockHere::ofProfile(const std::string& profile) {
-    const auto at = known_.find(profile);
-    if (at != known_.end()) return at->second;
-    std::vector<belt::drive::Stocked> found;
-    session_.attempt([&] { found = shop::cuttable(session_.shop(), profile); });
-    return known_.emplace(profile, std::move(found)).first->second;
-}
-
-QString StockHere::of(const belt::Belt& belt) {
+QString stockHere(const belt::Belt& belt, const StockReader::Stock& stock) {
     std::optional<Extent> widest, ready;
-    for (const auto& stocked : ofProfile(belt.profile)) {
+    for (const auto& stocked : stock) {
         if (stocked.belt.length != belt.length) continue;
         if (!stocked.widest.isNone() && (!widest || *widest < stocked.widest)) widest = stocked.widest;
         for (const Extent each : stocked.ready)

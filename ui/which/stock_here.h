@@ -1,24 +1,10 @@
 #pragma once
 
-#include "core/belt/drive/choices.h"
-#include "ui/desk/session.h"
-
-#include <map>
+#include "ui/desk/stock_reader.h"
 
 namespace riband::ui {
 
-/// What of a belt is in the shop now; read once a profile until it is forgotten.
-class StockHere {
-public:
-    explicit StockHere(Session& session) : session_{session} {}
-    void forget() { known_.clear(); }
-    /// "up to 380 mm here", "6 ribs ready"; "" if there is nothing. Any construction of the belt counts.
-    QString of(const belt::Belt& belt);
-
-private:
-    const std::vector<belt::drive::Stocked>& ofProfile(const std::string& profile);
-    Session& session_;
-    std::map<std::string, std::vector<belt::drive::Stocked>> known_;
-};
+/// "up to 380 mm here", "6 ribs ready"; "" if nothing of the belt is in the shop. Any construction counts.
+QString stockHere(const belt::Belt& belt, const StockReader::Stock& stock);
 
 } // namespace riband::ui

@@ -14,6 +14,7 @@
 #include "ui/which/gauge_dialog.h"
 #include "ui/which/sample_form.h"
 #include "ui/which/shape_tiles.h"
+#include "ui/words/identify_words.h"
 
 #include <QAction>
 #include <QHBoxLayout>
@@ -33,7 +34,7 @@ constexpr int formWidth = 636;
 WhichDialog::WhichDialog(Session& session, QWidget* parent)
     : QDialog{parent}, session_{session}, stock_{session}, identifier_{new Identifier{session, this}},
       form_{new SampleForm{session.tables()}}, card_{new AnswerCard{session.tables()}},
-      model_{new CandidatesModel{session.tables(), this}}, list_{new QListView} {
+      model_{new CandidatesModel{session.tables(), stock_, this}}, list_{new QListView} {
     setWindowTitle(tr("Which belt is this?"));
     setObjectName(QStringLiteral("which"));
     buildView();
@@ -102,6 +103,8 @@ QWidget* WhichDialog::buildKeys() {
     for (QAction* action : acts)
         row->addWidget(new KeyButton{action});
     row->addStretch();
+    compare_ = act(tr("Only compare"), Qt::CTRL | Qt::Key_Return, [this] { compare(); });
+    row->addWidget(new KeyButton{compare_});
     send_ = new KeyButton{tr("To the Counter"), {}, KeyButton::Rank::Likely};
     send_->setShownKey(Qt::Key_Return);
     connect(send_, &QAbstractButton::clicked, this, &WhichDialog::send);
@@ -123,6 +126,7 @@ void WhichDialog::showNothing() {
     model_->clear();
     form_->setAsked(std::nullopt);
     send_->setEnabled(false);
+    compare_->setEnabled(false);
     if (const QString wrong = form_->wrong(); !wrong.isEmpty())
         card_->showWords(
             tr("That is no figure"),
@@ -135,6 +139,7 @@ void WhichDialog::showNothing() {
 }
 
 void WhichDialog::ask() {
+    entered_ = false;
     const belt::identify::Sample sample = form_->sample();
     if (belt::identify::faultOf(sample)) {
         identifier_->drop();
@@ -148,20 +153,26 @@ void WhichDialog::ask() {
 
 void WhichDialog::take(const Identifier::Shared& answer) {
     answer_ = answer;
-    session_.attempt([&] { model_->setAnswer(answer, stock_, form_->keepWidth()); });
+    model_->setAnswer(answer, form_->keepWidth());
     list_->setCurrentIndex(model_->index(0, 0));
     form_->setAsked(answer->found.next);
     card_->show(*answer);
     send_->setEnabled(chosen().has_value());
+    compare_->setEnabled(chosen().has_value());
+    if (entered_ && answer->found.settled) return send();
+    entered_ = false; // the clerk should see that it is not settled
 }
 
-bool WhichDialog::settled() const { return !identifier_->busy(); }
+bool WhichDialog::settled() const { return !identifier_->busy() && !stock_.busy(); }
 
 std::optional<MeasuredBelt> WhichDialog::chosen() const {
     if (!answer_ || answer_->found.contradictory() || model_->rowCount() == 0) return std::nullopt;
     const int row = std::max(0, list_->currentIndex().row());
     const auto& candidate = model_->candidate(row);
     MeasuredBelt measured{candidate.profile->name, candidate.belt, {}, candidate.probability};
+    measured.byTheMetre = candidate.supply == belt::identify::Supply::ByTheMetre;
+    if (candidate.probability < belt::identify::Wishes::usuallyCertain && model_->rowCount() > 1)
+        measured.rival = nameOf(model_->candidate(row == 0 ? 1 : 0)).toStdString();
     if (candidate.width) measured.width = candidate.width->offered(form_->keepWidth());
     return measured;
 }
@@ -172,19 +183,22 @@ void WhichDialog::choose(int by) {
 }
 
 void WhichDialog::send() {
-    if (!isVisible() || identifier_->busy()) return; // what is shown is not yet the answer to what is typed
+    if (!isVisible()) return;
+    entered_ = identifier_->busy(); // what is shown is not yet the answer to what is typed
+    if (entered_) return;
     const auto measured = chosen();
     if (!measured) return;
     hide();
     emit sent(*measured);
 }
 
-/// Escape: what was found goes along, so that the Counter can say when the words disagree with it.
-void WhichDialog::done(int result) {
-    const bool sure = answer_ && answer_->found.profileSettled;
-    const auto measured = sure ? chosen() : std::nullopt;
-    QDialog::done(result);
-    if (measured) emit left(*measured);
+/// The line stays; the Counter says where it and the measures disagree.
+void WhichDialog::compare() {
+    if (!isVisible() || identifier_->busy()) return;
+    const auto measured = chosen();
+    if (!measured) return;
+    hide();
+    emit compared(*measured);
 }
 
 void WhichDialog::clear() {

@@ -1,8 +1,8 @@
 #pragma once
 
 #include "ui/counter/measured_belt.h"
+#include "ui/desk/stock_reader.h"
 #include "ui/which/identifier.h"
-#include "ui/which/stock_here.h"
 
 #include <QDialog>
 
@@ -17,8 +17,8 @@ class KeyButton;
 class SampleForm;
 
 /// Which belt is this? Opened over any page: what can be measured on the old belt at the left, what it may be
-/// at the right, while one types. Escape closes it and loses nothing; what was typed stays until it is
-/// cleared.
+/// at the right, while one types. Escape closes it: the Counter knows nothing of it, and what was typed stays
+/// until it is cleared.
 class WhichDialog final : public QDialog {
     Q_OBJECT
 public:
@@ -34,13 +34,11 @@ public:
     /// What the chosen candidate comes to; nothing while there is none, or the measures disagree.
     std::optional<MeasuredBelt> chosen() const;
 
-    void done(int result) override;
-
 signals:
     /// The chosen belt goes onto the Counter's line.
     void sent(const riband::ui::MeasuredBelt& measured);
-    /// It was closed without sending: so much is known of the belt, if its profile is settled.
-    void left(const riband::ui::MeasuredBelt& measured);
+    /// The Counter's line stays, and is compared with the chosen belt.
+    void compared(const riband::ui::MeasuredBelt& measured);
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
@@ -55,6 +53,7 @@ private:
     void showNothing();
     void choose(int by);
     void send();
+    void compare();
     void clear();
     void readErrors();
     void setErrors();
@@ -62,7 +61,7 @@ private:
     void printGauge();
 
     Session& session_;
-    StockHere stock_;
+    StockReader stock_;
     Identifier* identifier_;
     Identifier::Shared answer_;
     SampleForm* form_;
@@ -70,6 +69,8 @@ private:
     CandidatesModel* model_;
     QListView* list_;
     KeyButton* send_ = nullptr;
+    QAction* compare_ = nullptr;
+    bool entered_ = false; ///< Enter was pressed before the answer was there
 };
 
 } // namespace riband::ui

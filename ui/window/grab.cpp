@@ -17,7 +17,8 @@ void settle(Window& window) {
     do {
         QThreadPool::globalInstance()->waitForDone(50);
         QApplication::processEvents();
-    } while (!window.counter().settled() && !patience.hasExpired());
+    } while (!(window.counter().settled() && window.drive().settled() && window.which().settled()) &&
+             !patience.hasExpired());
     QApplication::processEvents();
 }
 

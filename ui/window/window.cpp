@@ -170,7 +170,10 @@ void Window::buildWhich() {
         open(counter_);
         counter_->takeMeasured(measured);
     });
-    connect(which_, &WhichDialog::left, counter_, &CounterPage::noteMeasured);
+    connect(which_, &WhichDialog::compared, this, [this](const MeasuredBelt& measured) {
+        open(counter_);
+        counter_->noteMeasured(measured);
+    });
 }
 
 /// Opens over any page; the belt that is chosen there goes to the Counter.

@@ -1,3 +1,4 @@
+#include "core/shop/cuttable.h"
 #include "tests/ui/desk_fixture.h"
 #include "ui/counter/counter_page.h"
 #include "ui/counter/substitutes.h"
@@ -13,7 +14,8 @@ Choices inPlaceOf(DeskShop& shop, const QString& words) {
     Inquiry inquiry{shop.session().tables()};
     inquiry.say(words);
     REQUIRE(inquiry.reading() != nullptr);
-    return substituteChoices(*inquiry.reading(), shop.session());
+    const auto stock = shop::cuttable(shop.session().shop(), inquiry.reading()->belt.profile);
+    return substituteChoices(*inquiry.reading(), stock, shop.session().tables());
 }
 
 } // namespace
@@ -39,8 +41,9 @@ TEST_CASE("A length that is here too narrow is not offered for a wide belt", "[c
     const auto first = [&](const QString& words) { return inPlaceOf(shop, words).choices.front(); };
     CHECK(first("H8M 1264 30").remark.startsWith("here"));
     CHECK(first("H8M 1264 30").text == "H8M 1280");
-    CHECK(first("H8M 1264 85").text == "H8M 1256"); // the next that is made
-    CHECK(first("H8M 1264 85").remark.contains("not here"));
+    CHECK(first("H8M 1264 85").text == "H8M 1200");  // farther off, but wide enough
+    CHECK(first("H8M 1264 465").text == "H8M 1256"); // the next that is made: 470 gives 462.5
+    CHECK(first("H8M 1264 465").remark.contains("not here"));
 }
 
 TEST_CASE("Where the belt is here but too narrow, other widths are told with their share of the pull",
@@ -53,6 +56,24 @@ TEST_CASE("Where the belt is here but too narrow, other widths are told with the
     CHECK(first.text.contains("30 mm"));
     CHECK(first.remark.contains("60 %")); // by width alone: no reference pull of H8M is in the tables
     CHECK(first.value.contains("1280"));
+}
+
+TEST_CASE("A belt as wide and a little longer comes before a narrower one; what is not here comes last",
+          "[counter]") {
+    DeskShop shop;
+    shop.piece("H8M 1280", mm(40), cutting::PieceKind::Remnant);
+    shop.piece("H8M 1304", mm(400));
+    const Choices choices = inPlaceOf(shop, "H8M 1280 50");
+    REQUIRE(choices.choices.size() > 4);
+    CHECK(choices.choices[0].text == "H8M 1304");
+    CHECK(choices.choices[0].remark.contains("12.00 mm farther"));
+    CHECK(choices.choices[1].text == "H8M 1200"); // 470 mm of it
+    CHECK(choices.choices[2].text.contains("30 mm"));
+    CHECK(choices.choices.back().does == Choice::Does::Drive);
+    shop.piece("H8M 1280", mm(85), cutting::PieceKind::Ready);
+    const Choices ready = inPlaceOf(shop, "H8M 1280 50");
+    CHECK(ready.choices[0].text.contains("85 mm")); // nothing changes but that it is wider
+    CHECK(ready.choices[0].remark.contains("170 %"));
 }
 
 TEST_CASE("The drive opens from there, filled in", "[counter]") {

@@ -14,11 +14,14 @@ public:
     template <class Question>
     DriveAnswer answer(const Question& question) {
         return answerTo(question, shop_.session().tables(), [this](const std::string& profile) {
-            return shop::cuttable(shop_.session().shop(), profile);
+            stock_ = shop::cuttable(shop_.session().shop(), profile);
+            return isRead ? &stock_ : nullptr;
         });
     }
+    bool isRead = true;
 
 private:
+    std::vector<belt::drive::Stocked> stock_;
     DeskShop shop_;
 };
 
@@ -49,8 +52,20 @@ TEST_CASE("22 and 44 teeth of 5 mm, about 300 apart: what is here comes first, t
     CHECK(answer.belts[1].cells[1] == "154");
     CHECK(answer.belts[1].cells[2] == "301.99 mm");
     CHECK(answer.belts[1].cells[3] == "1.99 mm farther");
+    CHECK(answer.belts[1].cells[6] == "2:1");
     CHECK_FALSE(answer.belts.back().reachable); // 745 or 790
     CHECK(answer.belts[1].picture.layout.stations[1].centre.x == Approx(301.99).margin(0.005));
+}
+
+TEST_CASE("Until it is known what is here, the answer says so and the nearest comes first", "[drive]") {
+    Counter counter;
+    counter.isRead = false;
+    const DriveAnswer answer = counter.answer(twentyTwoToFortyFour());
+    CHECK_FALSE(answer.stockRead);
+    CHECK(answer.belts[0].cells[0] == "H5M 770");
+    CHECK(has(answer.notes, "still being looked up"));
+    counter.isRead = true;
+    CHECK(counter.answer(twentyTwoToFortyFour()).stockRead);
 }
 
 TEST_CASE("A belt too wide for what is here is not here", "[drive]") {

@@ -90,6 +90,35 @@ TEST_CASE("Two pulleys by keys alone: Ctrl+D, the fields, Enter, and the belt is
     CHECK(drive.desk.counter().inquiry().wanted()->extent == mm(20));
 }
 
+TEST_CASE("The window never waits for the stock; an Enter in between waits, and takes what is here",
+          "[drive]") {
+    AtTheDrive drive;
+    drive.bring();
+    for (const char* words : {"H5M", "20", "22", "44", "300"})
+        drive.fill(words);
+    drive.shop.session().touch();
+    CHECK_FALSE(drive.dialog().settled()); // another thread reads
+    CHECK(drive.dialog().answer().belts.front().cells[0] == "H5M 770");
+    QTest::keyClick(drive.at(), Qt::Key_Return);
+    CHECK(drive.dialog().isVisible());
+    drive.desk.settle();
+    CHECK_FALSE(drive.dialog().isVisible());
+    REQUIRE(drive.desk.counter().inquiry().wanted());
+    CHECK(drive.desk.counter().inquiry().wanted()->belt == drive.shop.belt("H5M 750"));
+}
+
+TEST_CASE("What nobody chose gives way to what is better as one types on", "[drive]") {
+    AtTheDrive drive;
+    drive.bring();
+    for (const char* words : {"H5M", "20", "22", "44", "30"})
+        drive.fill(words);
+    drive.field("Distance of the centres")->setText("330"); // 750 mm is too far off
+    CHECK(drive.belts()->currentIndex().row() == 0);
+    drive.field("Distance of the centres")->setText("300");
+    CHECK(drive.belts()->currentIndex().row() == 0);
+    CHECK(drive.dialog().answer().belts.front().cells[0] == "H5M 750");
+}
+
 TEST_CASE("The arrows choose another belt from any field", "[drive]") {
     AtTheDrive drive;
     drive.bring();

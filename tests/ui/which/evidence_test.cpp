@@ -60,8 +60,12 @@ TEST_CASE("A pulley of the belt's own profile is no hindrance, and one that is u
     CHECK(evidence.of(desk.belt("H8M 1200")).front().kind == Evidence::Finding::Kind::Fits);
     evidence.setPulley("T5");
     CHECK(evidence.stops(desk.belt("XL 414"))); // nearly the same pitch
+    evidence.setPulley("5M");                   // of which tooth?
+    CHECK_FALSE(evidence.pulleyIsKnown());
+    CHECK(evidence.pulleyFault().contains("H5M, R5M, S5M, G5M"));
     evidence.setPulley("K9");
     CHECK_FALSE(evidence.pulleyIsKnown());
+    CHECK(evidence.pulleyFault().contains("no such profile"));
     CHECK(evidence.of(desk.belt("XL 414")).empty());
 }
 
@@ -114,7 +118,7 @@ TEST_CASE("What was said and what was measured disagree: both are named, and the
     WhichDesk desk;
     const MeasuredBelt measured{"S8M", desk.belt("S8M 960"), std::nullopt, .97};
 
-    SECTION("the helper was closed without sending") {
+    SECTION("the line stays, and is compared") {
         desk.say("H8M 960 50");
         desk.counter().noteMeasured(measured);
         desk.settle();
@@ -144,6 +148,26 @@ TEST_CASE("What was said and what was measured disagree: both are named, and the
         desk.press(Qt::Key_Return);
         CHECK(desk.counter().order().lines().size() == 1);
     }
+}
+
+TEST_CASE("Teeth on both sides were measured, on one side were said: the sale waits", "[counter]") {
+    WhichDesk desk;
+    Evidence evidence{desk.session().tables(), tape};
+    evidence.setMeasured({"DH8M", std::nullopt, std::nullopt, .99}, std::nullopt); // no length yet
+    CHECK(evidence.stops(desk.belt("H8M 1200")));
+    CHECK_FALSE(evidence.stops(desk.belt("DH8M 1200")));
+    evidence.clear();
+    evidence.setPulley("H8M"); // but either side runs on its pulleys
+    CHECK_FALSE(evidence.stops(desk.belt("DH8M 1200")));
+}
+
+TEST_CASE("An open-ended belt is declared out of what a sleeve gives", "[counter]") {
+    WhichDesk desk;
+    desk.counter().takeMeasured({"T5", std::nullopt, mm(16), .99, true});
+    desk.settle();
+    CHECK(desk.counter().inquiry().state() == Inquiry::State::Fault);
+    REQUIRE(desk.counter().inquiry().understanding().fault);
+    CHECK(desk.counter().inquiry().understanding().fault->kind == belt::ReadFault::Kind::OpenEnded);
 }
 
 TEST_CASE("Two standards state one belt: no warning", "[counter]") {

@@ -41,7 +41,7 @@ WhichDesk::WhichDesk() : time_{*readMoment("2026-03-02T09:00:00.000Z")} {
     counter_ = std::make_unique<CounterPage>(*session_);
     which_ = std::make_unique<WhichDialog>(*session_);
     QObject::connect(which_.get(), &WhichDialog::sent, counter_.get(), &CounterPage::takeMeasured);
-    QObject::connect(which_.get(), &WhichDialog::left, counter_.get(), &CounterPage::noteMeasured);
+    QObject::connect(which_.get(), &WhichDialog::compared, counter_.get(), &CounterPage::noteMeasured);
     counter_->resize(1320, 680);
     counter_->show();
     counter_->line().setFocus();

@@ -1,11 +1,13 @@
 #include "core/store/measuring.h"
 #include "tests/ui/which/which_desk.h"
+#include "ui/counter/evidence.h"
 #include "ui/look/look.h"
 #include "ui/which/shape_tiles.h"
 
 #include <QApplication>
 #include <QLineEdit>
 #include <QListView>
+#include <QTest>
 
 namespace riband::ui {
 
@@ -63,6 +65,69 @@ TEST_CASE("Escape loses nothing; what was typed is there until it is cleared", "
     CHECK(desk.which().answer() == nullptr);
     desk.press(Qt::Key_Return); // nothing to send
     CHECK(desk.which().isVisible());
+}
+
+TEST_CASE("Escape is no statement: the Counter sells what is said; Ctrl+Enter compares it", "[which]") {
+    WhichDesk desk;
+    desk.say("H8M 960 50");
+    desk.bring();
+    desk.press(Qt::Key_4, Qt::AltModifier); // round with a flat top
+    desk.measure(Measure::PitchOver, "160");
+    desk.measure(Measure::Teeth, "120");
+    desk.measure(Measure::Thickness, "5.3");
+    desk.measure(Measure::ToothHeight, "3.05");
+    REQUIRE(desk.best() == "S8M 960");
+
+    SECTION("Escape") {
+        desk.press(Qt::Key_Escape);
+        desk.press(Qt::Key_Return);
+        CHECK(desk.counter().order().lines().size() == 1);
+    }
+    SECTION("Ctrl+Enter leaves the line, and the sale waits") {
+        desk.press(Qt::Key_Return, Qt::ControlModifier);
+        CHECK_FALSE(desk.which().isVisible());
+        CHECK(desk.counter().line().text() == "H8M 960 50");
+        desk.press(Qt::Key_Return);
+        CHECK(desk.counter().order().isEmpty());
+        desk.press(Qt::Key_1, Qt::AltModifier);
+        CHECK(desk.counter().inquiry().wanted()->belt == desk.belt("S8M 960"));
+    }
+}
+
+TEST_CASE("What is sent before it is settled is said to be in doubt at the Counter", "[which]") {
+    WhichDesk desk;
+    desk.bring();
+    desk.press(Qt::Key_1, Qt::AltModifier);
+    desk.measure(Measure::PitchOver, "100.8"); // over 20: between T5, 100, and XL, 101.6
+    const auto chosen = desk.which().chosen();
+    REQUIRE(chosen);
+    CHECK_FALSE(chosen->rival.empty());
+    Evidence evidence{desk.session().tables()};
+    evidence.setMeasured(*chosen, std::nullopt);
+    const auto found = evidence.of(desk.belt(chosen->profile == "XL" ? "XL 414" : "T5 500"));
+    REQUIRE(found.size() == 1);
+    CHECK(found.front().kind == Evidence::Finding::Kind::Warns);
+    CHECK(found.front().words.contains(QString::fromStdString(chosen->rival)));
+}
+
+TEST_CASE("An Enter that is quicker than the answer waits for it, and goes on only if it is settled",
+          "[which]") {
+    WhichDesk desk;
+    desk.bring();
+    desk.press(Qt::Key_1, Qt::AltModifier);
+    desk.measure(Measure::PitchOver, "100.1");
+    QLineEdit& thickness = desk.which().form().field(Measure::Thickness).figure();
+    thickness.setText("2.7");
+    REQUIRE_FALSE(desk.which().settled());
+    QTest::keyClick(&thickness, Qt::Key_Return);
+    desk.settle();
+    CHECK(desk.which().isVisible()); // AT5, but how long?
+    QLineEdit& teeth = desk.which().form().field(Measure::Teeth).figure();
+    teeth.setText("100");
+    QTest::keyClick(&teeth, Qt::Key_Return);
+    desk.settle();
+    CHECK_FALSE(desk.which().isVisible());
+    CHECK(desk.counter().line().text().contains("AT5 500"));
 }
 
 TEST_CASE("Measures that disagree are named, and no belt is sent", "[which]") {
