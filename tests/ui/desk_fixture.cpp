@@ -4,6 +4,8 @@
 #include "core/store/verify.h"
 #include "resources/table_texts.h"
 #include "ui/counter/counter_page.h"
+#include "ui/drive/drive_dialog.h"
+#include "ui/which/which_dialog.h"
 #include "ui/words/words.h"
 
 #include <QApplication>

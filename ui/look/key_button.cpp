@@ -18,8 +18,7 @@ QFont keyFont() { return Look::font(TextSize::Small, QFont::Medium); }
 } // namespace
 
 QString keyName(const QKeySequence& key) {
-    const QString name = key.toString(QKeySequence::NativeText);
-    return name == "Return" ? QString{"Enter"} : name;
+    return key.toString(QKeySequence::NativeText).replace(QLatin1String("Return"), QLatin1String("Enter"));
 }
 
 KeyButton::KeyButton(const QString& text, const QKeySequence& key, Rank rank, QWidget* parent)

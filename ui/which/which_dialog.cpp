@@ -104,6 +104,7 @@ QWidget* WhichDialog::buildKeys() {
         row->addWidget(new KeyButton{action});
     row->addStretch();
     compare_ = act(tr("Only compare"), Qt::CTRL | Qt::Key_Return, [this] { compare(); });
+    compare_->setShortcuts({Qt::CTRL | Qt::Key_Return, Qt::CTRL | Qt::Key_Enter});
     row->addWidget(new KeyButton{compare_});
     send_ = new KeyButton{tr("To the Counter"), {}, KeyButton::Rank::Likely};
     send_->setShownKey(Qt::Key_Return);

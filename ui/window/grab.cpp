@@ -1,5 +1,7 @@
 #include "ui/counter/counter_page.h"
 #include "ui/desk/page.h"
+#include "ui/drive/drive_dialog.h"
+#include "ui/which/which_dialog.h"
 #include "ui/window/window.h"
 
 #include <QApplication>
