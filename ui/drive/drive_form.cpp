@@ -104,8 +104,7 @@ QWidget* DriveForm::buildMany() {
     table_->setAccessibleName(tr("Pulleys in the order in which the belt comes to them"));
     QHeaderView& heads = *table_->horizontalHeader();
     heads.setSectionResizeMode(QHeaderView::Stretch);
-    heads.setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter |
-                              static_cast<Qt::Alignment>(Qt::TextWordWrap));
+    heads.setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     heads.setFixedHeight(twoLines);
     table_->verticalHeader()->setDefaultSectionSize(pressHeight);
     table_->setTabKeyNavigation(false);

@@ -120,11 +120,11 @@ QVariant PulleysModel::headerData(int section, Qt::Orientation orientation, int 
     case YColumn:
         return tr("y mm");
     case SizeColumn:
-        return tr("Teeth or mm");
+        return tr("Teeth\nor mm");
     case BackColumn:
-        return tr("On the back");
+        return tr("On the\nback");
     default:
-        return tr("Can be set");
+        return tr("Can\nbe set");
     }
 }
 

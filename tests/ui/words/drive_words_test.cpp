@@ -41,7 +41,7 @@ TEST_CASE("A belt is told with its distance, how far off that is, and whether it
     const auto choices =
         beltsFor(twoOf("H5M", 22, 44), {300, Range{10, 10}}, tables(), {{here, Width::millimetres(120)}});
     CHECK(ui::describe(choices->belts[0]) ==
-          "H5M 750, 150 teeth: at 291.97 mm, 8.03 mm nearer, arcs 173.1° and "
+          "H5M 750, 150 teeth: at 291.97 mm, 8.03 mm nearer, ratio 2:1, arcs 173.1° and "
           "186.9°, 10 teeth in mesh, here, up to 120 mm wide (steel cord)");
     CHECK(ui::describe(choices->belts[1]).contains("301.99 mm, 1.99 mm farther"));
     CHECK(ui::describe(choices->belts.back()).endsWith("more than the drive can be set"));
