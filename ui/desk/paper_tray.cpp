@@ -84,54 +84,51 @@ QString PaperTray::order(store::OrderId id) const {
                 [&](QPagedPaintDevice& device) { paintOrder(device, paper, session_.settings()); });
 }
 
-void PaperTray::paintLabel(QPagedPaintDevice& device, const store::StockPiece& piece) const {
+Label PaperTray::labelOf(const store::StockPiece& piece) const {
     const store::StockedBelt belt = store::Catalogue{session_.shop().connection}.at(piece.belt);
-    if (piece.kind != cutting::PieceKind::Ready) {
-        paintRemnantLabel(device, {piece.code, belt.designation, piece.extent, piece.place, piece.born()},
-                          session_.settings());
-        return;
-    }
+    if (piece.kind != cutting::PieceKind::Ready)
+        return RemnantLabel{piece.code, belt.designation, piece.extent, piece.place, piece.born()};
     const Width wide = piece.extent.unit() == Unit::Rib ? Width::micrometres(0) : piece.extent.width();
     const auto tolerance = session_.tables().widthTolerance(belt.belt, wide);
-    paintBeltLabel(device,
-                   {piece.code,
-                    belt::printed(belt.belt, piece.extent, session_.tables()),
-                    belt.designation,
-                    piece.extent,
-                    tolerance ? shown(*tolerance).toStdString() : std::string{},
-                    {},
-                    {}},
-                   session_.settings());
+    return BeltLabel{piece.code,
+                     belt::printed(belt.belt, piece.extent, session_.tables()),
+                     belt.designation,
+                     piece.extent,
+                     tolerance ? shown(*tolerance).toStdString() : std::string{},
+                     {},
+                     {}};
+}
+
+QString PaperTray::keepLabels(const QString& name, const std::vector<Label>& labels) const {
+    if (labels.empty()) return {};
+    return keep(name, labelSize(session_.settings()),
+                [&](QPagedPaintDevice& device) { paintLabels(device, labels, session_.settings()); });
 }
 
 QString PaperTray::labels(const std::vector<store::PieceId>& pieces) const {
-    QString last;
+    std::vector<Label> labels;
+    QStringList codes;
     for (const auto id : pieces) {
         const store::StockPiece piece = store::Pieces{session_.shop().connection}.at(id);
-        last = keep(QStringLiteral("label-") + text(piece.code), labelSize(),
-                    [&](QPagedPaintDevice& device) { paintLabel(device, piece); });
+        codes << text(piece.code);
+        labels.push_back(labelOf(piece));
     }
-    return last;
+    const QString name = codes.size() > 1 ? QStringLiteral("label-%1-to-%2").arg(codes.front(), codes.back())
+                                          : QStringLiteral("label-") + codes.join(QString{});
+    return keepLabels(name, labels);
 }
 
 QString PaperTray::beltLabels(const shop::BenchMounting& mounting) const {
-    QString last;
-    int number = 0;
+    std::vector<Label> labels;
     for (const auto& cut : mounting.mounting.cuts) {
         if (!cut.line) continue;
         const auto tolerance = mounting.tolerance ? shown(*mounting.tolerance).toStdString() : std::string{};
-        const BeltLabel label{mounting.order,
-                              belt::printed(mounting.belt.belt, cut.extent, session_.tables()),
-                              mounting.belt.designation,
-                              cut.extent,
-                              tolerance,
-                              mounting.order,
-                              mounting.customer};
-        const QString name = QStringLiteral("belt-%1-%2").arg(text(mounting.ticket)).arg(++number);
-        last = keep(name, labelSize(),
-                    [&](QPagedPaintDevice& device) { paintBeltLabel(device, label, session_.settings()); });
+        labels.push_back(
+            BeltLabel{mounting.order, belt::printed(mounting.belt.belt, cut.extent, session_.tables()),
+                      mounting.belt.designation, cut.extent, tolerance, mounting.order, mounting.customer});
     }
-    return last;
+    return keepLabels(QStringLiteral("belt-%1-%2").arg(text(mounting.ticket), text(mounting.piece.code)),
+                      labels);
 }
 
 QString PaperTray::monthReport(const MonthReport& report) const {

@@ -19,7 +19,7 @@ public:
     /// The file that was written, as one would name it to a person.
     QString ticket(store::TicketId ticket) const;
     QString order(store::OrderId order) const;
-    /// Labels of pieces: remnants, and ready belts with their own code; one page each. "" if there are none.
+    /// Labels of pieces, remnants and ready belts with their own code, all in one file. "" if there are none.
     QString labels(const std::vector<store::PieceId>& pieces) const;
     /// Labels for the customer's belts of a mounting, one page a belt.
     QString beltLabels(const shop::BenchMounting& mounting) const;
@@ -37,7 +37,8 @@ private:
     using Paint = std::function<void(QPagedPaintDevice&)>;
     TicketPaper ticketPaper(store::TicketId ticket) const;
     OrderPaper orderPaper(store::OrderId order) const;
-    void paintLabel(QPagedPaintDevice& device, const store::StockPiece& piece) const;
+    Label labelOf(const store::StockPiece& piece) const;
+    QString keepLabels(const QString& name, const std::vector<Label>& labels) const;
     QString keep(const QString& name, const QPageSize& size, const Paint& paint) const;
     static bool print(const QPageSize& size, const Paint& paint, QWidget* at);
     Session& session_;

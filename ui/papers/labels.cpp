@@ -3,6 +3,8 @@
 #include "ui/papers/papers.h"
 #include "ui/words/words.h"
 
+#include <algorithm>
+
 namespace riband::ui {
 namespace {
 
@@ -83,18 +85,49 @@ void paint(QPainter& painter, const BeltLabel& label, const store::ShopSettings&
     paintLowerHalf(painter, width, label.code, 24.4, text(shop.name));
 }
 
+constexpr double drawnWidth = 58, drawnHeight = 40; ///< mm that the labels above are laid out for
+
+double mmOf(Width width) { return static_cast<double>(width.inMicrometres()) / 1000; }
+
+/// Where the label with this number stands on its page, in mm, and on which page.
+struct Place {
+    int page;
+    double left, top;
+};
+Place placeOf(int number, const store::LabelStock& stock) {
+    if (!stock.sheet) return {number, 0, 0};
+    const int columns = std::max(1, stock.columns), onPage = columns * std::max(1, stock.rows);
+    const int here = number % onPage;
+    return {number / onPage, mmOf(stock.left) + here % columns * (mmOf(stock.width) + mmOf(stock.across)),
+            mmOf(stock.top) + here / columns * (mmOf(stock.height) + mmOf(stock.down))};
+}
+
+/// A label of another size is the same one, larger or smaller; of another shape it has more room beside the
+/// words.
+void paintOne(QPainter& painter, const Label& label, const store::ShopSettings& shop, const Place& place) {
+    const double scale =
+        std::min(mmOf(shop.labels.width) / drawnWidth, mmOf(shop.labels.height) / drawnHeight);
+    painter.save();
+    painter.translate(place.left * perMm, place.top * perMm);
+    painter.scale(scale, scale);
+    std::visit([&](const auto& each) { paint(painter, each, shop, mmOf(shop.labels.width) / scale); }, label);
+    painter.restore();
+}
+
 } // namespace
 
 int paintLabels(QPagedPaintDevice& device, const std::vector<Label>& labels,
                 const store::ShopSettings& shop) {
     if (labels.empty()) return 0;
     PaperPainter paper{device};
-    const double width = labelSize().size(QPageSize::Millimeter).width();
+    int page = 0;
     for (std::size_t i = 0; i < labels.size(); ++i) {
-        if (i > 0) paper.nextPage();
-        std::visit([&](const auto& label) { paint(paper.painter(), label, shop, width); }, labels[i]);
+        const Place place = placeOf(static_cast<int>(i), shop.labels);
+        for (; page < place.page; ++page)
+            paper.nextPage();
+        paintOne(paper.painter(), labels[i], shop, place);
     }
-    return static_cast<int>(labels.size());
+    return page + 1;
 }
 
 int paintBeltLabel(QPagedPaintDevice& device, const BeltLabel& label, const store::ShopSettings& shop) {

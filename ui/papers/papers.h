@@ -49,7 +49,8 @@ struct RemnantLabel {
 };
 int paintRemnantLabel(QPagedPaintDevice& device, const RemnantLabel& label, const store::ShopSettings& shop);
 
-/// Many labels on one roll, a page each: a device must not be painted on twice.
+/// Many labels, on a roll a page each, on sheets from the upper left corner on (ShopSettings::labels): a
+/// device must not be painted on twice. Gives the pages.
 using Label = std::variant<BeltLabel, RemnantLabel>;
 int paintLabels(QPagedPaintDevice& device, const std::vector<Label>& labels, const store::ShopSettings& shop);
 
@@ -84,6 +85,6 @@ QByteArray pdfOf(const QPageSize& size, Paint&& paint) {
 }
 
 QPageSize ticketSize(const store::ShopSettings& shop); ///< A4 or Letter by the shop's setting
-QPageSize labelSize();                                 ///< 58 x 40 mm
+QPageSize labelSize(const store::ShopSettings& shop);  ///< of a label of the roll, or of a sheet of labels
 
 } // namespace riband::ui

@@ -8,6 +8,7 @@
 #include "ui/shop/book_part.h"
 #include "ui/shop/count_part.h"
 #include "ui/shop/cutter_part.h"
+#include "ui/shop/labels_part.h"
 #include "ui/shop/name_part.h"
 #include "ui/shop/people_part.h"
 #include "ui/shop/price_part.h"
@@ -53,7 +54,7 @@ void ShopPage::addPart(const QString& title, QWidget* part, Fills fills) {
 
 void ShopPage::buildParts() {
     for (SettingsPart* part :
-         std::initializer_list<SettingsPart*>{new NamePart, new PricePart, new RulesPart,
+         std::initializer_list<SettingsPart*>{new NamePart, new LabelsPart, new PricePart, new RulesPart,
                                               new AdvicePart{session_}, new CountPart, new CutterPart}) {
         settings_.push_back(part);
         addPart(part->title(), part, dynamic_cast<CutterPart*>(part) ? Fills::All : Fills::Top);

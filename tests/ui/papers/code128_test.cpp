@@ -14,7 +14,7 @@ using namespace riband::ui;
 namespace {
 
 QByteArray labelsPdf(const std::vector<Label>& labels, int dpi) {
-    return pdfOf(labelSize(), [&](QPagedPaintDevice& device) {
+    return pdfOf(labelSize(example::shop()), [&](QPagedPaintDevice& device) {
         static_cast<QPdfWriter&>(device).setResolution(dpi);
         paintLabels(device, labels, example::shop());
     });

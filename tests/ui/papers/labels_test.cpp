@@ -1,5 +1,6 @@
 #include "tests/catch.h"
 
+#include "core/measure/code.h"
 #include "tests/ui/papers/example_papers.h"
 
 using namespace riband;
@@ -8,7 +9,7 @@ using namespace riband::ui;
 namespace {
 
 QByteArray pdfOfLabels(const std::vector<Label>& labels) {
-    return pdfOf(labelSize(),
+    return pdfOf(labelSize(example::shop()),
                  [&](QPagedPaintDevice& device) { paintLabels(device, labels, example::shop()); });
 }
 
@@ -66,8 +67,66 @@ TEST_CASE("A label's code is written so large that an arm's length is no hindran
     CHECK(ink.height() >= 4);
 }
 
+TEST_CASE("A larger and a smaller roll have the same label, and both are scanned", "[labels]") {
+    for (const auto& [wide, high] : {std::pair{100, 50}, std::pair{45, 31}, std::pair{70, 70}}) {
+        store::ShopSettings shop = example::shop();
+        shop.labels.width = Width::millimetres(wide);
+        shop.labels.height = Width::millimetres(high);
+        INFO(wide << " x " << high);
+        const QByteArray pdf =
+            pdfOf(labelSize(shop), [&](QPagedPaintDevice& device) { paintLabels(device, {remnant}, shop); });
+        const QImage page = example::pages(pdf, 203).front();
+        CHECK(page.width() * 25.4 / 203 == Approx(wide).margin(.3));
+        CHECK(page.height() * 25.4 / 203 == Approx(high).margin(.3));
+        CHECK(example::inked(page, 203).right() < wide);
+        CHECK(example::codesOn(page) == std::vector<std::string>{"7K2-M"});
+    }
+}
+
+TEST_CASE("Sheets are filled row by row, each label on its place, and each is scanned", "[labels]") {
+    store::ShopSettings shop = example::shop();
+    // Three by eight of 70 x 36 mm fill an A4 sheet but for 4.5 mm above and below.
+    shop.labels = {Width::millimetres(70),
+                   Width::millimetres(36),
+                   3,
+                   8,
+                   Width::micrometres(0),
+                   Width::micrometres(4500),
+                   Width::micrometres(0),
+                   Width::micrometres(0),
+                   true};
+    std::vector<Label> labels;
+    std::int64_t number = 0;
+    std::vector<std::string> codes;
+    for (int i = 0; i < 26; ++i) {
+        RemnantLabel label = remnant;
+        label.code = Code::next(CodeKind::Piece, number).text();
+        codes.push_back(label.code);
+        labels.push_back(label);
+    }
+    int sheets = 0;
+    const QByteArray pdf = pdfOf(
+        labelSize(shop), [&](QPagedPaintDevice& device) { sheets = paintLabels(device, labels, shop); });
+    CHECK(sheets == 2);
+    const auto pages = example::pages(pdf, 300);
+    REQUIRE(pages.size() == 2);
+    CHECK(pages[0].width() * 25.4 / 300 == Approx(210).margin(.3));
+    const auto cell = [&](const QImage& page, int number_) {
+        const double dot = 300 / 25.4;
+        return page.copy(static_cast<int>(number_ % 3 * 70 * dot),
+                         static_cast<int>((4.5 + number_ / 3 * 36) * dot), static_cast<int>(70 * dot),
+                         static_cast<int>(36 * dot));
+    };
+    for (int i = 0; i < 26; ++i) {
+        INFO(i);
+        CHECK(example::codesOn(cell(pages[static_cast<std::size_t>(i / 24)], i % 24)) ==
+              std::vector<std::string>{codes[static_cast<std::size_t>(i)]});
+    }
+}
+
 TEST_CASE("No label makes no page", "[labels]") {
     int pages = -1;
-    pdfOf(labelSize(), [&](QPagedPaintDevice& device) { pages = paintLabels(device, {}, example::shop()); });
+    pdfOf(labelSize(example::shop()),
+          [&](QPagedPaintDevice& device) { pages = paintLabels(device, {}, example::shop()); });
     CHECK(pages == 0);
 }

@@ -50,6 +50,8 @@ TEST_CASE("Every paper is painted to be looked at", "[.gallery]") {
                                                  "Regal 14-3b", Date{std::chrono::days{20'000}}},
                                     BeltLabel{"N2B-4", "1200H8M30", "H8M 1200", Width::millimetres(30),
                                               "+0.8 -0.8", "N2B-4", "Zakłady Łożysk Gniezno"}};
-    keep("labels", pdfOf(labelSize(), [&](QPagedPaintDevice& device) { paintLabels(device, labels, shop); }),
+    keep("labels",
+         pdfOf(labelSize(example::shop()),
+               [&](QPagedPaintDevice& device) { paintLabels(device, labels, shop); }),
          203);
 }
