@@ -21,6 +21,8 @@ Exit backup(const QStringList& arguments);
 Exit restore(const QStringList& arguments);
 Exit count(const QStringList& arguments);
 Exit importTable(const QStringList& arguments);
+Exit receive(const QStringList& arguments);
+Exit move(const QStringList& arguments);
 Exit exportTable(const QStringList& arguments);
 /// Talks in JSON lines with a program that plays the shop.
 Exit advise(const QStringList& arguments);

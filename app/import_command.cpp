@@ -17,6 +17,12 @@ Usage usage() {
         {{QStringLiteral("WHAT"), Words::tr("stock, belts or offers")},
          {QStringLiteral("CSV"), Words::tr("the table")}},
         {{"shop", Words::tr("The shop."), "FILE"},
+         {"column",
+          Words::tr(
+              "Of a stock: what a column holds, such as “Artikel=belt”; “Remark=” leaves it out. May stand "
+              "several times."),
+          "HEAD=FIELD"},
+         {"unit", Words::tr("Of a stock: mm, cm or in, for widths that tell none."), "UNIT"},
          {"person", Words::tr("Initials of who does it; else the first of the shop."), "INITIALS"}}};
 }
 
@@ -25,12 +31,10 @@ QString taken(qint64 rows, const QString& csv) {
                      : Words::tr("%1 rows of %2 were taken in.").arg(rows).arg(csv);
 }
 
-using Import = QJsonObject (*)(const shop::Shop& shop, const QString& csv);
-
-Import importOf(const QString& what) {
-    if (what == QLatin1String("stock")) return importStock;
-    if (what == QLatin1String("belts")) return importBelts;
-    if (what == QLatin1String("offers")) return importOffers;
+QJsonObject take(const QString& what, const shop::Shop& shop, const QString& csv, const SheetHints& hints) {
+    if (what == QLatin1String("stock")) return importStock(shop, csv, hints);
+    if (what == QLatin1String("belts")) return importBelts(shop, csv);
+    if (what == QLatin1String("offers")) return importOffers(shop, csv);
     throw BadInput(Words::tr("“%1” can't be imported; say stock, belts or offers.").arg(what));
 }
 
@@ -39,10 +43,9 @@ Import importOf(const QString& what) {
 Exit importTable(const QStringList& arguments) {
     const Options options(usage(), arguments);
     const QString what = options.positional(0);
-    const auto take = importOf(what);
     OpenShop open(options.needed("shop"), store::Connection::Mode::Open, options.value("person"));
     const QString csv = options.positional(1);
-    const QJsonObject done = take(open.shop(), csv);
+    const QJsonObject done = take(what, open.shop(), csv, {options.values("column"), options.value("unit")});
     if (options.json())
         printJson(done);
     else

@@ -38,6 +38,8 @@ constexpr Verb verbs[] = {
     {"restore", QT_TRANSLATE_NOOP("Words", "puts a backup in the place of a shop"), app::restore},
     {"count", QT_TRANSLATE_NOOP("Words", "takes the scans of a count into a shop"), app::count},
     {"import", QT_TRANSLATE_NOOP("Words", "takes a table of stock or belts into a shop"), app::importTable},
+    {"receive", QT_TRANSLATE_NOOP("Words", "books a delivery from a table"), app::receive},
+    {"move", QT_TRANSLATE_NOOP("Words", "puts pieces at their places from a table"), app::move},
     {"export", QT_TRANSLATE_NOOP("Words", "writes the stock or the ledger as a table"), app::exportTable},
     {"report", QT_TRANSLATE_NOOP("Words", "tells where width and money went"), app::report, true},
     {"advise", QT_TRANSLATE_NOOP("Words", "decides what to cut for a stream of orders"), app::advise},

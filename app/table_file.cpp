@@ -17,30 +17,6 @@ namespace {
 constexpr qint64 largestFile = 64 << 20;
 constexpr qsizetype mostFaultsTold = 50;
 
-std::string trimmed(const std::string& text) {
-    const auto first = text.find_first_not_of(" \t");
-    if (first == std::string::npos) return {};
-    return text.substr(first, text.find_last_not_of(" \t") - first + 1);
-}
-
-QString shownName(const QString& path) {
-    return path == QLatin1String("-") ? ui::Words::tr("standard input") : path;
-}
-
-/// The reverse of csvField's care.
-std::string withoutGuard(const std::string& text) {
-    const bool guarded = text.size() > 1 && text[0] == '\'' &&
-                         std::string_view{"=+-@"}.find(text[1]) != std::string_view::npos;
-    return guarded ? text.substr(1) : text;
-}
-
-CsvTable tableOf(const QString& path) {
-    const QByteArray bytes = contentOf(path);
-    const auto table = CsvTable::read({bytes.constData(), static_cast<std::size_t>(bytes.size())});
-    if (!table) throw BadInput(shownName(path) + QStringLiteral(": ") + ui::say(table.reason()));
-    return table.value();
-}
-
 void openForReading(QFile& file, const QString& path) {
     if (path == QLatin1String("-")) {
         if (!file.open(stdin, QIODevice::ReadOnly)) throw BadInput(ui::Words::tr("No standard input."));
@@ -53,6 +29,22 @@ void openForReading(QFile& file, const QString& path) {
 
 } // namespace
 
+QString shownName(const QString& path) {
+    return path == QLatin1String("-") ? ui::Words::tr("standard input") : path;
+}
+
+namespace {
+
+CsvTable tableOf(const QString& path, const std::string& text) {
+    const auto table = CsvTable::read(text);
+    if (!table) throw BadInput(shownName(path) + QStringLiteral(": ") + ui::say(table.reason()));
+    return table.value();
+}
+
+} // namespace
+
+CsvTable spreadsheetOf(const QString& path) { return tableOf(path, asUtf8(contentOf(path).toStdString())); }
+
 QByteArray contentOf(const QString& path) {
     QFile file(path);
     openForReading(file, path);
@@ -63,7 +55,7 @@ QByteArray contentOf(const QString& path) {
 }
 
 TableFile::TableFile(const QString& path, const std::vector<std::string>& needed)
-    : name_{shownName(path)}, table_{tableOf(path)} {
+    : name_{shownName(path)}, table_{tableOf(path, contentOf(path).toStdString())} {
     require(needed);
 }
 
@@ -86,7 +78,7 @@ void TableFile::refuseOthers(const std::vector<std::string>& known) const {
 
 std::string TableFile::field(const CsvTable::Row& row, std::string_view column) const {
     const auto index = table_.column(column);
-    return index ? withoutGuard(trimmed(row.fields[*index])) : std::string{};
+    return index ? csvValue(row.fields[*index]) : std::string{};
 }
 
 void TableFile::fault(const CsvTable::Row& row, std::string_view column, const QString& why) {

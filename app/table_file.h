@@ -49,6 +49,11 @@ private:
     QStringList faults_;
 };
 
+/// A table as spreadsheets write it, in UTF-8 or Latin-1. Throws BadInput if it can't be read.
+CsvTable spreadsheetOf(const QString& path);
+/// How a path is named to a person.
+QString shownName(const QString& path);
+
 /// The bytes of a file or of standard input. Throws BadInput if there are none to be had or too many.
 QByteArray contentOf(const QString& path);
 

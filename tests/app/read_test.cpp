@@ -82,7 +82,7 @@ TEST_CASE("Help and version are answers, for every verb", "[app]") {
     const Answer help = run({"--help"});
     CHECK(help.exit == 0);
     for (const char* verb : {"read", "plan", "suggest", "identify", "gauge", "verify", "backup", "restore",
-                             "import", "export", "demo"}) {
+                             "import", "receive", "move", "export", "demo"}) {
         CHECK(help.out.contains(verb));
         const Answer told = run({verb, "--help"});
         CHECK(told.exit == 0);

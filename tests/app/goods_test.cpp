@@ -1,0 +1,99 @@
+#include "tests/app/demo_shop_file.h"
+#include "tests/app/printing.h"
+
+#include <QJsonArray>
+
+using namespace riband::tests;
+
+namespace {
+
+QByteArray stockRow(const DemoShop& shop, const QString& piece) {
+    for (const QByteArray& row : run({"export", "stock", "--shop", shop.file}).out.split('\n'))
+        if (row.startsWith(piece.toUtf8() + ",")) return row;
+    return {};
+}
+
+QByteArray ledger(const DemoShop& shop) { return run({"export", "ledger", "--shop", shop.file}).out; }
+
+} // namespace
+
+TEST_CASE("riband receive books what the tape says, with freight to the cent, and tells what the label lied",
+          "[app][receive]") {
+    const DemoShop shop;
+    const QString csv = shop.folder.with("lorry.csv", "belt,sleeves,width_mm,labelled,cost,place\n"
+                                                      "H8M 1040,2,470,,35.10,B2-5\n"
+                                                      "H8M 1040,1,463,470,35.10,B2-5\n");
+    const QByteArray before = ledger(shop);
+    CHECK(run({"receive", csv, "--shop", shop.file, "--preview"}).out.contains("463 mm wide"));
+    CHECK(ledger(shop) == before);
+    const Answer answer = run({"receive", csv, "--shop", shop.file, "--freight", "10", "--json"});
+    REQUIRE(answer.exit == 0);
+    const QJsonArray pieces = answer.json()["pieces"].toArray();
+    REQUIRE(pieces.size() == 3);
+    // 10.00 over three of the same cost: 3.34, 3.33 and 3.33 in some order.
+    int cents = 0;
+    for (const auto& piece : pieces)
+        cents += qRound(stockRow(shop, piece.toString()).split(',').last().trimmed().toDouble() * 100);
+    CHECK(cents == 3 * 3510 + 1000);
+    const QJsonArray wrong = answer.json()["mislabelled"].toArray();
+    REQUIRE(wrong.size() == 1);
+    CHECK(wrong[0].toObject()["came_mm"] == 463);
+    CHECK(wrong[0].toObject()["labelled_mm"] == 470);
+    CHECK(run({"verify", shop.file}).exit == 0);
+}
+
+TEST_CASE("The supplier's code that stood beside a belt stands for it in the next table", "[app][receive]") {
+    const DemoShop shop;
+    REQUIRE(run({"receive", shop.folder.with("a.csv", "belt,width_mm,code\nH8M 1040,470,4006381333931\n"),
+                 "--shop", shop.file})
+                .exit == 0);
+    const Answer next = run({"receive", shop.folder.with("b.csv", "width_mm,code\n400,4006381333931\n"),
+                             "--shop", shop.file, "--json"});
+    REQUIRE(next.exit == 0);
+    CHECK(stockRow(shop, next.json()["pieces"].toArray()[0].toString()).contains("H8M 1040,"));
+}
+
+TEST_CASE("riband receive books nothing if a row is bad, and names each of them", "[app][receive]") {
+    const DemoShop shop;
+    const QByteArray before = ledger(shop);
+    const Answer answer = run({"receive",
+                               shop.folder.with("bad.csv", "belt,width_mm\nH8M 1040,470\nH8M 1041,470\n"
+                                                           "H8M 1040,wide\n"),
+                               "--shop", shop.file});
+    CHECK(answer.exit == 2);
+    CHECK(answer.err.contains("line 3, column 1"));
+    CHECK(answer.err.contains("line 4, column 2"));
+    CHECK(ledger(shop) == before);
+    const QString good = shop.folder.with("good.csv", "belt,width_mm\nH8M 1040,470\n");
+    CHECK(run({"receive", good, "--shop", shop.file, "--freight", "much"}).exit == 2);
+    CHECK(run({"receive", good, "--shop", shop.file, "--expected", "99"}).exit != 0);
+    CHECK(ledger(shop) == before);
+}
+
+TEST_CASE("riband move puts scanned pieces at their places, all or none", "[app][move]") {
+    const DemoShop shop;
+    const QString good = shop.folder.with("moves.csv", "piece,place\n01H-0,B2-5\n01A-E,A2-2\n01H-0,B2-6\n");
+    const Answer answer = run({"move", good, "--shop", shop.file, "--json"});
+    REQUIRE(answer.exit == 0);
+    CHECK(answer.json()["moved"] == 3);
+    CHECK(stockRow(shop, "01H-0").contains(",B2-6,")); // the last scan counts
+    CHECK(stockRow(shop, "01A-E").contains(",A2-2,"));
+    const QString bad = shop.folder.with("bad.csv", "piece,place\n01H-0,C1-1\n01H-1,C1-1\n");
+    const Answer refused = run({"move", bad, "--shop", shop.file});
+    CHECK(refused.exit == 2);
+    CHECK(refused.err.contains("line 3, column 1"));
+    CHECK(stockRow(shop, "01H-0").contains(",B2-6,"));
+}
+
+TEST_CASE("A stock is imported from any spreadsheet by what its columns are said to hold", "[app][import]") {
+    const DemoShop shop;
+    const QString csv = shop.folder.with("old.csv", "Artikel;Breite;Wo\nH8M 1040;4,75;L\xfc 1\n"); // Latin-1
+    CHECK(run({"import", "stock", csv, "--shop", shop.file}).exit == 2);
+    const Answer answer = run({"import", "stock", csv, "--shop", shop.file, "--column", "Artikel=belt",
+                               "--column", "Wo=place", "--unit", "cm", "--json"});
+    REQUIRE(answer.exit == 0);
+    const QByteArray row =
+        stockRow(shop, answer.json()["pieces"].toArray()[0].toObject()["piece"].toString());
+    CHECK(row.contains("H8M 1040,remnant,47.5,"));
+    CHECK(row.contains("L\xc3\xbc 1"));
+}
