@@ -5,6 +5,8 @@
 
 #include <QStringList>
 
+#include <algorithm>
+
 namespace riband::ui {
 
 namespace {
@@ -39,23 +41,66 @@ QString whereTo(const store::Movement& movement, store::PieceId piece, Unit unit
     return parts.join(QStringLiteral(", "));
 }
 
+/// What was noted, and who did it.
+QString noteOf(const QString& note, store::PersonId person,
+               const std::map<store::PersonId, std::string>& people) {
+    const auto who = people.find(person);
+    QStringList parts;
+    if (!note.isEmpty()) parts << note;
+    if (who != people.end()) parts << text(who->second);
+    return parts.join(QStringLiteral(" · "));
+}
+
 } // namespace
 
-void LifeModel::setLife(store::PieceId piece, Unit unit, const std::vector<store::RecordedMovement>& life) {
+void LifeModel::setLife(store::PieceId piece, Unit unit, const std::vector<store::RecordedMovement>& life,
+                        const PieceUpkeep& upkeep) {
     beginResetModel();
     rows_.clear();
     unit_ = unit;
+    for (const auto& recorded : life)
+        add(recorded, piece, upkeep);
+    addUpkeep(upkeep);
+    std::stable_sort(rows_.begin(), rows_.end(), [](const Row& a, const Row& b) { return a.at < b.at; });
     std::int64_t after = 0;
-    for (const auto& recorded : life) {
-        const store::Movement& movement = recorded.movement;
-        std::int64_t change = 0;
-        for (const auto& posting : movement.postings())
-            if (ofPiece(posting, piece)) change += posting.amount;
-        after += change;
-        rows_.push_back({dayOf(movement.about().at), movement.about().act, change, after,
-                         whereTo(movement, piece, unit), text(movement.about().note)});
-    }
+    for (Row& row : rows_)
+        row.after = after += row.change.value_or(0);
     endResetModel();
+}
+
+void LifeModel::add(const store::RecordedMovement& recorded, store::PieceId piece,
+                    const PieceUpkeep& upkeep) {
+    const store::Movement& movement = recorded.movement;
+    std::int64_t change = 0;
+    for (const auto& posting : movement.postings())
+        if (ofPiece(posting, piece)) change += posting.amount;
+    rows_.push_back({movement.about().at,
+                     say(movement.about().act),
+                     change,
+                     0,
+                     whereTo(movement, piece, unit_),
+                     noteOf(text(movement.about().note), movement.about().person, upkeep.people),
+                     {recorded.id, false}});
+}
+
+void LifeModel::addUpkeep(const PieceUpkeep& upkeep) {
+    for (const auto& moved : upkeep.relocations)
+        rows_.push_back({moved.at,
+                         tr("moved"),
+                         std::nullopt,
+                         0,
+                         moved.from.empty() ? tr("to %1").arg(text(moved.to))
+                                            : tr("from %1 to %2").arg(text(moved.from), text(moved.to)),
+                         noteOf({}, moved.person, upkeep.people),
+                         {std::nullopt, &moved == &upkeep.relocations.back()}});
+    for (const auto& seen : upkeep.inspections)
+        rows_.push_back({seen.at,
+                         tr("inspected"),
+                         std::nullopt,
+                         0,
+                         seen.until ? tr("sound, to be used by %1").arg(shown(*seen.until)) : tr("bad"),
+                         noteOf(text(seen.note), seen.person, upkeep.people),
+                         {}});
 }
 
 void LifeModel::clear() {
@@ -78,11 +123,11 @@ QVariant LifeModel::data(const QModelIndex& index, int role) const {
     if (role != Qt::DisplayRole) return {};
     switch (index.column()) {
     case DayColumn:
-        return shown(row.day);
+        return shown(dayOf(row.at));
     case ActColumn:
-        return say(row.act);
+        return row.act;
     case ChangeColumn:
-        return signedCount(unit_, row.change);
+        return row.change ? signedCount(unit_, *row.change) : QString{};
     case AfterColumn:
         return shown(Extent::of(unit_, row.after < 0 ? 0 : row.after));
     default:

@@ -68,7 +68,8 @@ QString worthWords(const std::optional<shop::PieceWorth>& worth, const store::St
 
 void PieceView::show(const shop::RackRow& row, const std::string& parent,
                      const std::optional<shop::PieceWorth>& worth,
-                     const std::vector<store::RecordedMovement>& life, Date today) {
+                     const std::vector<store::RecordedMovement>& life, const PieceUpkeep& upkeep,
+                     Date today) {
     const store::StockPiece& piece = row.piece;
     title_->setText(tr("%1 %2", "kind, code").arg(say(piece.kind), text(piece.code)));
     belt_->setText(tr("%1, %2", "belt, width").arg(text(row.belt), shown(piece.extent)));
@@ -82,7 +83,12 @@ void PieceView::show(const shop::RackRow& row, const std::string& parent,
     worth_->setText(worthWords(worth, piece));
     worth_->setVisible(!worth_->text().isEmpty());
     band_->show(pictureOf(piece));
-    life_->setLife(piece.id, piece.extent.unit(), life);
+    life_->setLife(piece.id, piece.extent.unit(), life, upkeep);
+}
+
+int PieceView::chosenRow() const {
+    const QModelIndex at = lifeView_->currentIndex();
+    return at.isValid() ? at.row() : life_->rowCount() - 1;
 }
 
 void PieceView::clear() {

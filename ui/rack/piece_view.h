@@ -11,6 +11,7 @@ class QTableView;
 namespace riband::ui {
 
 class BandWidget;
+struct PieceUpkeep;
 class LifeModel;
 
 /// One piece: to scale, where it is from, and its life.
@@ -21,7 +22,10 @@ public:
     /// `parent`: code of the piece that it was cut from; "" for none. `worth`: nothing without a worth table.
     void show(const shop::RackRow& row, const std::string& parent,
               const std::optional<shop::PieceWorth>& worth, const std::vector<store::RecordedMovement>& life,
-              Date today);
+              const PieceUpkeep& upkeep, Date today);
+    /// The row of its life that is chosen, else the last; -1 if it has none.
+    int chosenRow() const;
+    const LifeModel& life() const { return *life_; }
     void clear();
 
 private:

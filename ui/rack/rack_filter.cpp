@@ -2,8 +2,6 @@
 
 #include "ui/rack/rack_model.h"
 
-#include <algorithm>
-
 namespace riband::ui {
 
 RackFilter::RackFilter(RackModel* model, QObject* parent) : QSortFilterProxyModel{parent}, model_{model} {
@@ -12,18 +10,21 @@ RackFilter::RackFilter(RackModel* model, QObject* parent) : QSortFilterProxyMode
     setDynamicSortFilter(true);
 }
 
-void RackFilter::setWords(const QString& typed) {
-    QStringList words = typed.toLower().split(QLatin1Char(' '), Qt::SkipEmptyParts);
-    if (words == words_) return;
-    words_ = std::move(words);
+void RackFilter::setFound(const std::optional<std::vector<store::PieceId>>& pieces) {
+    if (!pieces && !found_) return;
+    found_.reset();
+    if (pieces) {
+        found_.emplace();
+        found_->reserve(pieces->size());
+        for (const store::PieceId piece : *pieces)
+            found_->insert(piece.value());
+    }
     // One layout change: row by row, 20 000 pieces would take a second to come and go.
     invalidate();
 }
 
 bool RackFilter::filterAcceptsRow(int row, const QModelIndex&) const {
-    const QString& text = model_->searchText(row);
-    return std::all_of(words_.begin(), words_.end(),
-                       [&](const QString& word) { return text.contains(word); });
+    return !found_ || found_->contains(model_->row(row).piece.id.value());
 }
 
 bool RackFilter::lessThan(const QModelIndex& left, const QModelIndex& right) const {

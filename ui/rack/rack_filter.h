@@ -1,18 +1,24 @@
 #pragma once
 
+#include "core/store/id.h"
+
 #include <QSortFilterProxyModel>
-#include <QStringList>
+
+#include <optional>
+#include <unordered_set>
+#include <vector>
 
 namespace riband::ui {
 
 class RackModel;
 
-/// The pieces in which every typed word occurs, sorted by what a column means.
+/// The pieces that were found, sorted by what a column means.
 class RackFilter final : public QSortFilterProxyModel {
     Q_OBJECT
 public:
     explicit RackFilter(RackModel* model, QObject* parent = nullptr);
-    void setWords(const QString& typed);
+    /// Nothing: all of them.
+    void setFound(const std::optional<std::vector<store::PieceId>>& pieces);
 
 protected:
     bool filterAcceptsRow(int row, const QModelIndex& parent) const override;
@@ -20,7 +26,7 @@ protected:
 
 private:
     RackModel* model_;
-    QStringList words_;
+    std::optional<std::unordered_set<std::int64_t>> found_;
 };
 
 } // namespace riband::ui

@@ -16,17 +16,6 @@ QVariant alignmentOf(int column) {
     return QVariant::fromValue(Qt::Alignment{figures ? Qt::AlignRight : Qt::AlignLeft} | Qt::AlignVCenter);
 }
 
-QString searchTextOf(const shop::RackRow& row) {
-    const store::StockPiece& piece = row.piece;
-    QString found = text(piece.code) + QLatin1Char(' ') + text(piece.code).remove(QLatin1Char('-')) +
-                    QLatin1Char(' ') + text(row.belt) + QLatin1Char(' ') + say(piece.kind) +
-                    QLatin1Char(' ') + text(piece.place) + QLatin1Char(' ') + text(piece.batch) +
-                    QLatin1Char(' ') + shownNumber(piece.extent);
-    // The trade says offcut as well.
-    if (piece.kind == cutting::PieceKind::Remnant) found += QLatin1Char(' ') + RackModel::tr("offcut");
-    return found.toLower();
-}
-
 /// So that T5 sorts before T10, and 960 before 1200, in every locale.
 QString countingKey(const std::string& name) {
     QString key, digits;
@@ -65,8 +54,7 @@ void RackModel::setPieces(std::vector<shop::RackRow> pieces, Date today) {
         byPiece_.emplace(piece.piece.id, static_cast<int>(rows_.size()));
         const int days = static_cast<int>((today - piece.piece.born()).count());
         const int rank = ranks.at(piece.belt);
-        QString search = searchTextOf(piece);
-        rows_.push_back({std::move(piece), rank, days, std::move(search)});
+        rows_.push_back({std::move(piece), rank, days});
     }
     endResetModel();
 }

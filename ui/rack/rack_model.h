@@ -29,8 +29,6 @@ public:
     const shop::RackRow& row(int number) const { return rows_[static_cast<std::size_t>(number)].shown; }
     int rowOf(store::PieceId piece) const; ///< -1 if it is gone
 
-    /// Everything that a piece can be found by, in lower case. Made once: the filter asks at every key.
-    const QString& searchText(int row) const { return rows_[static_cast<std::size_t>(row)].search; }
     /// By SortRole, without the detour over variants.
     bool less(int a, int b, int column) const;
 
@@ -44,7 +42,6 @@ private:
         shop::RackRow shown;
         int beltRank; ///< where its belt stands among all, by profile and length
         int days;
-        QString search;
     };
     QString words(const Row& row, int column) const;
     QVariant sortKey(const Row& row, int column) const;

@@ -1,20 +1,22 @@
 #include "ui/rack/rack_page.h"
 
-#include "core/shop/stock.h"
+#include "core/store/people.h"
+#include "core/store/search.h"
 #include "ui/desk/labels.h"
-#include "ui/desk/paper_tray.h"
 #include "ui/look/key_button.h"
 #include "ui/look/look.h"
-#include "ui/rack/move_dialog.h"
+#include "ui/rack/life_model.h"
 #include "ui/rack/piece_view.h"
 #include "ui/rack/rack_filter.h"
 #include "ui/rack/rack_model.h"
-#include "ui/rack/receive_dialog.h"
-#include "ui/rack/scrap_dialog.h"
+#include "ui/rack/rack_reader.h"
+#include "ui/rack/rack_words.h"
+#include "ui/rack/undo_key.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
 #include <QAction>
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QKeyEvent>
@@ -22,6 +24,8 @@
 #include <QLocale>
 #include <QTableView>
 #include <QVBoxLayout>
+
+#include <array>
 
 namespace riband::ui {
 
@@ -33,11 +37,14 @@ constexpr int PageOfRows = 12;
 
 RackPage::RackPage(Session& session, QWidget* parent)
     : Page{parent}, session_{session}, model_{new RackModel{this}}, filter_{new RackFilter{model_, this}},
-      words_{new QLineEdit}, count_{label({}, "remark")}, table_{new QTableView}, view_{new PieceView} {
+      words_{new QLineEdit}, count_{label({}, "remark")}, table_{new QTableView}, view_{new PieceView},
+      reader_{new RackReader{session, this}} {
     setObjectName(QStringLiteral("rack"));
     buildActions();
     buildView();
     connect(words_, &QLineEdit::textChanged, this, &RackPage::filter);
+    connect(reader_, &RackReader::done, this,
+            [this](const std::shared_ptr<std::vector<shop::RackRow>>& rows) { setRows(std::move(*rows)); });
     connect(table_->selectionModel(), &QItemSelectionModel::currentChanged, this, &RackPage::showCurrent);
 }
 
@@ -51,9 +58,15 @@ QAction* RackPage::act(const QString& name, const QKeySequence& key, void (RackP
 
 void RackPage::buildActions() {
     goodsIn_ = act(tr("Goods in"), Qt::Key_F8, &RackPage::goodsIn);
-    move_ = act(tr("Move"), Qt::Key_F6, &RackPage::movePiece);
+    move_ = act(tr("Move"), Qt::Key_F6, &RackPage::movePieces);
     label_ = act(tr("Label"), Qt::Key_F7, &RackPage::labelPiece);
     scrap_ = act(tr("Scrap"), Qt::CTRL | Qt::Key_Delete, &RackPage::scrapPiece);
+    split_ = act(tr("Divide"), Qt::CTRL | Qt::Key_T, &RackPage::splitPiece);
+    undo_ = act(tr("Undo"), Qt::CTRL | Qt::Key_Z, &RackPage::undoAct);
+    family_ = act(tr("Family"), Qt::Key_F9, &RackPage::showFamily);
+    ageing_ = act(tr("Ageing"), Qt::Key_F10, &RackPage::showAgeing);
+    takeOver_ = act(tr("Take over a stock"), Qt::CTRL | Qt::Key_O, &RackPage::takeOverStock);
+    save_ = act(tr("Save the list"), Qt::CTRL | Qt::Key_E, &RackPage::saveShownList);
 }
 
 void RackPage::buildView() {
@@ -65,14 +78,21 @@ void RackPage::buildView() {
     right->setSpacing(2 * step);
     view_->setFixedWidth(DetailWidth);
     right->addWidget(view_, 1);
-    auto* buttons = new QHBoxLayout;
-    buttons->setSpacing(2 * step);
-    buttons->addWidget(new KeyButton{move_}, 1);
-    buttons->addWidget(new KeyButton{label_}, 1);
-    buttons->addWidget(new KeyButton{scrap_, KeyButton::Rank::Danger}, 1);
-    right->addLayout(buttons);
+    right->addLayout(buildActs());
     right->addWidget(new KeyButton{goodsIn_, KeyButton::Rank::Likely});
     row->addLayout(right);
+}
+
+QLayout* RackPage::buildActs() {
+    auto* acts = new QGridLayout;
+    acts->setSpacing(2 * step);
+    const std::array buttons{move_, label_, split_, family_, undo_, ageing_};
+    for (std::size_t i = 0; i < buttons.size(); ++i)
+        acts->addWidget(new KeyButton{buttons[i]}, static_cast<int>(i / 3), static_cast<int>(i % 3));
+    acts->addWidget(new KeyButton{save_}, 2, 0);
+    acts->addWidget(new KeyButton{takeOver_}, 2, 1);
+    acts->addWidget(new KeyButton{scrap_, KeyButton::Rank::Danger}, 2, 2);
+    return acts;
 }
 
 QWidget* RackPage::buildList() {
@@ -80,6 +100,7 @@ QWidget* RackPage::buildList() {
     words_->setPlaceholderText(tr("find by code, belt, place, batch"));
     words_->setAccessibleName(tr("Find pieces"));
     words_->installEventFilter(this);
+    new UndoKey{words_};
     table_->setModel(filter_);
     table_->setAccessibleName(tr("Pieces on the rack"));
     table_->setSortingEnabled(true);
@@ -106,16 +127,23 @@ QWidget* RackPage::buildList() {
 QString RackPage::help() const {
     return tr(
         "Every piece on the rack. Type any words of it: code, belt, kind, place, batch, width; remnants are "
-        "found as offcuts too. The arrows choose a piece; its life stands on the right. F8 books goods in.");
+        "found as offcuts too. The arrows choose a piece; its life stands on the right. F8 books goods in, "
+        "F6 moves many by "
+        "scanner, F9 shows all that became of a sleeve, Ctrl+Z undoes what is chosen in its life.");
 }
 
 void RackPage::refresh() {
-    const shop::RackRow* before = current();
-    const auto kept = before ? std::optional{before->piece.id} : std::nullopt;
-    session_.attempt([&] { model_->setPieces(shop::rack(session_.shop()), session_.today()); });
-    filter(words_->text());
-    if (kept) showPiece(*kept);
+    reader_->read();
     if (!table_->hasFocus()) words_->setFocus();
+}
+
+void RackPage::setRows(std::vector<shop::RackRow> rows) {
+    const shop::RackRow* before = current();
+    const auto kept = wanted_ ? wanted_ : before ? std::optional{before->piece.id} : std::nullopt;
+    const bool asked = wanted_.has_value();
+    model_->setPieces(std::move(rows), session_.today());
+    filter(words_->text());
+    if (kept && (asked || model_->rowOf(*kept) >= 0)) showPiece(*kept);
 }
 
 void RackPage::typed(const QString& words) {
@@ -124,7 +152,11 @@ void RackPage::typed(const QString& words) {
 }
 
 void RackPage::filter(const QString& words) {
-    filter_->setWords(words);
+    const std::vector<std::string> wanted = searchWordsOf(words);
+    std::optional<std::vector<store::PieceId>> pieces;
+    if (!wanted.empty())
+        session_.attempt([&] { pieces = store::findPieces(session_.shop().connection, wanted); });
+    filter_->setFound(pieces);
     const int found = filter_->rowCount();
     count_->setText(
         found == model_->rowCount()
@@ -140,6 +172,12 @@ void RackPage::choose(int proxyRow) {
 
 void RackPage::showPiece(store::PieceId piece) {
     const int row = model_->rowOf(piece);
+    if (row < 0 && !wanted_) { // it may have come since the rack was read
+        wanted_ = piece;
+        reader_->read();
+        return;
+    }
+    wanted_.reset();
     if (row < 0) {
         session_.tell(tr("This piece is gone: all of it was cut or scrapped."));
         return;
@@ -158,54 +196,25 @@ const shop::RackRow* RackPage::current() const {
 
 void RackPage::showCurrent() {
     const shop::RackRow* row = current();
-    for (QAction* action : {move_, scrap_, label_})
+    for (QAction* action : {scrap_, label_, split_, undo_, family_})
         action->setEnabled(row != nullptr);
     if (!row) return view_->clear();
     session_.attempt([&] {
         store::Pieces pieces{session_.shop().connection};
+        const store::Upkeep upkeep{session_.shop().connection};
         const std::string parent = row->piece.parent ? pieces.at(*row->piece.parent).code : std::string{};
         shop::PieceWorths worths{session_.shop()};
         view_->show(*row, parent, worths.of(row->piece), shop::lifeOf(session_.shop(), row->piece.id),
+                    {upkeep.relocationsOf(row->piece.id), upkeep.inspectionsOf(row->piece.id), initials()},
                     session_.today());
     });
 }
 
-void RackPage::goodsIn() {
-    ReceiveDialog dialog{session_, this};
-    dialog.exec();
-    if (!dialog.received().empty()) showPiece(dialog.received().back());
-}
-
-void RackPage::movePiece() {
-    if (!current()) return;
-    const store::StockPiece piece = current()->piece;
-    std::vector<std::string> places;
-    session_.attempt([&] { places = store::Pieces{session_.shop().connection}.places(); });
-    MoveDialog dialog{text(piece.code), piece.place, places, this};
-    if (dialog.exec() != QDialog::Accepted) return;
-    if (!session_.attempt([&] { shop::move(session_.shop(), piece.id, dialog.place()); })) return;
-    session_.touch();
-    session_.tell(tr("%1 is at %2 now.").arg(text(piece.code), text(dialog.place())));
-}
-
-void RackPage::scrapPiece() {
-    if (!current()) return;
-    const store::StockPiece piece = current()->piece;
-    ScrapDialog dialog{piece, this};
-    do {
-        if (dialog.exec() != QDialog::Accepted) return;
-    } while (!session_.attempt(
-        [&] { shop::scrap(session_.shop(), piece.id, dialog.extent(), dialog.reason(), dialog.note()); }));
-    session_.touch();
-    session_.tell(tr("%1 of %2 is scrapped.").arg(shown(dialog.extent()), text(piece.code)));
-}
-
-void RackPage::labelPiece() {
-    if (!current()) return;
-    session_.attempt([&] {
-        const QString file = PaperTray{session_}.labels({current()->piece.id});
-        session_.tell(tr("The label is in %1.").arg(file));
-    });
+std::map<store::PersonId, std::string> RackPage::initials() const {
+    std::map<store::PersonId, std::string> people;
+    for (const store::Person& person : store::People{session_.shop().connection}.all())
+        people.emplace(person.id, person.initials);
+    return people;
 }
 
 /// The arrows choose while the field keeps the focus, so that one can type on.

@@ -5,6 +5,7 @@
 
 class QAction;
 class QLabel;
+class QLayout;
 class QLineEdit;
 class QTableView;
 
@@ -13,6 +14,7 @@ namespace riband::ui {
 class PieceView;
 class RackFilter;
 class RackModel;
+class RackReader;
 
 /// Every piece on the rack: found as one types, its life, and what one does with it.
 class RackPage final : public Page {
@@ -34,15 +36,25 @@ private:
     QAction* act(const QString& name, const QKeySequence& key, void (RackPage::*does)());
     void buildView();
     QWidget* buildList();
+    QLayout* buildActs();
+    void setRows(std::vector<shop::RackRow> rows);
     void filter(const QString& words);
     void showCurrent();
     void choose(int proxyRow);
     const shop::RackRow* current() const;
+    std::map<store::PersonId, std::string> initials() const; ///< also of those who left
 
+    // What one does with it: rack_acts.cpp.
     void goodsIn();
-    void movePiece();
+    void movePieces();
     void scrapPiece();
+    void splitPiece();
     void labelPiece();
+    void undoAct();
+    void showFamily();
+    void showAgeing();
+    void takeOverStock();
+    void saveShownList();
 
     Session& session_;
     RackModel* model_;
@@ -51,7 +63,10 @@ private:
     QLabel* count_;
     QTableView* table_;
     PieceView* view_;
-    QAction *goodsIn_ = nullptr, *move_ = nullptr, *scrap_ = nullptr, *label_ = nullptr;
+    QAction *goodsIn_ = nullptr, *move_ = nullptr, *scrap_ = nullptr, *label_ = nullptr, *split_ = nullptr,
+            *undo_ = nullptr, *family_ = nullptr, *ageing_ = nullptr, *takeOver_ = nullptr, *save_ = nullptr;
+    RackReader* reader_;
+    std::optional<store::PieceId> wanted_; ///< to be shown when the rack has been read
 };
 
 } // namespace riband::ui

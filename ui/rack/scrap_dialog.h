@@ -19,11 +19,14 @@ public:
     Extent extent() const;
     store::ScrapReason reason() const;
     std::string note() const;
+    std::optional<std::int64_t> grams() const; ///< none was told
+    void suggest(store::ScrapReason reason);
 
 private:
     std::optional<Extent> typed() const;
     store::StockPiece piece_;
-    QLineEdit *extent_, *note_;
+    void check();
+    QLineEdit *extent_, *note_, *grams_;
     QComboBox* reason_;
     QPushButton* scrap_ = nullptr;
 };

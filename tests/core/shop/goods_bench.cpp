@@ -4,6 +4,7 @@
 
 #include "core/shop/sheet.h"
 #include "core/store/inner.h"
+#include "core/store/people.h"
 #include "core/store/search.h"
 #include "tests/core/belt/read_tables.h"
 
@@ -109,8 +110,7 @@ int main() {
     std::filesystem::create_directory(folder);
     {
         store::Connection connection{folder + "/shop.riband", store::Connection::Mode::Create};
-        const auto person =
-            store::Settings{connection}.addPerson("AB", "A. Binder", store::Role::StockManager);
+        const auto person = store::People{connection}.add("AB", "A. Binder", store::Role::StockManager);
         const auto now = [] {
             return std::chrono::time_point_cast<Moment::duration>(std::chrono::system_clock::now());
         };

@@ -1,15 +1,24 @@
 #include "core/shop/stock.h"
+#include "core/shop/undo.h"
+#include "core/store/search.h"
+#include "core/store/upkeep.h"
 #include "tests/ui/desk_fixture.h"
 #include "ui/desk/page.h"
 #include "ui/rack/life_model.h"
 #include "ui/rack/rack_filter.h"
 #include "ui/rack/rack_model.h"
 #include "ui/rack/rack_page.h"
+#include "ui/rack/rack_words.h"
 
 #include <QAbstractItemModelTester>
+#include <QApplication>
 #include <QComboBox>
+#include <QDir>
+#include <QFile>
 #include <QLineEdit>
+#include <QTableView>
 #include <QTest>
+#include <QThreadPool>
 
 namespace riband::ui {
 
@@ -43,11 +52,16 @@ TEST_CASE("The rack is found by any words, and sorted as people count", "[rack]"
     RackFilter filter{&model};
     model.setPieces(shop::rack(shop.session().shop()), shop.session().today());
     REQUIRE(filter.rowCount() == 9);
+    const auto find = [&](const char* typed) {
+        const auto words = searchWordsOf(QString::fromLatin1(typed));
+        filter.setFound(words.empty() ? std::nullopt
+                                      : std::optional{store::findPieces(shop.connection(), words)});
+    };
 
     SECTION("T5 comes before T10, 960 before 1250, of one belt the widest first") {
-        filter.setWords("t");
+        find("t");
         filter.sort(RackModel::BeltColumn);
-        filter.setWords("b3-2 sleeve t");
+        find("b3-2 sleeve t");
         const auto belts = shownBelts(filter);
         const auto at = [&](const char* belt) {
             return std::find(belts.begin(), belts.end(), belt) - belts.begin();
@@ -56,26 +70,26 @@ TEST_CASE("The rack is found by any words, and sorted as people count", "[rack]"
         CHECK(at("T10 960") < at("T10 1250"));
     }
     SECTION("the trade's word offcut finds the remnants") {
-        filter.setWords("offcut h8m");
+        find("offcut h8m");
         CHECK(filter.rowCount() == 2);
-        filter.setWords("remnant");
+        find("remnant");
         CHECK(filter.rowCount() == 2);
     }
     SECTION("a code is found with and without its dash") {
         const std::string code = model.row(0).piece.code;
-        filter.setWords(QString::fromStdString(code));
+        find(code.c_str());
         CHECK(filter.rowCount() == 1);
-        filter.setWords(QString::fromStdString(code).remove('-').toLower());
+        find(QString::fromStdString(code).remove('-').toLower().toLatin1().constData());
         CHECK(filter.rowCount() == 1);
     }
     SECTION("every word must be there") {
-        filter.setWords("h8m t10");
+        find("h8m t10");
         CHECK(filter.rowCount() == 0);
-        filter.setWords("");
+        find("");
         CHECK(filter.rowCount() == 9);
     }
     SECTION("widths sort as widths, not as words: 101 mm after 60 ribs would be the same in words") {
-        filter.setWords("h8m");
+        find("h8m");
         filter.sort(RackModel::WidthColumn);
         CHECK(filter.index(0, RackModel::WidthColumn).data().toString() == "101 mm");
         CHECK(filter.index(1, RackModel::WidthColumn).data().toString() == "128.5 mm");
@@ -108,14 +122,22 @@ TEST_CASE("Goods in, a move and a scrap go by keys", "[rack]") {
     DeskWindow desk{shop};
     goToTheRack(desk);
 
-    SECTION("goods in: two sleeves of a belt that is new to the shop") {
+    SECTION("goods in: two sleeves of a belt that is new to the shop, one of another, with freight") {
         desk.answering([](QDialog& dialog) {
             QTest::keyClicks(&field(dialog, "belt"), "S8M 960");
             field(dialog, "width").selectAll();
             QTest::keyClicks(&field(dialog, "width"), "400");
             QTest::keyClicks(&field(dialog, "cost"), "61.50");
+            field(dialog, "place").selectAll();
             QTest::keyClicks(&field(dialog, "place"), "C1-1");
             QTest::keyClick(&field(dialog, "place"), Qt::Key_Return);
+            QTest::keyClicks(&field(dialog, "belt"), "T10 1250");
+            field(dialog, "width").selectAll();
+            QTest::keyClicks(&field(dialog, "width"), "463");
+            QTest::keyClicks(&field(dialog, "labelled"), "470");
+            QTest::keyClicks(&field(dialog, "cost"), "38.50");
+            QTest::keyClicks(&field(dialog, "freight"), "5");
+            QTest::keyClick(&dialog, Qt::Key_F9); // the line that is typed belongs to it
             QTest::keyClick(&dialog, Qt::Key_Escape);
         });
         desk.press(Qt::Key_F8);
@@ -124,20 +146,124 @@ TEST_CASE("Goods in, a move and a scrap go by keys", "[rack]") {
         const auto pieces = store::Pieces{shop.connection()}.ofBelt(belt->id);
         REQUIRE(pieces.size() == 1);
         CHECK(pieces.front().extent == mm(400));
-        CHECK(pieces.front().cost == Money::minor(6150));
+        CHECK(pieces.front().cost == Money::minor(6458)); // 5.00 over 61.50 and 38.50: 3.08 and 1.92
         CHECK(pieces.front().place == "C1-1");
+        const auto other = store::Catalogue{shop.connection()}.find(shop.belt("T10 1250"));
+        const auto come = store::Pieces{shop.connection()}.ofBelt(other->id);
+        REQUIRE(come.size() == 2);
+        CHECK(come.back().extent == mm(463));
+        CHECK(come.back().place == "B3-2"); // where the same belt lies: nobody said otherwise
+        const auto deliveries = store::Goods{shop.connection()}.deliveries(1);
+        CHECK(shop::mislabelled(shop.session().shop(), deliveries.front().id).size() == 1);
     }
-    SECTION("typing finds, F6 moves what was found") {
+    SECTION("a code that was scanned is tied to the belt that is said next, and known then") {
+        const auto scan = [](QDialog& dialog) {
+            QTest::keyClicks(&field(dialog, "belt"), "4006381333931");
+            QTest::keyClick(&field(dialog, "belt"), Qt::Key_Return);
+        };
+        desk.answering([&](QDialog& dialog) {
+            scan(dialog);
+            QTest::keyClicks(&field(dialog, "belt"), "T10 1250");
+            field(dialog, "width").selectAll();
+            QTest::keyClicks(&field(dialog, "width"), "450");
+            QTest::keyClick(&dialog, Qt::Key_F9);
+            scan(dialog); // now it says all
+            QTest::keyClick(&dialog, Qt::Key_F9);
+            QTest::keyClick(&dialog, Qt::Key_Escape);
+        });
+        desk.press(Qt::Key_F8);
+        const auto belt = store::Catalogue{shop.connection()}.find(shop.belt("T10 1250"));
+        const auto pieces = store::Pieces{shop.connection()}.ofBelt(belt->id);
+        REQUIRE(pieces.size() == 3);
+        CHECK(pieces[1].extent == mm(450));
+        CHECK(pieces[2].extent == mm(450));
+    }
+    SECTION("typing finds, F6 moves what was found and all that is scanned behind it") {
         desk.press(Qt::Key_X);
         desk.press(Qt::Key_L);
-        desk.answering([](QDialog& dialog) {
-            field(dialog, "place").selectAll();
-            QTest::keyClicks(&field(dialog, "place"), "A9-9");
-            QTest::keyClick(&dialog, Qt::Key_Return);
+        const auto ready = store::Pieces{shop.connection()}.all();
+        const auto other = std::find_if(ready.begin(), ready.end(), [](const auto& piece) {
+            return piece.kind == cutting::PieceKind::Ready;
+        });
+        desk.answering([&](QDialog& dialog) {
+            for (const char* scanned : {"A9-9", other->code.c_str(), "A9-8"}) {
+                QTest::keyClicks(&field(dialog, "scan"), scanned);
+                QTest::keyClick(&field(dialog, "scan"), Qt::Key_Return);
+            }
+            QTest::keyClick(&dialog, Qt::Key_F9);
         });
         desk.press(Qt::Key_F6);
         const auto belt = store::Catalogue{shop.connection()}.find(shop.belt("XL 414"));
         CHECK(store::Pieces{shop.connection()}.ofBelt(belt->id).front().place == "A9-9");
+        CHECK(store::Pieces{shop.connection()}.at(other->id).place == "A9-8");
+    }
+    SECTION("a piece is divided, and whole again when that is undone") {
+        desk.press(Qt::Key_X);
+        desk.press(Qt::Key_L);
+        desk.answering([](QDialog& dialog) {
+            QTest::keyClicks(&field(dialog, "apart"), "100");
+            QTest::keyClick(&field(dialog, "apart"), Qt::Key_Return);
+        });
+        desk.press(Qt::Key_T, Qt::ControlModifier);
+        const auto belt = store::Catalogue{shop.connection()}.find(shop.belt("XL 414"));
+        CHECK(store::Pieces{shop.connection()}.ofBelt(belt->id).size() == 2);
+        desk.answering([](QDialog& dialog) { QTest::keyClick(&dialog, Qt::Key_Return); });
+        desk.press(Qt::Key_Z, Qt::ControlModifier);
+        const auto pieces = store::Pieces{shop.connection()}.ofBelt(belt->id);
+        REQUIRE(pieces.size() == 1);
+        CHECK(pieces.front().extent == mm(250));
+        CHECK(pieces.front().kind == cutting::PieceKind::Sleeve);
+    }
+    SECTION("a stock is taken over from a file") {
+        const QString path = shop.papers() + "-stock.csv";
+        QFile file{path};
+        REQUIRE(file.open(QIODevice::WriteOnly));
+        file.write("Bezeichnung;Breite;Fach\nT10 1250;47,5;L\xfc 1\nXL 414;30;\n"); // Latin-1
+        file.close();
+        desk.answering([&](QDialog& dialog) {
+            QTest::keyClicks(&field(dialog, "path"), path);
+            QTest::keyClick(&field(dialog, "path"), Qt::Key_Return);
+            QTest::keyClick(&dialog, Qt::Key_F9);
+            QTRY_VERIFY(!dialog.isVisible());
+        });
+        desk.press(Qt::Key_O, Qt::ControlModifier);
+        const auto belt = store::Catalogue{shop.connection()}.find(shop.belt("T10 1250"));
+        const auto pieces = store::Pieces{shop.connection()}.ofBelt(belt->id);
+        REQUIRE(pieces.size() == 2);
+        CHECK(pieces.back().extent == um(47'500));
+        CHECK(pieces.back().place == "L\xc3\xbc 1");
+    }
+    SECTION("what ages is inspected once, and a useless remnant is scrapped from the same list") {
+        shop::Delivery old{.belt = shop.belt("T5 500"), .extent = mm(300)};
+        old.made = readDate("2018-10-01").value();
+        const auto aged = shop::receive(shop.session().shop(), {old}).front();
+        const auto useless = shop.piece("H8M 1200", mm(7), cutting::PieceKind::Remnant);
+        const auto wait = [] {
+            QThreadPool::globalInstance()->waitForDone();
+            QApplication::processEvents();
+        };
+        desk.answering([&](QDialog& dialog) {
+            wait();
+            auto* table = dialog.findChild<QTableView*>();
+            CHECK(table->model()->rowCount() == 2);
+            QTest::keyClick(&dialog, Qt::Key_F6); // the first ages out: it is sound
+            wait();
+            table->selectRow(1);
+            desk.answering([](QDialog& scrap) { QTest::keyClick(&scrap, Qt::Key_Return); });
+            QTest::keyClick(&dialog, Qt::Key_Delete, Qt::ControlModifier);
+            wait();
+        });
+        desk.press(Qt::Key_F10);
+        CHECK(store::Upkeep{shop.connection()}.inspectionsOf(aged).size() == 1);
+        CHECK(store::Pieces{shop.connection()}.at(useless).gone());
+    }
+    SECTION("the list is saved as a table") {
+        desk.press(Qt::Key_E, Qt::ControlModifier);
+        const QStringList files = QDir{shop.papers()}.entryList({"rack-*.csv"});
+        REQUIRE(files.size() == 1);
+        QFile file{QDir{shop.papers()}.filePath(files.front())};
+        REQUIRE(file.open(QIODevice::ReadOnly));
+        CHECK(file.readAll().count("\r\n") == 8); // the head and seven pieces
     }
     SECTION("a scrap asks for the reason and books it") {
         desk.press(Qt::Key_X);

@@ -158,6 +158,10 @@ TEST_CASE("Every dialog opens by its key and is drawn whole", "[window]") {
     open("move", Qt::Key_F6);
     open("scrap", Qt::Key_Delete, Qt::ControlModifier);
     open("receive", Qt::Key_F8);
+    open("divide", Qt::Key_T, Qt::ControlModifier);
+    open("family", Qt::Key_F9);
+    open("ageing", Qt::Key_F10);
+    open("take-over", Qt::Key_O, Qt::ControlModifier);
 }
 
 } // namespace riband::ui

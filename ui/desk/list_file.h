@@ -1,0 +1,14 @@
+#pragma once
+
+#include "ui/desk/session.h"
+
+class QAbstractItemModel;
+
+namespace riband::ui {
+
+/// Writes what a list shows, in its order, as CSV (RFC 4180, UTF-8) into the papers folder:
+/// "rack-2026-03-02.csv". Gives the file as one would name it to a person. Throws StoreError (ReadOnly) if it
+/// can't be written.
+QString saveList(Session& session, const QAbstractItemModel& list, const QString& name);
+
+} // namespace riband::ui

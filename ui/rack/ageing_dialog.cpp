@@ -1,0 +1,159 @@
+#include "ui/rack/ageing_dialog.h"
+
+#include "core/shop/stock.h"
+#include "ui/desk/labels.h"
+#include "ui/desk/list_file.h"
+#include "ui/look/key_button.h"
+#include "ui/look/look.h"
+#include "ui/rack/ageing_model.h"
+#include "ui/rack/apart.h"
+#include "ui/rack/scrap_dialog.h"
+#include "ui/words/tr.h"
+#include "ui/words/words.h"
+
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QSpinBox>
+#include <QTableView>
+#include <QVBoxLayout>
+
+namespace riband::ui {
+
+namespace {
+constexpr int UsualMonths = 6, MostMonths = 120;
+constexpr int DaysOfAMonth = 30;
+} // namespace
+
+AgeingDialog::AgeingDialog(Session& session, QWidget* parent)
+    : QDialog{parent}, session_{session}, model_{new AgeingModel{session.currency(), this}},
+      table_{new QTableView}, months_{new QSpinBox}, sum_{label({}, "strong")}, said_{label({}, "gain")} {
+    setWindowTitle(tr("What ages, and what is not worth its place"));
+    buildView();
+    connect(months_, &QSpinBox::valueChanged, this, &AgeingDialog::look);
+    connect(table_->selectionModel(), &QItemSelectionModel::currentChanged, this, &AgeingDialog::follow);
+    sum_->setText(tr("Looking through the rack …"));
+    follow();
+    look();
+}
+
+void AgeingDialog::buildView() {
+    months_->setRange(0, MostMonths);
+    months_->setValue(UsualMonths);
+    months_->setAccessibleName(tr("Months from today"));
+    table_->setModel(model_);
+    table_->setAccessibleName(tr("Pieces that age out or cost more than they are good for"));
+    table_->setSelectionBehavior(QAbstractItemView::SelectRows);
+    table_->setSelectionMode(QAbstractItemView::SingleSelection);
+    table_->setTabKeyNavigation(false);
+    table_->setShowGrid(false);
+    table_->verticalHeader()->hide();
+    table_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    table_->horizontalHeader()->setStretchLastSection(true);
+    const auto button = [this](const QString& words, const QKeySequence& key, KeyButton::Rank rank,
+                               auto does) {
+        auto* made = new KeyButton{words, key, rank};
+        connect(made, &KeyButton::clicked, this, does);
+        return made;
+    };
+    sound_ = button(tr("Inspected: sound"), Qt::Key_F6, KeyButton::Rank::Likely, [this] { inspect(true); });
+    bad_ = button(tr("Inspected: bad"), Qt::Key_F7, KeyButton::Rank::Plain, [this] { inspect(false); });
+    scrap_ = button(tr("Scrap"), Qt::CTRL | Qt::Key_Delete, KeyButton::Rank::Danger, [this] { scrap(); });
+    auto* keep =
+        button(tr("Save the list"), Qt::CTRL | Qt::Key_E, KeyButton::Rank::Plain, [this] { save(); });
+    auto* remark =
+        label(tr("Periods by ISO 2230:2002 for the body of the belt. Sound is supple, without cracks, "
+                 "without set from lying folded; bent hard over a small shaft nothing shows."),
+              "remark");
+    for (QLabel* words : {remark, said_, sum_})
+        words->setWordWrap(true);
+    auto* head = new QHBoxLayout;
+    head->addWidget(label(tr("Months from today")));
+    head->addWidget(months_);
+    head->addWidget(sum_, 1);
+    auto* buttons = new QHBoxLayout;
+    for (KeyButton* each : {sound_, bad_, scrap_, keep})
+        buttons->addWidget(each, 1);
+    auto* column = new QVBoxLayout{this};
+    column->setSpacing(2 * step);
+    column->addLayout(head);
+    column->addWidget(table_, 1);
+    column->addWidget(remark);
+    column->addWidget(said_);
+    column->addLayout(buttons);
+    resize(1120, 620);
+}
+
+void AgeingDialog::look() {
+    const auto asked = std::make_shared<int>();
+    asked_ = asked;
+    readApart<std::shared_ptr<AgeingRows>>(
+        session_, this,
+        [within = std::chrono::days{months_->value() * DaysOfAMonth}](const shop::Shop& shop) {
+            return std::make_shared<AgeingRows>(ageingRows(shop, within));
+        },
+        [this, asked](const std::shared_ptr<AgeingRows>& rows) {
+            if (asked == asked_) showRows(*rows);
+        });
+}
+
+void AgeingDialog::showRows(const AgeingRows& rows) {
+    Money bound = Money::minor(0);
+    for (const shop::AgeingPiece& aged : rows.ageing)
+        bound = bound + aged.piece.cost;
+    sum_->setText(tr("Age out: %1, %2 at cost · not worth their place: %3")
+                      .arg(rows.ageing.size())
+                      .arg(shown(bound, session_.currency()))
+                      .arg(rows.burdens.size()));
+    const int row = table_->currentIndex().row();
+    model_->show(rows, session_.today());
+    if (model_->rowCount() > 0) table_->selectRow(std::clamp(row, 0, model_->rowCount() - 1));
+    follow();
+}
+
+std::optional<store::StockPiece> AgeingDialog::current() const {
+    const int row = table_->currentIndex().row();
+    if (row < 0 || row >= model_->rowCount()) return std::nullopt;
+    return model_->piece(row);
+}
+
+void AgeingDialog::follow() {
+    const bool any = current().has_value();
+    scrap_->setEnabled(any);
+    for (KeyButton* button : {sound_, bad_})
+        button->setEnabled(any && model_->ages(table_->currentIndex().row()));
+}
+
+void AgeingDialog::inspect(bool sound) {
+    const auto piece = current();
+    std::optional<Date> until;
+    if (!piece || !session_.attempt([&] { until = shop::inspect(session_.shop(), piece->id, sound, {}); }))
+        return;
+    said_->setText(until ? tr("%1 may be used until %2.").arg(text(piece->code), shown(*until))
+                         : tr("%1 is not to be sold any more: scrap it.").arg(text(piece->code)));
+    session_.touch();
+    look();
+}
+
+void AgeingDialog::scrap() {
+    const auto piece = current();
+    if (!piece) return;
+    ScrapDialog dialog{*piece, this};
+    dialog.suggest(store::ScrapReason::Aged);
+    do {
+        if (dialog.exec() != QDialog::Accepted) return;
+    } while (!session_.attempt([&] {
+        shop::scrap(session_.shop(), piece->id, dialog.extent(), dialog.reason(), dialog.note(),
+                    dialog.grams());
+    }));
+    said_->setText(tr("%1 of %2 is scrapped.").arg(shown(dialog.extent()), text(piece->code)));
+    session_.touch();
+    look();
+}
+
+void AgeingDialog::save() {
+    session_.attempt([&] {
+        said_->setText(tr("The list is in %1.").arg(saveList(session_, *model_, QStringLiteral("ageing"))));
+    });
+}
+
+} // namespace riband::ui

@@ -1,0 +1,43 @@
+#pragma once
+
+#include "ui/desk/session.h"
+
+#include <QDialog>
+
+class QLabel;
+class QLineEdit;
+class QSpinBox;
+class QTableView;
+
+namespace riband::ui {
+
+class AgeingModel;
+struct AgeingRows;
+class KeyButton;
+
+/// What ages out or is not worth its place, and what to do with it.
+class AgeingDialog final : public QDialog {
+    Q_OBJECT
+public:
+    explicit AgeingDialog(Session& session, QWidget* parent = nullptr);
+
+private:
+    void buildView();
+    void look();
+    void showRows(const AgeingRows& rows);
+    void follow();
+    void inspect(bool sound);
+    void scrap();
+    void save();
+    std::optional<store::StockPiece> current() const;
+
+    Session& session_;
+    AgeingModel* model_;
+    QTableView* table_;
+    QSpinBox* months_;
+    std::shared_ptr<int> asked_; ///< the last reading
+    QLabel *sum_, *said_;
+    KeyButton *sound_ = nullptr, *bad_ = nullptr, *scrap_ = nullptr;
+};
+
+} // namespace riband::ui

@@ -1,0 +1,217 @@
+#include "ui/rack/goods_in_dialog.h"
+
+#include "core/measure/text.h"
+#include "ui/desk/labels.h"
+#include "ui/desk/paper_tray.h"
+#include "ui/look/key_button.h"
+#include "ui/look/look.h"
+#include "ui/look/sheet.h"
+#include "ui/rack/goods_line_form.h"
+#include "ui/rack/goods_lines_model.h"
+#include "ui/rack/sheet_dialog.h"
+#include "ui/words/tr.h"
+#include "ui/words/words.h"
+
+#include <QAction>
+#include <QComboBox>
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLineEdit>
+#include <QTableView>
+#include <QVBoxLayout>
+
+namespace riband::ui {
+
+namespace {
+constexpr int FormWidth = 480;
+} // namespace
+
+GoodsInDialog::GoodsInDialog(Session& session, QWidget* parent)
+    : QDialog{parent}, session_{session}, supplier_{new QLineEdit},
+      reference_{new QLineEdit}, freight_{new QLineEdit}, expected_{new QComboBox},
+      form_{new GoodsLineForm{session}}, lines_{new GoodsLinesModel{session.currency(), this}},
+      table_{new QTableView}, sum_{label({}, "strong")}, done_{label({}, "gain")} {
+    setWindowTitle(tr("Goods in"));
+    buildView();
+    fillExpected();
+    connect(form_, &GoodsLineForm::edited, this, &GoodsInDialog::check);
+    connect(freight_, &QLineEdit::textChanged, this, &GoodsInDialog::freightTyped);
+    connect(expected_, &QComboBox::currentIndexChanged, this, &GoodsInDialog::chooseExpected);
+    check();
+}
+
+QWidget* GoodsInDialog::buildHead() {
+    auto* box = new QWidget;
+    box->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    auto* form = new QFormLayout{box};
+    form->setContentsMargins(0, 0, 0, 0);
+    const auto row = [&](const QString& name, QWidget* field, const char* object) {
+        field->setAccessibleName(QString{name}.remove('&'));
+        field->setObjectName(QString::fromLatin1(object));
+        form->addRow(name, field);
+    };
+    row(tr("E&xpected"), expected_, "expected");
+    row(tr("&Supplier"), supplier_, "supplier");
+    row(tr("Delivery &note"), reference_, "reference");
+    row(tr("&Freight, of all"), freight_, "freight");
+    return box;
+}
+
+void GoodsInDialog::buildView() {
+    const auto button = [this](const QString& words, const QKeySequence& key, KeyButton::Rank rank,
+                               void (GoodsInDialog::*does)()) {
+        auto* made = new KeyButton{words, key, rank};
+        connect(made, &KeyButton::clicked, this, does);
+        return made;
+    };
+    add_ = button(tr("Add the line"), Qt::Key_Return, KeyButton::Rank::Plain, &GoodsInDialog::addLine);
+    book_ = button(tr("Book all, and label"), Qt::Key_F9, KeyButton::Rank::Likely, &GoodsInDialog::book);
+    auto* file = button(tr("From a file"), Qt::Key_F5, KeyButton::Rank::Plain, &GoodsInDialog::fromFile);
+    table_->setModel(lines_);
+    table_->setAccessibleName(tr("Lines of the delivery"));
+    table_->setSelectionBehavior(QAbstractItemView::SelectRows);
+    table_->setTabKeyNavigation(false);
+    table_->setShowGrid(false);
+    table_->verticalHeader()->hide();
+    table_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    table_->horizontalHeader()->setStretchLastSection(true);
+    auto* takeOut = new QAction{tr("Take the line out"), this};
+    takeOut->setShortcut(Qt::CTRL | Qt::Key_Delete);
+    connect(takeOut, &QAction::triggered, this, [this] {
+        lines_->remove(table_->currentIndex().row());
+        check();
+    });
+    addAction(takeOut);
+    done_->setWordWrap(true);
+    auto* left = new QVBoxLayout;
+    form_->setFixedWidth(FormWidth);
+    left->addWidget(form_);
+    left->addWidget(add_);
+    left->addStretch(1);
+    auto* right = new QVBoxLayout;
+    right->addWidget(buildHead());
+    right->addWidget(table_, 1);
+    right->addWidget(new KeyButton{takeOut});
+    right->addWidget(sum_);
+    right->addWidget(done_);
+    right->addWidget(file);
+    right->addWidget(book_);
+    auto* columns = new QHBoxLayout{this};
+    columns->setSpacing(6 * step);
+    columns->addLayout(left);
+    columns->addLayout(right, 1);
+    resize(1200, 680);
+    form_->setFocus();
+}
+
+void GoodsInDialog::fillExpected() {
+    const QSignalBlocker quiet{expected_};
+    expected_->clear();
+    expected_->addItem(tr("not expected"));
+    session_.attempt([&] { waiting_ = store::Goods{session_.shop().connection}.expected(); });
+    for (const store::ExpectedDelivery& delivery : waiting_)
+        expected_->addItem(
+            delivery.due ? tr("%1 %2, due %3")
+                               .arg(text(delivery.supplier), text(delivery.reference), shown(*delivery.due))
+                         : tr("%1 %2").arg(text(delivery.supplier), text(delivery.reference)));
+    expected_->setEnabled(!waiting_.empty());
+}
+
+/// The lines that have not come yet are entered: what did not come is taken out again.
+void GoodsInDialog::chooseExpected() {
+    const int chosen = expected_->currentIndex() - 1;
+    if (chosen < 0) return;
+    const store::ExpectedDelivery& delivery = waiting_[static_cast<std::size_t>(chosen)];
+    supplier_->setText(text(delivery.supplier));
+    session_.attempt([&] {
+        store::Catalogue catalogue{session_.shop().connection};
+        for (const store::ExpectedLine& line : delivery.lines) {
+            if (line.arrived >= line.sleeves) continue;
+            form_->show(catalogue.at(line.belt), line);
+            if (const auto goods = form_->line()) lines_->add(*goods);
+        }
+    });
+    form_->next();
+    check();
+}
+
+std::optional<Money> GoodsInDialog::freight() const {
+    if (freight_->text().trimmed().isEmpty()) return Money::minor(0);
+    const auto money = readMoney(freight_->text().toStdString(), session_.currency());
+    if (!money || *money < Money::minor(0)) return std::nullopt;
+    return *money;
+}
+
+void GoodsInDialog::freightTyped() {
+    setSheetProperty(*freight_, "wrong", freight() ? QStringLiteral("false") : QStringLiteral("true"));
+    lines_->setFreight(freight().value_or(Money::minor(0)));
+    check();
+}
+
+void GoodsInDialog::addLine() {
+    const auto line = form_->line();
+    if (!line) return;
+    lines_->add(*line);
+    done_->clear();
+    form_->next();
+    check();
+}
+
+void GoodsInDialog::fromFile() {
+    SheetDialog dialog{session_, SheetDialog::For::Delivery, this};
+    if (dialog.exec() != QDialog::Accepted) return;
+    for (const shop::Delivery& line : dialog.deliveries())
+        lines_->add(line);
+    check();
+}
+
+void GoodsInDialog::check() {
+    add_->setEnabled(form_->line().has_value());
+    book_->setEnabled(freight() && (lines_->rowCount() > 0 || form_->line()));
+    int sleeves = 0;
+    for (const shop::Delivery& line : lines_->lines())
+        sleeves += line.sleeves;
+    sum_->setText(
+        lines_->rowCount() == 0
+            ? tr("Nothing entered yet")
+            : tr("Pieces: %1, for %2")
+                  .arg(sleeves)
+                  .arg(shown(lines_->goods() + freight().value_or(Money::minor(0)), session_.currency())));
+}
+
+/// A line that is typed but not added yet belongs to it.
+void GoodsInDialog::book() {
+    addLine();
+    if (lines_->rowCount() == 0) return;
+    shop::GoodsIn goods{supplier_->text().trimmed().toStdString(), reference_->text().trimmed().toStdString(),
+                        freight().value_or(Money::minor(0)), std::nullopt, lines_->lines()};
+    if (const int chosen = expected_->currentIndex() - 1; chosen >= 0)
+        goods.expected = waiting_[static_cast<std::size_t>(chosen)].id;
+    std::optional<shop::Received> received;
+    if (!session_.attempt([&] { received = shop::receiveGoods(session_.shop(), goods); })) return;
+    received_.insert(received_.end(), received->pieces.begin(), received->pieces.end());
+    session_.attempt([&] { tellMislabelled(*received); });
+    lines_->clear();
+    freight_->clear();
+    reference_->clear();
+    fillExpected();
+    session_.touch();
+    form_->setFocus();
+    check();
+}
+
+void GoodsInDialog::tellMislabelled(const shop::Received& received) {
+    QStringList codes, wrong;
+    for (const auto piece : received.pieces)
+        codes << text(store::Pieces{session_.shop().connection}.at(piece).code);
+    for (const shop::Mislabelled& each : shop::mislabelled(session_.shop(), received.delivery))
+        wrong << tr("Tell the supplier: %1 (%2) is %3 wide, its label says %4; worth %5.")
+                     .arg(text(each.piece.code), text(each.belt), shown(each.came), shown(each.labelled),
+                          shown(each.missing, session_.currency()));
+    const QString file = PaperTray{session_}.labels(received.pieces);
+    done_->setText(tr("Booked: %1. Labels are in %2.").arg(codes.join(QStringLiteral(", ")), file) +
+                   (wrong.isEmpty() ? QString{} : QLatin1Char('\n') + wrong.join(QLatin1Char('\n'))));
+}
+
+} // namespace riband::ui

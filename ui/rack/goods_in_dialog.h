@@ -1,0 +1,52 @@
+#pragma once
+
+#include "core/shop/receive.h"
+#include "ui/desk/session.h"
+
+#include <QDialog>
+
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QTableView;
+
+namespace riband::ui {
+
+class GoodsLineForm;
+class GoodsLinesModel;
+class KeyButton;
+
+/// Goods in: everything that came off one lorry, line by line or from a file, booked as one.
+class GoodsInDialog final : public QDialog {
+    Q_OBJECT
+public:
+    explicit GoodsInDialog(Session& session, QWidget* parent = nullptr);
+    /// All that was booked while the dialog was open.
+    const std::vector<store::PieceId>& received() const { return received_; }
+
+private:
+    void buildView();
+    QWidget* buildHead();
+    void fillExpected();
+    void chooseExpected();
+    void addLine();
+    void fromFile();
+    void freightTyped();
+    void book();
+    void tellMislabelled(const shop::Received& received);
+    void check();
+    std::optional<Money> freight() const;
+
+    Session& session_;
+    QLineEdit *supplier_, *reference_, *freight_;
+    QComboBox* expected_;
+    GoodsLineForm* form_;
+    GoodsLinesModel* lines_;
+    QTableView* table_;
+    QLabel *sum_, *done_;
+    KeyButton *add_ = nullptr, *book_ = nullptr;
+    std::vector<store::ExpectedDelivery> waiting_;
+    std::vector<store::PieceId> received_;
+};
+
+} // namespace riband::ui

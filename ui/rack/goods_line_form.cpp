@@ -1,0 +1,213 @@
+#include "ui/rack/goods_line_form.h"
+
+#include "core/belt/reader.h"
+#include "core/measure/text.h"
+#include "core/shop/kept.h"
+#include "core/shop/place_advice.h"
+#include "ui/desk/labels.h"
+#include "ui/look/sheet.h"
+#include "ui/rack/rack_words.h"
+#include "ui/words/tr.h"
+#include "ui/words/words.h"
+
+#include <QComboBox>
+#include <QCompleter>
+#include <QFormLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QSpinBox>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace riband::ui {
+
+namespace {
+
+constexpr int MostSleeves = 500;
+constexpr qsizetype ShortestCode = 8;
+
+QStringList shownPlaces(store::Connection& connection) {
+    QStringList list;
+    for (const auto& place : store::Pieces{connection}.places())
+        list << text(place);
+    return list;
+}
+
+void mark(QLineEdit& field, bool wrong) {
+    setSheetProperty(field, "wrong", wrong ? QStringLiteral("true") : QStringLiteral("false"));
+}
+
+/// What scanners read off a carton: long, without spaces, nearly all of it digits.
+bool looksScanned(const QString& text) {
+    const auto digits = std::count_if(text.begin(), text.end(), [](QChar c) { return c.isDigit(); });
+    return text.size() >= ShortestCode && !text.contains(QLatin1Char(' ')) && digits * 5 >= text.size() * 4;
+}
+
+} // namespace
+
+GoodsLineForm::GoodsLineForm(Session& session, QWidget* parent)
+    : QWidget{parent}, session_{session}, belt_{new QLineEdit}, width_{new QLineEdit},
+      labelled_{new QLineEdit}, cost_{new QLineEdit}, batch_{new QLineEdit}, made_{new QLineEdit},
+      place_{new QLineEdit}, count_{new QSpinBox}, kind_{new QComboBox},
+      understood_{label({}, "remark")}, advice_{label({}, "remark")} {
+    buildView();
+    connect(belt_, &QLineEdit::textChanged, this, &GoodsLineForm::understand);
+    connect(belt_, &QLineEdit::returnPressed, this, [this] { // a scanner ends with Enter
+        if (!known_ && looksScanned(belt_->text().trimmed())) next();
+    });
+    for (QLineEdit* field : {width_, labelled_, cost_, made_})
+        connect(field, &QLineEdit::textChanged, this, &GoodsLineForm::check);
+    connect(width_, &QLineEdit::editingFinished, this, &GoodsLineForm::advise);
+    connect(kind_, &QComboBox::currentIndexChanged, this, &GoodsLineForm::advise);
+    understand();
+}
+
+void GoodsLineForm::addRow(QFormLayout& form, const QString& name, QWidget* field, const char* object) {
+    field->setAccessibleName(QString{name}.remove('&'));
+    field->setObjectName(QString::fromLatin1(object));
+    form.addRow(name, field);
+}
+
+void GoodsLineForm::buildView() {
+    belt_->setPlaceholderText(tr("belt without width, or scan the supplier's label"));
+    made_->setPlaceholderText(tr("day on the sleeve, if known"));
+    labelled_->setPlaceholderText(tr("only where the tape says something else"));
+    count_->setRange(1, MostSleeves);
+    for (const auto kind :
+         {cutting::PieceKind::Sleeve, cutting::PieceKind::Remnant, cutting::PieceKind::Ready})
+        kind_->addItem(say(kind), static_cast<int>(kind));
+    session_.attempt([&] {
+        place_->setCompleter(new QCompleter{shownPlaces(session_.shop().connection), place_});
+    });
+    understood_->setWordWrap(true);
+    advice_->setWordWrap(true);
+    auto* form = new QFormLayout{this};
+    form->setContentsMargins(0, 0, 0, 0);
+    addRow(*form, tr("&Belt"), belt_, "belt");
+    form->addRow(QString{}, understood_);
+    addRow(*form, tr("H&ow many"), count_, "count");
+    addRow(*form, tr("&Width or ribs, measured"), width_, "width");
+    addRow(*form, tr("La&bel says"), labelled_, "labelled");
+    addRow(*form, tr("Cost of &each"), cost_, "cost");
+    addRow(*form, tr("Maker's b&atch"), batch_, "batch");
+    addRow(*form, tr("&Made on"), made_, "made");
+    addRow(*form, tr("&Place"), place_, "place");
+    form->addRow(QString{}, advice_);
+    addRow(*form, tr("&Kind"), kind_, "kind");
+}
+
+void GoodsLineForm::understand() {
+    known_.reset();
+    const QString typed = belt_->text().trimmed();
+    if (typed.isEmpty()) {
+        mark(*belt_, false);
+        understood_->setText(
+            code_.isEmpty() ? QString{} : tr("Say the belt: the code %1 will be tied to it.").arg(code_));
+        return check();
+    }
+    const auto read = belt::readBelt(typed.toStdString(), session_.tables());
+    if (read) {
+        known_ = *read;
+        const QString found = tr("%1: %2 long").arg(text(belt::designation(*read)), shown(read->length));
+        understood_->setText(code_.isEmpty() ? found : tr("%1 · code %2").arg(found, code_));
+    } else if (looksScanned(typed)) {
+        std::optional<shop::KnownCode> meaning;
+        session_.attempt([&] { meaning = shop::knownCode(session_.shop(), typed.toStdString()); });
+        if (meaning) return scanned(*meaning, typed);
+        understood_->setText(tr("The code is tied to no belt yet. Press Enter, then say the belt once."));
+    } else
+        understood_->setText(say(read.reason(), session_.tables()));
+    if (known_ && !width_->isModified()) width_->setText(shownNumber(session_.tables().usualSleeve(*known_)));
+    mark(*belt_, !known_);
+    advise();
+    check();
+}
+
+void GoodsLineForm::scanned(const shop::KnownCode& known, const QString& code) {
+    code_ = code;
+    width_->setModified(false);
+    belt_->setText(text(known.belt.designation)); // understood anew
+    if (known.extent) width_->setText(shownNumber(*known.extent));
+    check();
+}
+
+/// Fills in the place that suits, unless a person wrote one.
+void GoodsLineForm::advise() {
+    const auto extent = extentIn(*width_);
+    std::vector<shop::PlaceAdvice> places;
+    if (known_ && extent)
+        session_.attempt([&] {
+            const auto kept = store::Catalogue{session_.shop().connection}.find(*known_);
+            const auto kind = static_cast<cutting::PieceKind>(kind_->currentData().toInt());
+            if (kept) places = shop::advisePlaces(session_.shop(), *kept, kind, *extent);
+        });
+    advice_->setText(saidOf(places));
+    if (place_->isModified()) return;
+    const bool sure = !places.empty() && places.front().why != shop::PlaceAdvice::Why::Empty;
+    place_->setText(sure ? text(places.front().place) : QString{});
+}
+
+std::optional<Extent> GoodsLineForm::extentIn(const QLineEdit& field) const {
+    const belt::Profile* profile = known_ ? session_.tables().profile(known_->profile) : nullptr;
+    if (!profile) return std::nullopt;
+    const auto extent = readExtent(field.text().toStdString(), profile->unit());
+    if (!extent || extent->isNone()) return std::nullopt;
+    return *extent;
+}
+
+std::optional<shop::Delivery> GoodsLineForm::line() const {
+    const auto extent = extentIn(*width_);
+    const auto labelled = extentIn(*labelled_);
+    const auto cost = readMoney(cost_->text().toStdString(), session_.currency());
+    const auto made = readDate(made_->text().trimmed().toStdString());
+    const auto empty = [](const QLineEdit* field) { return field->text().trimmed().isEmpty(); };
+    if (!extent || (!labelled && !empty(labelled_)) || (!cost && !empty(cost_)) || (!made && !empty(made_)))
+        return std::nullopt;
+    return shop::Delivery{.belt = *known_,
+                          .sleeves = count_->value(),
+                          .extent = *extent,
+                          .costEach = cost ? *cost : Money::minor(0),
+                          .batch = batch_->text().trimmed().toStdString(),
+                          .made = made,
+                          .place = place_->text().trimmed().toStdString(),
+                          .kind = static_cast<cutting::PieceKind>(kind_->currentData().toInt()),
+                          .labelled = labelled == extent ? std::nullopt : labelled,
+                          .supplierCode = code_.toStdString()};
+}
+
+bool GoodsLineForm::isEmpty() const { return belt_->text().trimmed().isEmpty(); }
+
+void GoodsLineForm::check() {
+    const QString made = made_->text().trimmed(), cost = cost_->text().trimmed();
+    mark(*made_, !made.isEmpty() && !readDate(made.toStdString()));
+    mark(*cost_, !cost.isEmpty() && !readMoney(cost.toStdString(), session_.currency()));
+    mark(*width_, known_ && !extentIn(*width_));
+    mark(*labelled_, !labelled_->text().trimmed().isEmpty() && !extentIn(*labelled_));
+    emit edited();
+}
+
+void GoodsLineForm::show(const store::StockedBelt& belt, const store::ExpectedLine& line) {
+    next();
+    belt_->setText(text(belt.designation));
+    width_->setText(shownNumber(line.extent));
+    count_->setValue(static_cast<int>(std::clamp<std::int64_t>(line.sleeves - line.arrived, 1, MostSleeves)));
+    cost_->setText(text(printMoney(line.costEach, session_.currency())));
+    check();
+}
+
+void GoodsLineForm::next() {
+    // A code that was scanned and not known waits for its belt.
+    const QString typed = belt_->text().trimmed();
+    code_ = !known_ && looksScanned(typed) ? typed : QString{};
+    for (QLineEdit* field : {belt_, width_, labelled_, cost_, place_}) {
+        field->clear();
+        field->setModified(false);
+    }
+    count_->setValue(1);
+    advice_->clear();
+    understand();
+    belt_->setFocus();
+}
+
+} // namespace riband::ui

@@ -1,0 +1,50 @@
+#pragma once
+
+#include "core/shop/receive.h"
+#include "ui/desk/session.h"
+
+#include <QWidget>
+
+class QComboBox;
+class QFormLayout;
+class QLabel;
+class QLineEdit;
+class QSpinBox;
+
+namespace riband::ui {
+
+/// One line of a delivery: so many like sleeves of one belt, typed, scanned off the supplier's label, or
+/// both.
+class GoodsLineForm final : public QWidget {
+    Q_OBJECT
+public:
+    explicit GoodsLineForm(Session& session, QWidget* parent = nullptr);
+    /// What is typed, if all of it is right.
+    std::optional<shop::Delivery> line() const;
+    bool isEmpty() const;
+    /// Fills it with what is expected.
+    void show(const store::StockedBelt& belt, const store::ExpectedLine& line);
+    void next(); ///< empties what differs from line to line; the batch and the day stay
+
+signals:
+    void edited();
+
+private:
+    void buildView();
+    void addRow(QFormLayout& form, const QString& name, QWidget* field, const char* object);
+    void understand();
+    void scanned(const shop::KnownCode& known, const QString& code);
+    void advise();
+    void check();
+    std::optional<Extent> extentIn(const QLineEdit& field) const;
+
+    Session& session_;
+    QLineEdit *belt_, *width_, *labelled_, *cost_, *batch_, *made_, *place_;
+    QSpinBox* count_;
+    QComboBox* kind_;
+    QLabel *understood_, *advice_;
+    std::optional<belt::Belt> known_;
+    QString code_; ///< of the supplier, that the line is tied to
+};
+
+} // namespace riband::ui

@@ -1,0 +1,130 @@
+#include "ui/rack/rack_page.h"
+
+#include "core/shop/family.h"
+#include "core/shop/stock.h"
+#include "core/shop/undo.h"
+#include "ui/desk/list_file.h"
+#include "ui/desk/paper_tray.h"
+#include "ui/rack/ageing_dialog.h"
+#include "ui/rack/family_view.h"
+#include "ui/rack/goods_in_dialog.h"
+#include "ui/rack/life_model.h"
+#include "ui/rack/piece_view.h"
+#include "ui/rack/rack_filter.h"
+#include "ui/rack/scan_move_dialog.h"
+#include "ui/rack/scrap_dialog.h"
+#include "ui/rack/sheet_dialog.h"
+#include "ui/rack/split_dialog.h"
+#include "ui/words/tr.h"
+#include "ui/words/words.h"
+
+#include <QMessageBox>
+
+namespace riband::ui {
+
+void RackPage::goodsIn() {
+    GoodsInDialog dialog{session_, this};
+    dialog.exec();
+    if (!dialog.received().empty()) showPiece(dialog.received().back());
+}
+
+void RackPage::movePieces() {
+    ScanMoveDialog dialog{session_, current() ? std::optional{current()->piece.id} : std::nullopt, this};
+    dialog.exec();
+    if (dialog.moved() > 0) session_.tell(tr("Pieces moved: %1.").arg(dialog.moved()));
+}
+
+void RackPage::scrapPiece() {
+    if (!current()) return;
+    const store::StockPiece piece = current()->piece;
+    ScrapDialog dialog{piece, this};
+    do {
+        if (dialog.exec() != QDialog::Accepted) return;
+    } while (!session_.attempt([&] {
+        shop::scrap(session_.shop(), piece.id, dialog.extent(), dialog.reason(), dialog.note(),
+                    dialog.grams());
+    }));
+    session_.touch();
+    session_.tell(tr("%1 of %2 is scrapped.").arg(shown(dialog.extent()), text(piece.code)));
+}
+
+void RackPage::splitPiece() {
+    if (!current()) return;
+    const store::StockPiece piece = current()->piece;
+    SplitDialog dialog{piece, this};
+    std::optional<store::PieceId> made;
+    do {
+        if (dialog.exec() != QDialog::Accepted) return;
+    } while (!session_.attempt(
+        [&] { made = shop::split(session_.shop(), piece.id, *dialog.apart(), dialog.place()); }));
+    session_.touch();
+    session_.attempt([&] {
+        const QString file = PaperTray{session_}.labels({piece.id, *made});
+        session_.tell(tr("%1 is divided; both labels are in %2.").arg(text(piece.code), file));
+    });
+    showPiece(*made);
+}
+
+void RackPage::labelPiece() {
+    if (!current()) return;
+    session_.attempt([&] {
+        const QString file = PaperTray{session_}.labels({current()->piece.id});
+        session_.tell(tr("The label is in %1.").arg(file));
+    });
+}
+
+/// The chosen row of its life, or the last: asked for first, since a counter-entry stays in the book, too.
+void RackPage::undoAct() {
+    const int row = view_->chosenRow();
+    if (!current() || row < 0) return;
+    const store::PieceId piece = current()->piece.id;
+    const LifeModel::Act act = view_->life().actAt(row);
+    const auto cell = [&](int column) { return view_->life().index(row, column).data().toString(); };
+    if (!act.movement && !act.move) return session_.tell(tr("This moved nothing: there is nothing to undo."));
+    if (act.movement) {
+        std::optional<shop::Refusal> why;
+        if (!session_.attempt([&] { why = shop::whyNotUndone(session_.shop(), *act.movement); })) return;
+        if (why) return session_.warn(say(*why));
+    }
+    QMessageBox ask{QMessageBox::Question, tr("Undo"),
+                    tr("Undo this? %1, %2 %3, %4. The book keeps both, the act and what undoes it.")
+                        .arg(cell(LifeModel::DayColumn), cell(LifeModel::ActColumn),
+                             cell(LifeModel::ChangeColumn), cell(LifeModel::WhereColumn)),
+                    QMessageBox::Ok | QMessageBox::Cancel, this};
+    ask.setDefaultButton(QMessageBox::Ok);
+    if (ask.exec() != QMessageBox::Ok) return;
+    const bool done = session_.attempt([&] {
+        if (act.movement)
+            shop::undo(session_.shop(), *act.movement);
+        else
+            shop::undoMove(session_.shop(), piece);
+    });
+    if (!done) return;
+    session_.touch();
+    session_.tell(tr("Undone."));
+}
+
+void RackPage::showFamily() {
+    if (!current()) return;
+    std::optional<shop::Family> family;
+    std::map<store::PersonId, std::string> people;
+    const store::PieceId piece = current()->piece.id;
+    if (!session_.attempt([&] {
+            family = shop::familyOf(session_.shop(), piece);
+            people = initials();
+        }))
+        return;
+    FamilyDialog{*family, piece, people, this}.exec();
+}
+
+void RackPage::showAgeing() { AgeingDialog{session_, this}.exec(); }
+
+void RackPage::takeOverStock() { SheetDialog{session_, SheetDialog::For::Stock, this}.exec(); }
+
+void RackPage::saveShownList() {
+    session_.attempt([&] {
+        session_.tell(tr("The list is in %1.").arg(saveList(session_, *filter_, QStringLiteral("rack"))));
+    });
+}
+
+} // namespace riband::ui

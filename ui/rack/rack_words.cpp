@@ -1,0 +1,71 @@
+#include "ui/rack/rack_words.h"
+
+#include "ui/words/tr.h"
+#include "ui/words/words.h"
+
+namespace riband::ui {
+
+namespace {
+
+struct RackWords {
+    Q_DECLARE_TR_FUNCTIONS(RackWords)
+};
+
+constexpr qsizetype ShortestKind = 3; ///< letters that name a kind: "rem"
+
+/// The index knows the kinds by these.
+QString kindInIndex(const QString& word) {
+    const auto begins = [&](const QString& name) {
+        return word.size() >= ShortestKind && name.toLower().startsWith(word);
+    };
+    if (begins(say(cutting::PieceKind::Sleeve))) return QStringLiteral("sleeve");
+    // The trade says offcut as well.
+    if (begins(say(cutting::PieceKind::Remnant)) || begins(RackWords::tr("offcut")))
+        return QStringLiteral("remnant");
+    if (begins(say(cutting::PieceKind::Ready))) return QStringLiteral("ready");
+    return word;
+}
+
+} // namespace
+
+QString say(shop::PlaceAdvice::Why why) {
+    using Why = shop::PlaceAdvice::Why;
+    switch (why) {
+    case Why::Fixed:
+        return RackWords::tr("kept for this belt");
+    case Why::Front:
+        return RackWords::tr("within easy reach, for narrow remnants");
+    case Why::Same:
+        return RackWords::tr("the same belt lies there");
+    case Why::Beside:
+        return RackWords::tr("empty, beside the same belt");
+    case Why::Empty:
+        return RackWords::tr("empty");
+    }
+    return {};
+}
+
+QString saidOf(const std::vector<shop::PlaceAdvice>& places) {
+    QStringList parts;
+    for (const shop::PlaceAdvice& place : places)
+        parts << RackWords::tr("%1 (%2)", "place, why").arg(text(place.place), say(place.why));
+    return parts.isEmpty() ? QString{}
+                           : RackWords::tr("goes best to %1").arg(parts.join(QStringLiteral(", ")));
+}
+
+QString saidOf(const shop::Burden& burden) {
+    if (!burden.width)
+        return RackWords::tr("scrap it: nothing that is listed or asked for can be cut from it");
+    return RackWords::tr("cut it into ready belts: %1 x %2, the likeliest width")
+        .arg(burden.belts)
+        .arg(shown(*burden.width));
+}
+
+std::vector<std::string> searchWordsOf(const QString& typed) {
+    std::vector<std::string> words;
+    for (const QString& word : typed.toLower().split(QLatin1Char(' '), Qt::SkipEmptyParts))
+        words.push_back(kindInIndex(word).toStdString());
+    return words;
+}
+
+} // namespace riband::ui

@@ -1,0 +1,19 @@
+#pragma once
+
+#include "core/shop/ageing.h"
+#include "core/shop/place_advice.h"
+
+#include <QString>
+#include <QStringList>
+
+namespace riband::ui {
+
+/// "goes best to B3-2 (the same belt lies there), B3-4 (empty, beside the same belt)"; "" for none.
+QString saidOf(const std::vector<shop::PlaceAdvice>& places);
+QString say(shop::PlaceAdvice::Why why);
+/// "two ready belts of 20 mm", or "nothing can be cut from it".
+QString saidOf(const shop::Burden& burden);
+/// The typed words as the index knows them: a kind by the word of the screen becomes that of the index.
+std::vector<std::string> searchWordsOf(const QString& typed);
+
+} // namespace riband::ui

@@ -1,0 +1,131 @@
+#include "ui/rack/scan_move_dialog.h"
+
+#include "core/measure/code.h"
+#include "core/shop/place_advice.h"
+#include "core/shop/stock.h"
+#include "core/shop/undo.h"
+#include "ui/desk/labels.h"
+#include "ui/look/key_button.h"
+#include "ui/look/look.h"
+#include "ui/rack/rack_words.h"
+#include "ui/rack/undo_key.h"
+#include "ui/words/tr.h"
+#include "ui/words/words.h"
+
+#include <QCompleter>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QVBoxLayout>
+
+namespace riband::ui {
+
+ScanMoveDialog::ScanMoveDialog(Session& session, std::optional<store::PieceId> first, QWidget* parent)
+    : QDialog{parent}, session_{session}, scan_{new QLineEdit}, in_hand_{label({}, "total")},
+      asks_{label({}, "head")}, advice_{label({}, "remark")}, list_{new QListWidget} {
+    setWindowTitle(tr("Move pieces"));
+    setMinimumSize(640, 560);
+    buildView();
+    if (first) session_.attempt([&] { piece_ = store::Pieces{session_.shop().connection}.at(*first); });
+    ask();
+}
+
+void ScanMoveDialog::buildView() {
+    scan_->setProperty("use", "main");
+    scan_->setAccessibleName(tr("Scan a piece or a place"));
+    scan_->setObjectName(QStringLiteral("scan"));
+    new UndoKey{scan_};
+    QStringList places;
+    session_.attempt([&] {
+        for (const auto& name : store::Pieces{session_.shop().connection}.places())
+            places << text(name);
+    });
+    scan_->setCompleter(new QCompleter{places, scan_});
+    connect(scan_, &QLineEdit::returnPressed, this, &ScanMoveDialog::scanned);
+    for (QLabel* words : {asks_, advice_})
+        words->setWordWrap(true);
+    list_->setAccessibleName(tr("Moved"));
+    list_->setFocusPolicy(Qt::ClickFocus);
+    auto* back = new KeyButton{tr("The last one back"), Qt::CTRL | Qt::Key_Z};
+    connect(back, &KeyButton::clicked, this, &ScanMoveDialog::back);
+    auto* close = new KeyButton{tr("Done"), Qt::Key_F9, KeyButton::Rank::Likely};
+    connect(close, &KeyButton::clicked, this, &QDialog::accept);
+    auto* column = new QVBoxLayout{this};
+    column->setSpacing(2 * step);
+    column->addWidget(asks_);
+    column->addWidget(in_hand_);
+    column->addWidget(advice_);
+    column->addWidget(scan_);
+    column->addWidget(list_, 1);
+    column->addWidget(back);
+    column->addWidget(close);
+    scan_->setFocus();
+}
+
+void ScanMoveDialog::scanned() {
+    const std::string typed = scan_->text().trimmed().toStdString();
+    scan_->clear();
+    if (typed.empty()) return;
+    const auto code = Code::read(typed);
+    if (!code || code->kind() != CodeKind::Piece) return placeScanned(typed);
+    std::optional<store::StockPiece> piece;
+    if (!session_.attempt([&] { piece = store::Pieces{session_.shop().connection}.byCode(code->text()); }))
+        return;
+    if (piece && !piece->gone()) return pieceScanned(*piece);
+    asks_->setText(piece ? tr("%1 is used up by the book. Count it.").arg(text(code->text()))
+                         : tr("No piece has the code “%1”. Check the label.").arg(text(code->text())));
+}
+
+void ScanMoveDialog::pieceScanned(const store::StockPiece& piece) {
+    if (place_ && !piece_) return put(piece, *place_);
+    piece_ = piece;
+    place_.reset();
+    ask();
+}
+
+void ScanMoveDialog::placeScanned(const std::string& place) {
+    if (piece_) {
+        const store::StockPiece piece = *piece_;
+        piece_.reset();
+        return put(piece, place);
+    }
+    place_ = place;
+    ask();
+}
+
+void ScanMoveDialog::put(const store::StockPiece& piece, const std::string& place) {
+    if (session_.attempt([&] { shop::move(session_.shop(), piece.id, place); })) {
+        list_->insertItem(0, tr("%1 to %2").arg(text(piece.code), text(place)));
+        done_.push_back(piece.id);
+        ++moved_;
+        session_.touch();
+    }
+    ask();
+}
+
+void ScanMoveDialog::back() {
+    if (done_.empty()) return;
+    if (!session_.attempt([&] { shop::undoMove(session_.shop(), done_.back()); })) return;
+    done_.pop_back();
+    --moved_;
+    delete list_->takeItem(0);
+    session_.touch();
+}
+
+void ScanMoveDialog::ask() {
+    in_hand_->setText(piece_ ? text(piece_->code) : place_ ? text(*place_) : QStringLiteral("–"));
+    asks_->setText(piece_   ? tr("Now scan its place.")
+                   : place_ ? tr("Scan the pieces that go there, or another place.")
+                            : tr("Scan a piece, or the place of several."));
+    advice_->clear();
+    if (!piece_) return;
+    session_.attempt([&] {
+        const auto belt = store::Catalogue{session_.shop().connection}.at(piece_->belt);
+        advice_->setText(
+            tr("%1, %2 · now at %3 · %4")
+                .arg(text(belt.designation), shown(piece_->extent),
+                     piece_->place.empty() ? tr("no place") : text(piece_->place),
+                     saidOf(shop::advisePlaces(session_.shop(), belt, piece_->kind, piece_->extent))));
+    });
+}
+
+} // namespace riband::ui
