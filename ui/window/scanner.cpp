@@ -38,6 +38,7 @@ bool Scanner::seenBelow(const QWidget* receiver, const QEvent* event) {
 
 bool Scanner::eventFilter(QObject* watched, QEvent* event) {
     if (event->type() != QEvent::KeyPress || !watched->isWidgetType()) return false;
+    if (QApplication::activeModalWidget()) return false; // what is scanned into a dialog is meant for it
     const auto* receiver = static_cast<const QWidget*>(watched);
     if (seenBelow(receiver, event) || alone_.contains(receiver)) return false;
     return keyPressed(*static_cast<QKeyEvent*>(event));
