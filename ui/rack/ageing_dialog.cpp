@@ -80,7 +80,7 @@ void AgeingDialog::buildView() {
     column->addWidget(remark);
     column->addWidget(said_);
     column->addLayout(buttons);
-    resize(1120, 620);
+    resize(1260, 640);
 }
 
 void AgeingDialog::look() {

@@ -50,8 +50,8 @@ AgeingModel::Row AgeingModel::rowOf(const shop::Burden& burden, const QString& w
     return {piece,
             false,
             {text(piece.code), text(burden.belt), shown(piece.extent), text(piece.place),
-             tr("keeping: %1 in %2 years").arg(shown(burden.keeping)).arg(burden.years),
-             shown(piece.cost, currency_), worth, QString{}, saidOf(burden)}};
+             tr("keeping costs %1").arg(shown(burden.keeping)), shown(piece.cost, currency_), worth,
+             QString{}, saidOf(burden)}};
 }
 
 int AgeingModel::rowCount(const QModelIndex& parent) const {

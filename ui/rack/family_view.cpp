@@ -59,8 +59,8 @@ QString wordsFor(const shop::FamilyAct& act, const std::map<store::PersonId, std
         parts << say(part.account) + QLatin1Char(' ') + shown(part.extent) +
                      (part.order.empty() ? QString{} : QStringLiteral(" (%1)").arg(text(part.order)));
     if (!parts.isEmpty()) words << parts.join(QStringLiteral(", "));
-    words << (act.after.isNone() ? FamilyView::tr("nothing stays")
-                                 : FamilyView::tr("%1 there then").arg(shown(act.after)));
+    words << (act.after.isNone() ? FamilyView::tr("nothing left")
+                                 : FamilyView::tr("%1 left").arg(shown(act.after)));
     if (!act.note.empty()) words << text(act.note);
     if (act.undoneBy) words << FamilyView::tr("undone since");
     return words.join(QStringLiteral(" · "));

@@ -54,11 +54,8 @@ QString saidOf(const std::vector<shop::PlaceAdvice>& places) {
 }
 
 QString saidOf(const shop::Burden& burden) {
-    if (!burden.width)
-        return RackWords::tr("scrap it: nothing that is listed or asked for can be cut from it");
-    return RackWords::tr("cut it into ready belts: %1 x %2, the likeliest width")
-        .arg(burden.belts)
-        .arg(shown(*burden.width));
+    if (!burden.width) return RackWords::tr("scrap it: nothing that is asked for can be cut");
+    return RackWords::tr("offer it as ready belts: %1 x %2").arg(burden.belts).arg(shown(*burden.width));
 }
 
 std::vector<std::string> searchWordsOf(const QString& typed) {

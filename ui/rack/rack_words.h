@@ -11,7 +11,7 @@ namespace riband::ui {
 /// "goes best to B3-2 (the same belt lies there), B3-4 (empty, beside the same belt)"; "" for none.
 QString saidOf(const std::vector<shop::PlaceAdvice>& places);
 QString say(shop::PlaceAdvice::Why why);
-/// "two ready belts of 20 mm", or "nothing can be cut from it".
+/// "offer it as ready belts: 3 x 20 mm", or that it is to be scrapped".
 QString saidOf(const shop::Burden& burden);
 /// The typed words as the index knows them: a kind by the word of the screen becomes that of the index.
 std::vector<std::string> searchWordsOf(const QString& typed);
