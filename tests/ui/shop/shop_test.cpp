@@ -11,6 +11,7 @@
 
 #include <QAbstractItemModelTester>
 #include <QAction>
+#include <QComboBox>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QLabel>
@@ -76,6 +77,20 @@ TEST_CASE("What is saved on the Shop page is what the shop works by", "[shop]") 
         desk.press(Qt::Key_4, Qt::ControlModifier);
         CHECK(desk.window().tally().findChild<QSpinBox*>()->value() == 35);
     }
+    SECTION("labels on a sheet, two of them side by side, are printed there") {
+        for (auto* box : page.findChildren<QComboBox*>())
+            if (box->accessibleName() == "Labels are on") box->setCurrentIndex(1);
+        write(fieldNamed(page, "Width of a label"), "70");
+        write(fieldNamed(page, "First label, from the left edge"), "10");
+        for (auto* count : page.findChildren<QSpinBox*>())
+            if (count->accessibleName() == "Labels side by side") count->setValue(2);
+        desk.press(Qt::Key_S, Qt::ControlModifier);
+        const auto labels = store::Settings{shop.connection()}.read().labels;
+        CHECK(labels.sheet);
+        CHECK(labels.width == Width::millimetres(70));
+        CHECK(labels.left == Width::millimetres(10));
+        CHECK(labels.columns == 2);
+    }
     SECTION("a wrong figure saves nothing at all") {
         write(fieldNamed(page, "Name of the shop"), "Elsewhere");
         write(fieldNamed(page, "Cutting charge"), "lots");
@@ -99,7 +114,7 @@ TEST_CASE("The settings of the suggestion are tried out before they are saved", 
     QWidget& page = *desk.window().current();
     auto* part = page.findChild<AdvicePart*>();
     REQUIRE(part != nullptr);
-    page.findChild<QListWidget*>()->setCurrentRow(3);
+    page.findChild<QListWidget*>()->setCurrentRow(4);
     QAction* tryOut = nullptr;
     QAction* stop = nullptr;
     for (QAction* action : part->actions())
