@@ -43,6 +43,7 @@ BarRows lossBars(const std::vector<ShrinkageRow>& rows, Unit unit, const QString
     return bars;
 }
 
+/// As long as many were wrong, the worst first.
 BarRows accuracyBars(const std::vector<AccuracyRow>& rows, const QString& head, const QString& unnamed) {
     BarRows bars{{}, head, Words::tr("Nothing was counted.")};
     for (const AccuracyRow& row : rows) {
@@ -50,9 +51,11 @@ BarRows accuracyBars(const std::vector<AccuracyRow>& rows, const QString& head, 
         if (!share || bars.rows.size() == mostBars) continue;
         QString name = row.group.empty() ? unnamed : QString::fromStdString(row.group);
         if (!row.month.empty()) name += QLatin1Char(' ') + QString::fromStdString(row.month);
-        QString remark = Words::tr("%1 of %2 right", "pieces").arg(row.right).arg(row.counted + row.missing);
+        const std::int64_t all = row.counted + row.missing;
+        QString remark = Words::tr("%1 of %2 right", "pieces").arg(row.right).arg(all);
         if (row.missing > 0) remark += QStringLiteral(", ") + Words::tr("missing: %1").arg(row.missing);
-        bars.rows.push_back({name, *share, shownPercent(*share), remark, Part::Belt});
+        bars.rows.push_back(
+            {name, static_cast<double>(all - row.right), shownPercent(*share), remark, Part::Lost});
     }
     return bars;
 }
@@ -137,9 +140,9 @@ ReportView accuracyView(const shop::Shop& shop, const Period& period) {
     append(view.table, "belt", shop::tableOf(belts));
     append(view.table, "person", shop::tableOf(people));
     append(view.table, "counter", shop::tableOf(shop::accuracy(shop, period, By::Counter)));
-    view.remarks << Words::tr(
-        "Right is what measures as the book says, as near as the way of measuring can tell; "
-        "what was not there is wrong.");
+    view.remarks << Words::tr("A bar is as long as many were wrong. Right is what measures as the book says, "
+                              "as near as the way of measuring can tell; "
+                              "what was not there is wrong.");
     return view;
 }
 

@@ -300,6 +300,7 @@ TEST_CASE("Every report is drawn whole, light and dark, small and large", "[revi
                     QThreadPool::globalInstance()->waitForDone();
                     QApplication::processEvents();
                 } while (!page->settled());
+                QApplication::processEvents(); // the pictures take their places
                 CHECK(window.size() == size);
                 const QString name = QStringLiteral("review-%1-%2-%3.png")
                                          .arg(page->part()->fileName())
