@@ -109,8 +109,6 @@ void DeskWindow::answering(const std::function<void(QDialog&)>& answer) {
         if (!dialog) return;
         look->deleteLater();
         look->stop();
-        dialog->activateWindow(); // its keys act in the active window only
-        QApplication::processEvents();
         answer(*dialog);
         if (dialog->isVisible()) dialog->reject(); // an answer that was refused must not hang the test
     });

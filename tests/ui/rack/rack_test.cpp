@@ -32,6 +32,15 @@ QLineEdit& field(QDialog& dialog, const char* name) {
     return *found;
 }
 
+/// The keys of a dialog act as soon as its window is the active one.
+void answering(DeskWindow& desk, const std::function<void(QDialog&)>& answer) {
+    desk.answering([answer](QDialog& dialog) {
+        dialog.activateWindow();
+        QApplication::processEvents();
+        answer(dialog);
+    });
+}
+
 void goToTheRack(DeskWindow& desk) { desk.press(Qt::Key_3, Qt::ControlModifier); }
 
 std::vector<std::string> shownBelts(const RackFilter& filter) {
@@ -123,7 +132,7 @@ TEST_CASE("Goods in, a move and a scrap go by keys", "[rack]") {
     goToTheRack(desk);
 
     SECTION("goods in: two sleeves of a belt that is new to the shop, one of another, with freight") {
-        desk.answering([](QDialog& dialog) {
+        answering(desk, [](QDialog& dialog) {
             QTest::keyClicks(&field(dialog, "belt"), "S8M 960");
             field(dialog, "width").selectAll();
             QTest::keyClicks(&field(dialog, "width"), "400");
@@ -161,7 +170,7 @@ TEST_CASE("Goods in, a move and a scrap go by keys", "[rack]") {
             QTest::keyClicks(&field(dialog, "belt"), "4006381333931");
             QTest::keyClick(&field(dialog, "belt"), Qt::Key_Return);
         };
-        desk.answering([&](QDialog& dialog) {
+        answering(desk, [&](QDialog& dialog) {
             scan(dialog);
             QTest::keyClicks(&field(dialog, "belt"), "T10 1250");
             field(dialog, "width").selectAll();
@@ -185,7 +194,7 @@ TEST_CASE("Goods in, a move and a scrap go by keys", "[rack]") {
         const auto other = std::find_if(ready.begin(), ready.end(), [](const auto& piece) {
             return piece.kind == cutting::PieceKind::Ready;
         });
-        desk.answering([&](QDialog& dialog) {
+        answering(desk, [&](QDialog& dialog) {
             for (const char* scanned : {"A9-9", other->code.c_str(), "A9-8"}) {
                 QTest::keyClicks(&field(dialog, "scan"), scanned);
                 QTest::keyClick(&field(dialog, "scan"), Qt::Key_Return);
@@ -200,14 +209,14 @@ TEST_CASE("Goods in, a move and a scrap go by keys", "[rack]") {
     SECTION("a piece is divided, and whole again when that is undone") {
         desk.press(Qt::Key_X);
         desk.press(Qt::Key_L);
-        desk.answering([](QDialog& dialog) {
+        answering(desk, [](QDialog& dialog) {
             QTest::keyClicks(&field(dialog, "apart"), "100");
             QTest::keyClick(&field(dialog, "apart"), Qt::Key_Return);
         });
         desk.press(Qt::Key_T, Qt::ControlModifier);
         const auto belt = store::Catalogue{shop.connection()}.find(shop.belt("XL 414"));
         CHECK(store::Pieces{shop.connection()}.ofBelt(belt->id).size() == 2);
-        desk.answering([](QDialog& dialog) { QTest::keyClick(&dialog, Qt::Key_Return); });
+        answering(desk, [](QDialog& dialog) { QTest::keyClick(&dialog, Qt::Key_Return); });
         desk.press(Qt::Key_Z, Qt::ControlModifier);
         const auto pieces = store::Pieces{shop.connection()}.ofBelt(belt->id);
         REQUIRE(pieces.size() == 1);
@@ -220,7 +229,7 @@ TEST_CASE("Goods in, a move and a scrap go by keys", "[rack]") {
         REQUIRE(file.open(QIODevice::WriteOnly));
         file.write("Bezeichnung;Breite;Fach\nT10 1250;47,5;L\xfc 1\nXL 414;30;\n"); // Latin-1
         file.close();
-        desk.answering([&](QDialog& dialog) {
+        answering(desk, [&](QDialog& dialog) {
             QTest::keyClicks(&field(dialog, "path"), path);
             QTest::keyClick(&field(dialog, "path"), Qt::Key_Return);
             QTest::keyClick(&dialog, Qt::Key_F9);
@@ -242,14 +251,14 @@ TEST_CASE("Goods in, a move and a scrap go by keys", "[rack]") {
             QThreadPool::globalInstance()->waitForDone();
             QApplication::processEvents();
         };
-        desk.answering([&](QDialog& dialog) {
+        answering(desk, [&](QDialog& dialog) {
             wait();
             auto* table = dialog.findChild<QTableView*>();
             CHECK(table->model()->rowCount() == 2);
             QTest::keyClick(&dialog, Qt::Key_F6); // the first ages out: it is sound
             wait();
             table->selectRow(1);
-            desk.answering([](QDialog& scrap) { QTest::keyClick(&scrap, Qt::Key_Return); });
+            answering(desk, [](QDialog& scrap) { QTest::keyClick(&scrap, Qt::Key_Return); });
             QTest::keyClick(&dialog, Qt::Key_Delete, Qt::ControlModifier);
             wait();
         });
@@ -268,7 +277,7 @@ TEST_CASE("Goods in, a move and a scrap go by keys", "[rack]") {
     SECTION("a scrap asks for the reason and books it") {
         desk.press(Qt::Key_X);
         desk.press(Qt::Key_L);
-        desk.answering([](QDialog& dialog) {
+        answering(desk, [](QDialog& dialog) {
             field(dialog, "extent").selectAll();
             QTest::keyClicks(&field(dialog, "extent"), "50");
             QTest::keyClick(&dialog, Qt::Key_Return);
