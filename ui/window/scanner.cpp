@@ -45,7 +45,8 @@ bool Scanner::eventFilter(QObject* watched, QEvent* event) {
 }
 
 bool Scanner::keyPressed(const QKeyEvent& key) {
-    const qint64 now = now_();
+    // When it was struck, not when the window came to it: a search as one types may take longer than a gap.
+    const qint64 now = key.timestamp() > 0 ? static_cast<qint64>(key.timestamp()) : now_();
     const bool fast = now - last_ <= LongestGapMs;
     last_ = now;
     if (key.key() == Qt::Key_Return || key.key() == Qt::Key_Enter) {

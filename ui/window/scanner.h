@@ -16,7 +16,8 @@ namespace riband::ui {
 class Scanner final : public QObject {
     Q_OBJECT
 public:
-    /// `open` shows what the code names; false if it names nothing. `now` in ms.
+    /// `open` shows what the code names; false if it names nothing. `now` in ms, for keys that don't
+    /// tell when they were struck.
     Scanner(std::function<bool(const QString&)> open, std::function<qint64()> now, QObject* parent = nullptr);
     /// A field that reads codes by itself.
     void leaveAlone(const QWidget* field) { alone_.insert(field); }
