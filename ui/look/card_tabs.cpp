@@ -53,6 +53,7 @@ int CardTabBar::addCard(const QString& name, const QKeySequence& key) {
 }
 
 void CardTabBar::setCardVisible(int index, bool visible) {
+    if (isTabVisible(index) == visible) return; // Qt would forget that the cards have to be laid out
     setTabVisible(index, visible);
     updateGeometry();
 }

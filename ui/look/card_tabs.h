@@ -12,7 +12,7 @@ class CardTabBar final : public QTabBar {
 public:
     explicit CardTabBar(QWidget* parent = nullptr);
     int addCard(const QString& name, const QKeySequence& key);
-    /// As setTabVisible, which leaves the room of the bar as it was.
+    /// For setTabVisible, which leaves the room of the bar as it was.
     void setCardVisible(int index, bool visible);
     /// 0 shows nothing.
     void setWaiting(int index, int count);

@@ -83,6 +83,19 @@ TEST_CASE("Figures of as many digits are equally wide", "[look]") {
     CHECK(figuresWidth(font, "111.11") == Approx(figuresWidth(font, "888.88")));
     CHECK(figuresWidth(font, "1") < figuresWidth(font, "11"));
 }
+TEST_CASE("The row of cards is as wide as its cards, whoever is told that they are there", "[look]") {
+    CardTabBar tabs;
+    for (const char* name : {"Counter", "Bench", "Review"})
+        tabs.addCard(QString::fromLatin1(name), Qt::CTRL | Qt::Key_1);
+    const int alone = tabs.sizeHint().width();
+    CardTabBar told;
+    for (const char* name : {"Counter", "Bench", "Review"})
+        told.addCard(QString::fromLatin1(name), Qt::CTRL | Qt::Key_1);
+    for (int i = 0; i < 3; ++i)
+        told.setCardVisible(i, true);
+    CHECK(told.sizeHint().width() == alone);
+}
+
 TEST_CASE("A card that comes back has its room", "[look]") {
     QWidget box;
     auto* row = new QHBoxLayout{&box};
