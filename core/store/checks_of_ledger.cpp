@@ -1,4 +1,5 @@
 #include "core/measure/code.h"
+#include "core/store/catalogue.h"
 #include "core/store/checks.h"
 #include "core/store/statement.h"
 
@@ -65,16 +66,21 @@ void checkPieces(Connection& connection, Verification& found) {
 void checkFlows(Connection& connection, Verification& found) {
     Statement rows{
         connection,
-        "SELECT b.profile, account, sum(book), sum(found) FROM"
+        "SELECT s.belt, sum(book), sum(found), sum(book_cost), sum(found_cost) FROM"
         " (SELECT belt, person, account, reason, span, amount AS book, cost AS book_cost, 0 AS found,"
         "   0 AS found_cost FROM flow_total"
         "  UNION ALL SELECT m.belt, m.person, p.account, coalesce(p.reason, 4), m.at_ms / 2592000000, 0, 0,"
         "   p.amount, p.cost FROM movement m JOIN posting p ON p.movement = m.id WHERE p.account <> 2) s"
-        " JOIN belt b ON b.id = s.belt GROUP BY s.belt, person, account, reason, span"
+        " GROUP BY s.belt, person, account, reason, span"
         " HAVING sum(book) <> sum(found) OR sum(book_cost) <> sum(found_cost)"};
-    while (rows.next())
-        found.disagreements.push_back({Kind::Database, "flow_total, " + rows.get<std::string>(0),
-                                       rows.get<std::int64_t>(2), rows.get<std::int64_t>(3), ""});
+    const Catalogue catalogue{connection};
+    while (rows.next()) {
+        const std::string belt = catalogue.at(rows.get<BeltId>(0)).designation;
+        const auto width = rows.get<std::int64_t>(1), sum = rows.get<std::int64_t>(2);
+        const auto cost = rows.get<std::int64_t>(3), money = rows.get<std::int64_t>(4);
+        if (width != sum) found.disagreements.push_back({Kind::FlowSum, belt, width, sum, "width"});
+        if (cost != money) found.disagreements.push_back({Kind::FlowSum, belt, cost, money, "money"});
+    }
 }
 
 void checkPieceCodes(Connection& connection, Verification& found) {

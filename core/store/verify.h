@@ -16,6 +16,7 @@ struct Disagreement {
         PieceExtent,     ///< the cached extent is not the sum of its postings
         PieceCost,
         PieceNegative,
+        FlowSum,      ///< the sums that reports read are not those of the postings
         PieceCode,    ///< wrong check character, or given twice
         OverReserved, ///< open mountings promise more than the piece has
         LineCount,    ///< belts cut of a line are not what the ledger sold

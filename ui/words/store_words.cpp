@@ -59,6 +59,9 @@ QString ofBook(const store::Disagreement& d) {
     switch (d.kind) {
     case Kind::MovementNotZero:
         return Words::tr("Movement %1 does not sum to zero (%2).").arg(where, book(d));
+    case Kind::FlowSum:
+        return Words::tr("The sums that the reports read of %1 are not those of the ledger (%2).")
+            .arg(where, book(d));
     case Kind::LineCount:
         return Words::tr("%1: the belts cut of a line are not those that the ledger sold (%2).")
             .arg(where, book(d));

@@ -170,6 +170,18 @@ TEST_CASE("verify names each thing that does not agree", "[store][verify]") {
         tamper(path, "UPDATE movement SET belt = 2 WHERE id = 1");
         CHECK(only(day.connection, Kind::UnitMixed).where == "1");
     }
+    SECTION("a sum for the reports that is not that of the ledger") {
+        tamper(path, "UPDATE flow_total SET amount = amount + 1000 WHERE account = 4");
+        const Disagreement sum = only(day.connection, Kind::FlowSum);
+        CHECK(sum.where == Catalogue{day.connection}.at(day.shop.toothed).designation);
+        CHECK(sum.book == 91'000);
+        CHECK(sum.found == 90'000);
+        CHECK(sum.detail == "width");
+    }
+    SECTION("the money of such a sum") {
+        tamper(path, "UPDATE flow_total SET cost = cost + 7 WHERE account = 4");
+        CHECK(only(day.connection, Kind::FlowSum).detail == "money");
+    }
     SECTION("an order of a person that is not there") {
         tamper(path, "UPDATE sales_order SET person = 99 WHERE id = 1");
         CHECK(only(day.connection, Kind::ForeignKey).where == "sales_order 1");
