@@ -47,9 +47,21 @@ QString tooWide(const belt::ReadFault& fault) {
         .arg(part, shown(*fault.limit));
 }
 
+/// DPJ and its like: a D before one of the ribbed profiles of ISO 9982.
+bool hasRibsOnBothSides(const QString& profile) {
+    static const QStringList ribbed{QStringLiteral("PH"), QStringLiteral("PJ"), QStringLiteral("PK"),
+                                    QStringLiteral("PL"), QStringLiteral("PM")};
+    return profile.startsWith(QLatin1Char('D'), Qt::CaseInsensitive) &&
+           ribbed.contains(profile.mid(1).toUpper());
+}
+
 QString unreadable(const belt::ReadFault& fault) {
     const QString part = text(fault.part);
     using Kind = belt::ReadFault::Kind;
+    if (hasRibsOnBothSides(part))
+        return Words::tr(
+                   "“%1” has ribs on both sides. No sleeve is made of these here: order the belt itself.")
+            .arg(part);
     switch (fault.kind) {
     case Kind::Empty:
         return Words::tr("Type what is printed on the belt, for example H8M 1200 30.");

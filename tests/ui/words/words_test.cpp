@@ -135,3 +135,12 @@ TEST_CASE("A fault of a file names its line and column", "[words]") {
     CHECK(ui::say(CsvFault{CsvFault::Kind::NulCharacter, 12, 0, ""}).startsWith("line 12: "));
     CHECK(ui::say(belt::TableFault{"widths", 7, "no such profile"}).contains("line 7"));
 }
+
+TEST_CASE("A belt with ribs on both sides is not called a slip of the pen", "[words]") {
+    const auto words = [](const char* part) {
+        return ui::say(belt::ReadFault{belt::ReadFault::Kind::NotUnderstood, part, {}, {}}, tables());
+    };
+    CHECK(words("dpj").contains("ribs on both sides"));
+    CHECK(words("DPK").contains("ribs on both sides"));
+    CHECK_FALSE(words("DPX").contains("ribs on both sides"));
+}
