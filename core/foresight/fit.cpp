@@ -5,7 +5,15 @@ namespace riband::foresight {
 namespace {
 
 constexpr int newtonSteps = 8;
-constexpr double optionsAUnit = 150; // looked at while a plain order is played
+constexpr double optionsAUnit = 150;   // looked at while a plain order is played
+constexpr double trimsForgotten = 0.5; // measured, docs/foresight.md, "Shelf"
+
+/// What the price rule's cost of serving a belt leaves out: it takes each piece at a worth that competition
+/// has lowered, so the mountings that a full shelf saves count for too little. With stubs only a whole rest
+/// can be cut, and more of them would be cut than kept.
+double savedBeyondPrice(const Setting& setting) {
+    return setting.shelf == Shelf::Listed ? trimsForgotten * setting.rules.trim : 0;
+}
 
 } // namespace
 
@@ -236,7 +244,7 @@ void Fit::solveReady(const Outlook& outlook) {
                 if (q > n)
                     gain += p * more;
                 else if (q == n)
-                    gain += p * std::max(one, more);
+                    gain += p * (std::max(one, more) + savedBeyondPrice(setting_));
                 else
                     moved += p * worth[static_cast<std::size_t>(n - q)];
             }

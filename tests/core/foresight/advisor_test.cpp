@@ -66,6 +66,16 @@ TEST_CASE("Look-ahead wastes less than smallest that fits, finishing less still,
     CHECK(filled.tally.mountings * 2 < reference.tally.mountings);
 }
 
+TEST_CASE("Where belts are narrow, cutting for the shelf at any mounting wastes less than dead ends alone",
+          "[foresight]") {
+    const auto stub = narrowShop(Shelf::Stub), listed = narrowShop(Shelf::Listed);
+    const auto orders = firstOrders(stub, 3, 400);
+    const auto finished = played(stub, orders, Advisor{stub.setting});
+    const auto filled = played(listed, orders, Advisor{listed.setting});
+    CHECK(filled.waste() < finished.waste());
+    CHECK(filled.cost(listed.setting) < finished.cost(stub.setting));
+}
+
 TEST_CASE("On the same futures look-ahead never takes what is dearer than its base", "[foresight]") {
     const auto setting = eightMillimetre();
     const Outlook outlook{setting};

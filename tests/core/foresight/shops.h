@@ -24,6 +24,17 @@ inline Scenario eightMillimetreShop(Shelf shelf = Shelf::None) {
     return shop;
 }
 
+/// Narrow inch belts, one order a week: the trim is much of what is used.
+inline Scenario narrowShop(Shelf shelf) {
+    auto shop = eightMillimetreShop(shelf);
+    shop.name = "narrow";
+    shop.setting.listed = {9500, 12700, 19050, 25400};
+    shop.mix = {.2, .3, .25, .25};
+    shop.odd = {.08, 8000, 40000, 500};
+    shop.years = 8;
+    return shop;
+}
+
 inline Scenario ribbedShop(Shelf shelf = Shelf::None) {
     Scenario shop;
     shop.name = "ribbed";
