@@ -109,16 +109,6 @@
     </message>
 </context>
 <context>
-    <name>RackModel</name>
-    <message numerus="yes">
-        <source>%n days</source>
-        <translation>
-            <numerusform>%n day</numerusform>
-            <numerusform>%n days</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
     <name>StatusLine</name>
     <message numerus="yes">
         <source>The ledger disagrees in %n places</source>

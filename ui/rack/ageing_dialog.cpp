@@ -1,12 +1,12 @@
 #include "ui/rack/ageing_dialog.h"
 
 #include "core/shop/stock.h"
+#include "ui/desk/apart.h"
 #include "ui/desk/labels.h"
 #include "ui/desk/list_file.h"
 #include "ui/look/key_button.h"
 #include "ui/look/look.h"
 #include "ui/rack/ageing_model.h"
-#include "ui/rack/apart.h"
 #include "ui/rack/scrap_dialog.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"

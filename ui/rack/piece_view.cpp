@@ -54,10 +54,11 @@ void PieceView::buildView() {
 
 namespace {
 
-QString worthWords(const std::optional<shop::PieceWorth>& worth, const store::StockPiece& piece) {
-    if (!worth)
-        return piece.kind == cutting::PieceKind::Ready ? QString{}
-                                                       : PieceView::tr("no worth table of this belt yet");
+QString worthWords(const RackModel::Worth& known, const store::StockPiece& piece) {
+    if (piece.kind == cutting::PieceKind::Ready) return {};
+    if (!known.known) return PieceView::tr("its worth is being found …");
+    const auto& worth = known.worth;
+    if (!worth) return PieceView::tr("no worth table of this belt yet");
     if (worth->worth.isNone()) return PieceView::tr("worth nothing: no listed width can be cut from it");
     const QString of = PieceView::tr("worth %1 of its %2").arg(shown(worth->worth), shown(piece.extent));
     if (!worth->keptFor) return of;
@@ -66,8 +67,7 @@ QString worthWords(const std::optional<shop::PieceWorth>& worth, const store::St
 
 } // namespace
 
-void PieceView::show(const shop::RackRow& row, const std::string& parent,
-                     const std::optional<shop::PieceWorth>& worth,
+void PieceView::show(const shop::RackRow& row, const std::string& parent, const RackModel::Worth& worth,
                      const std::vector<store::RecordedMovement>& life, const PieceUpkeep& upkeep,
                      Date today) {
     const store::StockPiece& piece = row.piece;
@@ -80,10 +80,14 @@ void PieceView::show(const shop::RackRow& row, const std::string& parent,
     if (!parent.empty()) facts << tr("cut from %1").arg(text(parent));
     facts << tr("%n days old", nullptr, static_cast<int>((today - piece.born()).count()));
     facts_->setText(facts.join(QStringLiteral(" · ")));
-    worth_->setText(worthWords(worth, piece));
-    worth_->setVisible(!worth_->text().isEmpty());
+    showWorth(worth, piece);
     band_->show(pictureOf(piece));
     life_->setLife(piece.id, piece.extent.unit(), life, upkeep);
+}
+
+void PieceView::showWorth(const RackModel::Worth& worth, const store::StockPiece& piece) {
+    worth_->setText(worthWords(worth, piece));
+    worth_->setVisible(!worth_->text().isEmpty());
 }
 
 int PieceView::chosenRow() const {

@@ -1,7 +1,6 @@
 #pragma once
 
-#include "core/shop/piece_worth.h"
-#include "core/shop/queries.h"
+#include "ui/rack/rack_model.h"
 
 #include <QFrame>
 
@@ -19,10 +18,10 @@ class PieceView final : public QFrame {
     Q_OBJECT
 public:
     explicit PieceView(QWidget* parent = nullptr);
-    /// `parent`: code of the piece that it was cut from; "" for none. `worth`: nothing without a worth table.
-    void show(const shop::RackRow& row, const std::string& parent,
-              const std::optional<shop::PieceWorth>& worth, const std::vector<store::RecordedMovement>& life,
-              const PieceUpkeep& upkeep, Date today);
+    /// `parent`: code of the piece that it was cut from; "" for none.
+    void show(const shop::RackRow& row, const std::string& parent, const RackModel::Worth& worth,
+              const std::vector<store::RecordedMovement>& life, const PieceUpkeep& upkeep, Date today);
+    void showWorth(const RackModel::Worth& worth, const store::StockPiece& piece);
     /// The row of its life that is chosen, else the last; -1 if it has none.
     int chosenRow() const;
     const LifeModel& life() const { return *life_; }

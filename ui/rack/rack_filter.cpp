@@ -7,7 +7,8 @@ namespace riband::ui {
 RackFilter::RackFilter(RackModel* model, QObject* parent) : QSortFilterProxyModel{parent}, model_{model} {
     setSourceModel(model);
     setSortRole(RackModel::SortRole);
-    setDynamicSortFilter(true);
+    // Worths come in slices: rows that went to their place with each would cost more than all the rest.
+    setDynamicSortFilter(false);
 }
 
 void RackFilter::setFound(const std::optional<std::vector<store::PieceId>>& pieces) {
@@ -21,6 +22,10 @@ void RackFilter::setFound(const std::optional<std::vector<store::PieceId>>& piec
     }
     // One layout change: row by row, 20 000 pieces would take a second to come and go.
     invalidate();
+}
+
+void RackFilter::sortWorths() {
+    if (sortColumn() == RackModel::WorthColumn || sortColumn() == RackModel::KeptColumn) invalidate();
 }
 
 bool RackFilter::filterAcceptsRow(int row, const QModelIndex&) const {

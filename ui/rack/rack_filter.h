@@ -19,6 +19,8 @@ public:
     explicit RackFilter(RackModel* model, QObject* parent = nullptr);
     /// Nothing: all of them.
     void setFound(const std::optional<std::vector<store::PieceId>>& pieces);
+    /// All worths are there now: sorts by them, if that is what the rows are sorted by.
+    void sortWorths();
 
 protected:
     bool filterAcceptsRow(int row, const QModelIndex& parent) const override;

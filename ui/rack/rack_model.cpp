@@ -1,7 +1,10 @@
 #include "ui/rack/rack_model.h"
 
+#include "ui/rack/rack_words.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
+
+#include <algorithm>
 
 namespace riband::ui {
 
@@ -11,8 +14,8 @@ constexpr int DigitsOfANumber = 8;
 
 /// Figures stand right, under their heading.
 QVariant alignmentOf(int column) {
-    const bool figures = column == RackModel::WidthColumn || column == RackModel::ReservedColumn ||
-                         column == RackModel::AgeColumn;
+    const bool figures = column == RackModel::WidthColumn || column == RackModel::WorthColumn ||
+                         column == RackModel::ReservedColumn || column == RackModel::AgeColumn;
     return QVariant::fromValue(Qt::Alignment{figures ? Qt::AlignRight : Qt::AlignLeft} | Qt::AlignVCenter);
 }
 
@@ -42,10 +45,25 @@ std::map<std::string, int> beltRanks(const std::vector<shop::RackRow>& pieces) {
     return ranks;
 }
 
+/// What is not known, and what has none, comes before what is worth nothing.
+std::int64_t worthKey(const RackModel::Worth& worth) { return worth.worth ? worth.worth->worth.count() : -1; }
+
+/// By the width that a piece is kept for, then by how many of it.
+std::pair<std::int64_t, std::int64_t> keptKey(const RackModel::Worth& worth) {
+    if (!worth.worth || !worth.worth->keptFor) return {-1, 0};
+    return {worth.worth->keptFor->extent.count(), worth.worth->keptFor->belts};
+}
+
 } // namespace
 
 void RackModel::setPieces(std::vector<shop::RackRow> pieces, Date today) {
     const auto ranks = beltRanks(pieces);
+    const auto worthBefore = [&, old = std::move(rows_), at = std::move(byPiece_)](const auto& piece) {
+        const auto found = at.find(piece.id);
+        if (found == at.end()) return Worth{};
+        const Row& row = old[static_cast<std::size_t>(found->second)];
+        return row.shown.piece.extent == piece.extent ? row.worth : Worth{};
+    };
     beginResetModel();
     rows_.clear();
     byPiece_.clear();
@@ -54,9 +72,23 @@ void RackModel::setPieces(std::vector<shop::RackRow> pieces, Date today) {
         byPiece_.emplace(piece.piece.id, static_cast<int>(rows_.size()));
         const int days = static_cast<int>((today - piece.piece.born()).count());
         const int rank = ranks.at(piece.belt);
-        rows_.push_back({std::move(piece), rank, days});
+        const Worth worth = worthBefore(piece.piece);
+        rows_.push_back({std::move(piece), rank, days, worth});
     }
     endResetModel();
+}
+
+void RackModel::setWorths(
+    const std::vector<std::pair<store::PieceId, std::optional<shop::PieceWorth>>>& worths) {
+    int first = rowCount(), last = -1;
+    for (const auto& [piece, worth] : worths) {
+        const int row = rowOf(piece);
+        if (row < 0) continue;
+        rows_[static_cast<std::size_t>(row)].worth = {true, worth};
+        first = std::min(first, row);
+        last = std::max(last, row);
+    }
+    if (last >= 0) emit dataChanged(index(first, WorthColumn), index(last, KeptColumn));
 }
 
 int RackModel::rowOf(store::PieceId piece) const {
@@ -79,6 +111,10 @@ QString RackModel::words(const Row& row, int column) const {
         return text(row.shown.belt);
     case WidthColumn:
         return shown(piece.extent);
+    case WorthColumn:
+        return row.worth.worth ? shown(row.worth.worth->worth) : QString{};
+    case KeptColumn:
+        return row.worth.worth && row.worth.worth->keptFor ? briefly(*row.worth.worth->keptFor) : QString{};
     case ReservedColumn:
         return piece.reserved.isNone() ? QString{} : shown(piece.reserved);
     case KindColumn:
@@ -86,7 +122,7 @@ QString RackModel::words(const Row& row, int column) const {
     case PlaceColumn:
         return text(piece.place);
     default:
-        return tr("%n days", nullptr, row.days);
+        return daysOld(row.days);
     }
 }
 
@@ -96,6 +132,10 @@ QVariant RackModel::sortKey(const Row& row, int column) const {
         return row.beltRank;
     case WidthColumn:
         return static_cast<qlonglong>(row.shown.piece.extent.count());
+    case WorthColumn:
+        return static_cast<qlonglong>(worthKey(row.worth));
+    case KeptColumn:
+        return static_cast<qlonglong>(keptKey(row.worth).first);
     case ReservedColumn:
         return static_cast<qlonglong>(row.shown.piece.reserved.count());
     case AgeColumn:
@@ -118,6 +158,10 @@ bool RackModel::less(int a, int b, int column) const {
         return x.beltRank != y.beltRank ? x.beltRank < y.beltRank : p.extent.count() > q.extent.count();
     case WidthColumn:
         return p.extent.count() < q.extent.count();
+    case WorthColumn:
+        return worthKey(x.worth) < worthKey(y.worth);
+    case KeptColumn:
+        return keptKey(x.worth) < keptKey(y.worth);
     case ReservedColumn:
         return p.reserved.count() < q.reserved.count();
     case KindColumn:
@@ -149,6 +193,10 @@ QVariant RackModel::headerData(int section, Qt::Orientation orientation, int rol
         return tr("Belt");
     case WidthColumn:
         return tr("Width");
+    case WorthColumn:
+        return tr("Worth");
+    case KeptColumn:
+        return tr("Kept for");
     case ReservedColumn:
         return tr("Promised");
     case KindColumn:

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/shop/piece_worth.h"
 #include "core/shop/queries.h"
 
 #include <QAbstractTableModel>
@@ -17,6 +18,8 @@ public:
         CodeColumn,
         BeltColumn,
         WidthColumn,
+        WorthColumn,
+        KeptColumn,
         ReservedColumn,
         KindColumn,
         PlaceColumn,
@@ -25,7 +28,15 @@ public:
     };
     enum Role { SortRole = Qt::UserRole };
     explicit RackModel(QObject* parent = nullptr) : QAbstractTableModel{parent} {}
+    /// Whether a piece's worth was looked for, and what came of it.
+    struct Worth {
+        bool known = false;
+        std::optional<shop::PieceWorth> worth{}; ///< none without a worth table
+    };
+    /// What is known of the worth of a piece stays as long as its width does.
     void setPieces(std::vector<shop::RackRow> pieces, Date today);
+    void setWorths(const std::vector<std::pair<store::PieceId, std::optional<shop::PieceWorth>>>& worths);
+    const Worth& worth(int number) const { return rows_[static_cast<std::size_t>(number)].worth; }
     const shop::RackRow& row(int number) const { return rows_[static_cast<std::size_t>(number)].shown; }
     int rowOf(store::PieceId piece) const; ///< -1 if it is gone
 
@@ -42,6 +53,7 @@ private:
         shop::RackRow shown;
         int beltRank; ///< where its belt stands among all, by profile and length
         int days;
+        Worth worth;
     };
     QString words(const Row& row, int column) const;
     QVariant sortKey(const Row& row, int column) const;

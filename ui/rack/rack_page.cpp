@@ -11,6 +11,7 @@
 #include "ui/rack/rack_model.h"
 #include "ui/rack/rack_reader.h"
 #include "ui/rack/rack_words.h"
+#include "ui/rack/rack_worths.h"
 #include "ui/rack/undo_key.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
@@ -22,15 +23,17 @@
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QLocale>
+#include <QScrollBar>
 #include <QTableView>
 #include <QVBoxLayout>
 
 #include <array>
+#include <set>
 
 namespace riband::ui {
 
 namespace {
-constexpr int DetailWidth = 520;
+constexpr int DetailWidth = 504;
 constexpr int RowHeight = 38;
 constexpr int PageOfRows = 12;
 } // namespace
@@ -38,13 +41,19 @@ constexpr int PageOfRows = 12;
 RackPage::RackPage(Session& session, QWidget* parent)
     : Page{parent}, session_{session}, model_{new RackModel{this}}, filter_{new RackFilter{model_, this}},
       words_{new QLineEdit}, count_{label({}, "remark")}, table_{new QTableView}, view_{new PieceView},
-      reader_{new RackReader{session, this}} {
+      reader_{new RackReader{session, this}}, worths_{new RackWorths{session, this}} {
     setObjectName(QStringLiteral("rack"));
     buildActions();
     buildView();
     connect(words_, &QLineEdit::textChanged, this, &RackPage::filter);
     connect(reader_, &RackReader::done, this,
             [this](const std::shared_ptr<std::vector<shop::RackRow>>& rows) { setRows(std::move(*rows)); });
+    connect(worths_, &RackWorths::found, this, [this](const RackWorths::Found& worths) {
+        model_->setWorths(worths);
+        showWorth();
+    });
+    connect(worths_, &RackWorths::finished, filter_, &RackFilter::sortWorths);
+    connect(table_->verticalScrollBar(), &QScrollBar::valueChanged, this, &RackPage::seePieces);
     connect(table_->selectionModel(), &QItemSelectionModel::currentChanged, this, &RackPage::showCurrent);
 }
 
@@ -102,6 +111,7 @@ QWidget* RackPage::buildList() {
     words_->installEventFilter(this);
     new UndoKey{words_};
     table_->setModel(filter_);
+    table_->setObjectName(QStringLiteral("pieces"));
     table_->setAccessibleName(tr("Pieces on the rack"));
     table_->setSortingEnabled(true);
     table_->sortByColumn(RackModel::BeltColumn, Qt::AscendingOrder);
@@ -113,7 +123,7 @@ QWidget* RackPage::buildList() {
     table_->verticalHeader()->hide();
     table_->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     table_->verticalHeader()->setDefaultSectionSize(RowHeight);
-    table_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    sizeColumns();
     auto* box = new QWidget;
     auto* column = new QVBoxLayout{box};
     column->setContentsMargins(0, 0, 0, 0);
@@ -124,10 +134,35 @@ QWidget* RackPage::buildList() {
     return box;
 }
 
+/// Each as wide as what usually stands in it, so that no figure is cut; the belt takes the rest.
+void RackPage::sizeColumns() {
+    table_->ensurePolished();
+    auto& header = *table_->horizontalHeader();
+    header.setSectionResizeMode(QHeaderView::Fixed);
+    header.setSectionResizeMode(RackModel::BeltColumn, QHeaderView::Stretch);
+    const Extent width = Width::micrometres(288'500), narrow = Width::millimetres(288);
+    const std::pair<RackModel::Column, QString> usual[] = {
+        {RackModel::CodeColumn, QStringLiteral("00W-M")},
+        {RackModel::WidthColumn, shown(width)},
+        {RackModel::WorthColumn, shown(narrow)},
+        {RackModel::KeptColumn, briefly({Width::millimetres(80), 2, 0})},
+        {RackModel::ReservedColumn, shown(width)},
+        {RackModel::KindColumn, say(cutting::PieceKind::Remnant)},
+        {RackModel::PlaceColumn, QStringLiteral("B3-22")},
+        {RackModel::AgeColumn, daysOld(188)}};
+    constexpr int margins = 22;
+    for (const auto& [column, words] : usual)
+        header.resizeSection(column, std::max(table_->fontMetrics().horizontalAdvance(words) + margins,
+                                              header.sectionSizeHint(column)));
+}
+
 QString RackPage::help() const {
     return tr(
         "Every piece on the rack. Type any words of it: code, belt, kind, place, batch, width; remnants are "
-        "found as offcuts too. The arrows choose a piece; its life stands on the right. F8 books goods in, "
+        "found as offcuts too. A piece's worth is how much of its width will serve orders to come; beside it "
+        "stands "
+        "the order that it is most kept for. The arrows choose a piece; its life stands on the right. F8 "
+        "books goods in, "
         "F6 moves many by "
         "scanner, F9 shows all that became of a sleeve, Ctrl+Z undoes what is chosen in its life.");
 }
@@ -141,8 +176,12 @@ void RackPage::setRows(std::vector<shop::RackRow> rows) {
     const shop::RackRow* before = current();
     const auto kept = wanted_ ? wanted_ : before ? std::optional{before->piece.id} : std::nullopt;
     const bool asked = wanted_.has_value();
+    std::set<store::BeltId> belts;
+    for (const shop::RackRow& row : rows)
+        belts.insert(row.piece.belt);
     model_->setPieces(std::move(rows), session_.today());
     filter(words_->text());
+    worths_->find({belts.begin(), belts.end()});
     if (kept && (asked || model_->rowOf(*kept) >= 0)) showPiece(*kept);
 }
 
@@ -163,6 +202,25 @@ void RackPage::filter(const QString& words) {
             ? tr("%1 pieces").arg(QLocale().toString(found))
             : tr("%1 of %2 pieces").arg(QLocale().toString(found), QLocale().toString(model_->rowCount())));
     choose(std::max(0, table_->currentIndex().row()));
+    seePieces();
+}
+
+/// The worth of what can be seen is found first.
+void RackPage::seePieces() {
+    const int first = table_->rowAt(0);
+    if (first < 0) return;
+    const int last = std::min(first + table_->viewport()->height() / RowHeight, filter_->rowCount() - 1);
+    std::vector<store::BeltId> belts;
+    for (int row = first; row <= last; ++row)
+        belts.push_back(model_->row(filter_->mapToSource(filter_->index(row, 0)).row()).piece.belt);
+    worths_->see(std::move(belts));
+}
+
+bool RackPage::weighed() const { return !reader_->busy() && !worths_->busy(); }
+
+void RackPage::showWorth() {
+    if (const shop::RackRow* row = current())
+        view_->showWorth(model_->worth(model_->rowOf(row->piece.id)), row->piece);
 }
 
 void RackPage::choose(int proxyRow) {
@@ -203,8 +261,8 @@ void RackPage::showCurrent() {
         store::Pieces pieces{session_.shop().connection};
         const store::Upkeep upkeep{session_.shop().connection};
         const std::string parent = row->piece.parent ? pieces.at(*row->piece.parent).code : std::string{};
-        shop::PieceWorths worths{session_.shop()};
-        view_->show(*row, parent, worths.of(row->piece), shop::lifeOf(session_.shop(), row->piece.id),
+        view_->show(*row, parent, model_->worth(model_->rowOf(row->piece.id)),
+                    shop::lifeOf(session_.shop(), row->piece.id),
                     {upkeep.relocationsOf(row->piece.id), upkeep.inspectionsOf(row->piece.id), initials()},
                     session_.today());
     });

@@ -15,6 +15,7 @@ class PieceView;
 class RackFilter;
 class RackModel;
 class RackReader;
+class RackWorths;
 
 /// Every piece on the rack: found as one types, its life, and what one does with it.
 class RackPage final : public Page {
@@ -27,6 +28,8 @@ public:
     void refresh() override;
     void typed(const QString& text) override;
     void showPiece(store::PieceId piece);
+    /// Every piece shows what it is worth, as far as there is a table.
+    bool weighed() const;
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
@@ -36,9 +39,12 @@ private:
     QAction* act(const QString& name, const QKeySequence& key, void (RackPage::*does)());
     void buildView();
     QWidget* buildList();
+    void sizeColumns();
     QLayout* buildActs();
     void setRows(std::vector<shop::RackRow> rows);
     void filter(const QString& words);
+    void seePieces();
+    void showWorth();
     void showCurrent();
     void choose(int proxyRow);
     const shop::RackRow* current() const;
@@ -66,6 +72,7 @@ private:
     QAction *goodsIn_ = nullptr, *move_ = nullptr, *scrap_ = nullptr, *label_ = nullptr, *split_ = nullptr,
             *undo_ = nullptr, *family_ = nullptr, *ageing_ = nullptr, *takeOver_ = nullptr, *save_ = nullptr;
     RackReader* reader_;
+    RackWorths* worths_;
     std::optional<store::PieceId> wanted_; ///< to be shown when the rack has been read
 };
 

@@ -1,6 +1,6 @@
 #include "ui/rack/rack_reader.h"
 
-#include "ui/rack/apart.h"
+#include "ui/desk/apart.h"
 
 namespace riband::ui {
 
@@ -12,7 +12,9 @@ void RackReader::read() {
         session_, this,
         [](const shop::Shop& shop) { return std::make_shared<std::vector<shop::RackRow>>(shop::rack(shop)); },
         [this, asked](const Rows& rows) {
-            if (asked == asked_) emit done(rows); // else something changed in between and it was asked again
+            if (asked != asked_) return; // something changed in between and it was asked again
+            asked_.reset();
+            emit done(rows);
         });
 }
 

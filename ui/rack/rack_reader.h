@@ -16,13 +16,14 @@ class RackReader final : public QObject {
 public:
     explicit RackReader(Session& session, QObject* parent = nullptr) : QObject{parent}, session_{session} {}
     void read();
+    bool busy() const { return asked_ != nullptr; }
 
 signals:
     void done(std::shared_ptr<std::vector<riband::shop::RackRow>> rows);
 
 private:
     Session& session_;
-    std::shared_ptr<int> asked_; ///< the last one
+    std::shared_ptr<int> asked_; ///< the last one, while it is read
 };
 
 } // namespace riband::ui

@@ -58,6 +58,13 @@ QString saidOf(const shop::Burden& burden) {
     return RackWords::tr("offer it as ready belts: %1 x %2").arg(burden.belts).arg(shown(*burden.width));
 }
 
+QString briefly(const shop::Reason::Kept& kept) {
+    if (kept.belts == 1) return shown(kept.extent);
+    return RackWords::tr("%1 × %2", "belts of a width").arg(kept.belts).arg(shown(kept.extent));
+}
+
+QString daysOld(int days) { return RackWords::tr("%1 d", "days").arg(days); }
+
 std::vector<std::string> searchWordsOf(const QString& typed) {
     std::vector<std::string> words;
     for (const QString& word : typed.toLower().split(QLatin1Char(' '), Qt::SkipEmptyParts))

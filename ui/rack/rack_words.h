@@ -2,6 +2,7 @@
 
 #include "core/shop/ageing.h"
 #include "core/shop/place_advice.h"
+#include "core/shop/suggest.h"
 
 #include <QString>
 #include <QStringList>
@@ -13,6 +14,10 @@ QString saidOf(const std::vector<shop::PlaceAdvice>& places);
 QString say(shop::PlaceAdvice::Why why);
 /// "offer it as ready belts: 3 x 20 mm", or that it is to be scrapped".
 QString saidOf(const shop::Burden& burden);
+/// What a piece is kept for: "50 mm", "2 × 30 mm".
+QString briefly(const shop::Reason::Kept& kept);
+/// "102 d", where there is little room.
+QString daysOld(int days);
 /// The typed words as the index knows them: a kind by the word of the screen becomes that of the index.
 std::vector<std::string> searchWordsOf(const QString& typed);
 

@@ -1,6 +1,7 @@
 #include "ui/counter/counter_page.h"
 #include "ui/desk/page.h"
 #include "ui/drive/drive_dialog.h"
+#include "ui/rack/rack_page.h"
 #include "ui/which/which_dialog.h"
 #include "ui/window/window.h"
 
@@ -19,7 +20,8 @@ void settle(Window& window) {
     do {
         QThreadPool::globalInstance()->waitForDone(50);
         QApplication::processEvents();
-    } while (!(window.counter().settled() && window.drive().settled() && window.which().settled()) &&
+    } while (!(window.counter().settled() && window.drive().settled() && window.which().settled() &&
+               window.rack().weighed()) &&
              !patience.hasExpired());
     QApplication::processEvents();
 }

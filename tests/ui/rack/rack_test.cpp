@@ -1,3 +1,4 @@
+#include "core/shop/learn.h"
 #include "core/shop/stock.h"
 #include "core/shop/undo.h"
 #include "core/store/search.h"
@@ -124,6 +125,86 @@ TEST_CASE("The life of a piece tells what came, what went, and where", "[rack]")
     CHECK(model.index(1, LifeModel::WhereColumn).data().toString().contains("torn"));
     model.clear();
     CHECK(model.rowCount() == 0);
+}
+
+namespace {
+
+void learn(DeskShop& shop, const char* designation) {
+    const shop::Shop& open = shop.session().shop();
+    const auto belt = store::Catalogue{open.connection}.find(shop.belt(designation)).value().id;
+    const auto table = shop::learn(shop::lessonOf(open, belt), [](double) { return true; });
+    REQUIRE(table);
+    shop::keepWorth(open, belt, *table);
+}
+
+QString cell(const RackFilter& filter, int row, RackModel::Column column) {
+    return filter.index(row, column).data().toString();
+}
+
+int rowOfWidth(const RackFilter& filter, const char* width) {
+    for (int row = 0; row < filter.rowCount(); ++row)
+        if (cell(filter, row, RackModel::WidthColumn) == QLatin1String(width)) return row;
+    FAIL("no piece of " << width);
+    return -1;
+}
+
+} // namespace
+
+TEST_CASE("The list of the rack tells what each piece is worth and what it is kept for", "[rack]") {
+    DeskShop shop;
+    shop.piece("H8M 1200", mm(22), cutting::PieceKind::Remnant);
+    learn(shop, "H8M 1200");
+    DeskWindow desk{shop};
+    goToTheRack(desk);
+    RackPage& rack = desk.window().rack();
+    auto& filter = *rack.findChild<RackFilter*>();
+    auto& table = *rack.findChild<QTableView*>(QStringLiteral("pieces"));
+    const auto weighed = [&] { return filter.rowCount() > 0 && rack.weighed(); };
+    REQUIRE(QTest::qWaitFor(weighed, 60'000));
+
+    SECTION("by the belt's worth table, and nothing where there is none") {
+        CHECK(cell(filter, rowOfWidth(filter, "22 mm"), RackModel::WorthColumn) == "0 mm");
+        CHECK(cell(filter, rowOfWidth(filter, "22 mm"), RackModel::KeptColumn).isEmpty());
+        CHECK(cell(filter, rowOfWidth(filter, "101 mm"), RackModel::WorthColumn).endsWith(" mm"));
+        CHECK_FALSE(cell(filter, rowOfWidth(filter, "101 mm"), RackModel::KeptColumn).isEmpty());
+        CHECK(cell(filter, rowOfWidth(filter, "380 mm"), RackModel::WorthColumn).isEmpty()); // T10 1250
+    }
+    SECTION("sorted by it, the widths count and not the words") {
+        table.sortByColumn(RackModel::WorthColumn, Qt::DescendingOrder);
+        CHECK(cell(filter, 0, RackModel::WidthColumn) == "470 mm");
+        CHECK(cell(filter, 1, RackModel::WidthColumn) == "128.5 mm");
+        CHECK(cell(filter, 2, RackModel::WidthColumn) == "101 mm");
+        CHECK(cell(filter, 3, RackModel::WidthColumn) == "22 mm");
+    }
+    SECTION("rows sorted by it find their place when a table has come") {
+        table.sortByColumn(RackModel::WorthColumn, Qt::DescendingOrder);
+        CHECK(rowOfWidth(filter, "380 mm") > 3);
+        learn(shop, "T10 1250");
+        emit shop.session().worthLearned(
+            store::Catalogue{shop.connection()}.find(shop.belt("T10 1250")).value().id);
+        REQUIRE(QTest::qWaitFor(weighed, 60'000));
+        CHECK(rowOfWidth(filter, "380 mm") == 1);
+    }
+}
+
+TEST_CASE("A worth that was found stays as long as the piece is as wide as it was", "[rack]") {
+    DeskShop shop;
+    RackModel model;
+    QAbstractItemModelTester tester{&model, Strict};
+    auto rows = shop::rack(shop.session().shop());
+    model.setPieces(rows, shop.session().today());
+    CHECK_FALSE(model.worth(0).known);
+    model.setWorths({{rows[0].piece.id, shop::PieceWorth{mm(60), shop::Reason::Kept{mm(30), 2, 40}, 1}},
+                     {rows[1].piece.id, shop::PieceWorth{mm(70), std::nullopt, 1}},
+                     {store::PieceId{4711}, std::nullopt}});
+    CHECK(model.index(0, RackModel::WorthColumn).data().toString() == "60 mm");
+    CHECK(model.index(0, RackModel::KeptColumn).data().toString() == QString::fromUtf8("2 × 30 mm"));
+    CHECK(model.worth(1).known);
+    CHECK_FALSE(model.worth(2).known);
+    rows[1].piece.extent = mm(80);
+    model.setPieces(rows, shop.session().today());
+    CHECK(model.worth(0).known);
+    CHECK_FALSE(model.worth(1).known);
 }
 
 TEST_CASE("Goods in, a move and a scrap go by keys", "[rack]") {
