@@ -62,6 +62,7 @@ int show(const QString& file) {
     ui::Learner learner(session);
     ui::Window window(session);
     window.show();
+    learner.wantMostOrdered();
     return QApplication::exec();
 }
 

@@ -59,10 +59,12 @@ void tellTenths(double share) {
 
 void make(store::Connection& connection, const Wanted& wanted) {
     const auto tables = standardTables();
+    const Moment now = presentMoment();
     if (wanted.large)
-        makeLargeShop(connection, tables, presentMoment(), wanted.seed, {}, tellTenths);
+        makeLargeShop(connection, tables, now, wanted.seed, {}, tellTenths);
     else
-        makeSmallShop(connection, tables, presentMoment(), wanted.seed);
+        makeSmallShop(connection, tables, now, wanted.seed);
+    learnMostOrdered(connection, tables, now);
 }
 
 QJsonObject counted(const QString& file) {

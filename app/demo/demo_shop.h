@@ -31,4 +31,8 @@ void makeLargeShop(store::Connection& connection, const std::shared_ptr<const be
                    Moment now, std::uint64_t seed, const LargeShop& size,
                    const std::function<void(double)>& told = nullptr);
 
+/// Makes the worth tables of the belts that are ordered most, so that the first suggestion rests on one.
+void learnMostOrdered(store::Connection& connection, const std::shared_ptr<const belt::Tables>& tables,
+                      Moment now);
+
 } // namespace riband::app

@@ -48,10 +48,14 @@ Lesson lessonOf(const Shop& shop, store::BeltId belt) {
     return lessonOf(shop, belt, store::Settings{shop.connection}.read());
 }
 
-std::vector<store::BeltId> dueBelts(const Shop& shop) {
+std::vector<store::BeltId> dueBelts(const Shop& shop, std::size_t ofMost) {
     const store::ShopSettings settings = store::Settings{shop.connection}.read();
+    auto belts = store::Orders{shop.connection}.timesOrdered();
+    std::stable_sort(belts.begin(), belts.end(),
+                     [](const auto& a, const auto& b) { return a.second > b.second; });
+    belts.erase(belts.begin() + static_cast<std::ptrdiff_t>(std::min(ofMost, belts.size())), belts.end());
     std::vector<store::BeltId> due;
-    for (const auto& [belt, times] : store::Orders{shop.connection}.timesOrdered())
+    for (const auto& [belt, often] : belts)
         if (isDue(lessonOf(shop, belt, settings))) due.push_back(belt);
     return due;
 }

@@ -2,6 +2,8 @@
 
 #include "core/shop/past.h"
 
+#include <limits>
+
 namespace riband::shop {
 
 /// What is needed to fit a belt's worth table; made from the store at once, so that the fitting, some tenths
@@ -16,8 +18,9 @@ struct Lesson {
 /// least, or it is a month old and there were orders since.
 bool isDue(const Lesson& lesson);
 Lesson lessonOf(const Shop& shop, store::BeltId belt);
-/// Belts that were ordered at all and whose table is due.
-std::vector<store::BeltId> dueBelts(const Shop& shop);
+/// Of so many belts that are ordered most often those whose table is due, the most often ordered first.
+std::vector<store::BeltId> dueBelts(const Shop& shop,
+                                    std::size_t ofMost = std::numeric_limits<std::size_t>::max());
 
 /// Fits the table, in slices of some milliseconds; before each `goOn` is told the share that is done and may
 /// stop it: then, and if the belt can't be weighed, there is none. Pure: the same lesson gives the same

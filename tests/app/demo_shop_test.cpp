@@ -4,6 +4,7 @@
 #include "app/standard_tables.h"
 #include "core/belt/reader.h"
 #include "core/measure/text.h"
+#include "core/shop/learn.h"
 #include "core/shop/queries.h"
 #include "core/shop/suggest.h"
 #include "core/store/verify.h"
@@ -101,6 +102,20 @@ TEST_CASE("In the demo shop the smallest remnant that fits three belts of 30 wou
     CHECK(suggestion.best.reason.figure == Extent{Width::micrometres(8'500)});
     REQUIRE(suggestion.best.plan.mountings.size() == 1);
     CHECK(suggestion.best.plan.mountings.front().left == Extent{Width::micrometres(29'500)});
+}
+
+TEST_CASE("In the demo shop the first suggestion rests on a worth table", "[demo]") {
+    auto connection = store::Connection::inMemory();
+    const auto tables = app::standardTables();
+    app::makeSmallShop(connection, tables, noon, 1);
+    app::learnMostOrdered(connection, tables, noon);
+    const shop::Shop shop{connection, tables, store::People{connection}.present().front().id,
+                          [] { return noon; }};
+    CHECK(shop::dueBelts(shop).empty());
+    const auto belt = belt::beltOfTeeth("H8M", Teeth{150}, *tables).value();
+    const auto suggestion = shop::suggest(shop::lookAt(shop, belt, {{Width::millimetres(30), 3}}));
+    CHECK(suggestion.basis == store::AdviceBasis::LookAhead);
+    CHECK(suggestion.worthVersion == 1);
 }
 
 TEST_CASE("In the demo shop a ribbed belt of six ribs lies ready, and L 322 is there as a sleeve only",

@@ -1,10 +1,27 @@
 #include "ui/desk/learner.h"
 
-#include <QFuture>
-#include <QTimer>
-#include <QtConcurrentRun>
+#include "ui/desk/apart.h"
+
+#include <algorithm>
 
 namespace riband::ui {
+
+namespace {
+
+constexpr std::size_t AtOpening = 50; // belts; more learn when the counter asks for them
+
+struct Learned {
+    std::optional<store::StoredWorth> table;
+    QString failure{};
+};
+
+/// No table if none is due.
+Learned learnDue(const shop::Shop& shop, store::BeltId belt, const std::function<bool(double)>& goOn) {
+    const shop::Lesson lesson = shop::lessonOf(shop, belt);
+    return {shop::isDue(lesson) ? shop::learn(lesson, goOn) : std::nullopt};
+}
+
+} // namespace
 
 Learner::Learner(Session& session, QObject* parent) : QObject{parent}, session_{session} {
     pool_.setMaxThreadCount(1);
@@ -24,32 +41,49 @@ void Learner::want(store::BeltId belt) {
     next();
 }
 
+void Learner::wantMostOrdered() {
+    using Due = std::vector<store::BeltId>;
+    readApart<Due>(
+        session_, this, [](const shop::Shop& shop) { return shop::dueBelts(shop, AtOpening); },
+        [this](const Due& belts) {
+            for (const store::BeltId belt : belts)
+                if (std::find(due_.begin(), due_.end(), belt) == due_.end()) due_.push_back(belt);
+            next();
+        });
+}
+
 void Learner::next() {
     if (busy() || due_.empty()) return;
     const store::BeltId belt = due_.front();
     due_.pop_front();
-    std::shared_ptr<const shop::Lesson> lesson;
-    session_.attempt([&] {
-        auto read = shop::lessonOf(session_.shop(), belt);
-        if (shop::isDue(read)) lesson = std::make_shared<const shop::Lesson>(std::move(read));
-    });
-    if (!lesson) {
-        QTimer::singleShot(0, this, &Learner::next); // the window goes first
-        return;
-    }
     const auto stop = std::make_shared<std::atomic_bool>(false);
     stop_ = stop;
-    QtConcurrent::run(&pool_, [lesson, stop] {
-        return shop::learn(*lesson, [&](double) { return !stop->load(); });
-    }).then(this, [this, belt, stop](const std::optional<store::StoredWorth>& table) {
-        take(belt, stop, table);
-    });
+    const auto goOn = [stop](double) { return !stop->load(); };
+    const auto taken = [this, belt, stop](const Learned& learned) {
+        if (stop != stop_) return;
+        stop_.reset();
+        if (!learned.failure.isEmpty()) session_.warn(learned.failure);
+        take(belt, learned.table);
+    };
+    const std::string file = session_.file().toStdString();
+    const shop::Shop& like = session_.shop();
+    if (file.empty()) {
+        Learned learned;
+        session_.attempt([&] { learned = learnDue(like, belt, goOn); });
+        return taken(learned);
+    }
+    QtConcurrent::run(&pool_, [file, belt, goOn, tables = like.tables, person = like.person,
+                               now = like.now()] {
+        try {
+            store::Connection own{file, store::Connection::Mode::ReadOnly};
+            return learnDue({own, tables, person, [now] { return now; }}, belt, goOn);
+        } catch (const store::StoreError& error) {
+            return Learned{std::nullopt, say(error)};
+        }
+    }).then(this, taken);
 }
 
-void Learner::take(store::BeltId belt, const std::shared_ptr<std::atomic_bool>& stop,
-                   const std::optional<store::StoredWorth>& table) {
-    if (stop != stop_) return;
-    stop_.reset();
+void Learner::take(store::BeltId belt, const std::optional<store::StoredWorth>& table) {
     if (table && session_.attempt([&] { shop::keepWorth(session_.shop(), belt, *table); }))
         emit session_.worthLearned(belt);
     next();

@@ -11,8 +11,9 @@
 
 namespace riband::ui {
 
-/// Fits worth tables while nobody waits: in one thread that yields to all others, belt after belt, the one
-/// that is asked for at the counter first. Stopped with the window; a half-fitted table is not kept.
+/// Fits worth tables while nobody waits: in one thread that yields to all others, on a connection of its own,
+/// belt after belt, the one that is asked for at the counter first. Stopped with the window; a half-fitted
+/// table is not kept.
 class Learner final : public QObject {
     Q_OBJECT
 public:
@@ -20,12 +21,13 @@ public:
     ~Learner() override;
     /// This belt next, if its table is due.
     void want(store::BeltId belt);
+    /// Of the belts that are ordered most often those whose table is due: when the shop is opened.
+    void wantMostOrdered();
     bool busy() const { return stop_ != nullptr; }
 
 private:
     void next();
-    void take(store::BeltId belt, const std::shared_ptr<std::atomic_bool>& stop,
-              const std::optional<store::StoredWorth>& table);
+    void take(store::BeltId belt, const std::optional<store::StoredWorth>& table);
 
     Session& session_;
     QThreadPool pool_;

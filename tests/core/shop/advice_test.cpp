@@ -113,6 +113,21 @@ TEST_CASE("A table is due after five more orders, and learning can be stopped", 
     CHECK_FALSE(learn(lessonOf(shop.shop, idOf(shop, shop.h8m1200)), [](double) { return false; }));
 }
 
+TEST_CASE("What is ordered most is learned first, and no more than is asked for", "[advice]") {
+    TestShop shop;
+    shop.piece(shop.h8m1200, mm(400));
+    shop.piece(shop.t5x500, mm(400));
+    shop.order(shop.h8m1200, mm(30), 1);
+    for (int i = 0; i < 3; ++i)
+        shop.order(shop.t5x500, mm(16), 1);
+    CHECK(dueBelts(shop.shop) ==
+          std::vector<store::BeltId>{idOf(shop, shop.t5x500), idOf(shop, shop.h8m1200)});
+    CHECK(dueBelts(shop.shop, 1) == std::vector<store::BeltId>{idOf(shop, shop.t5x500)});
+    learnNow(shop, shop.t5x500);
+    CHECK(dueBelts(shop.shop, 1).empty());
+    CHECK(dueBelts(shop.shop, 2) == std::vector<store::BeltId>{idOf(shop, shop.h8m1200)});
+}
+
 TEST_CASE("A dead end is finished in the same mounting: on the ticket, booked, and on the shelf",
           "[advice]") {
     TestShop shop;

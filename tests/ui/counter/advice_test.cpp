@@ -140,6 +140,28 @@ TEST_CASE("The counter says what the suggestion rests on, and asks again when a 
     CHECK(shop.disagreements().empty());
 }
 
+TEST_CASE("When a shop is opened the tables of what is ordered most are made, before anybody asks",
+          "[counter]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    const auto idOf = [&](const char* designation) {
+        return store::Catalogue{shop.connection()}.find(shop.belt(designation))->id;
+    };
+    for (const char* line : {"H8M 1200 30", "T10 1250 25"}) {
+        desk.type(QString::fromLatin1(line));
+        desk.press(Qt::Key_F9);
+    }
+    Learner learner{shop.session()};
+    learner.wantMostOrdered();
+    const store::WorthTables tables{shop.connection()};
+    CHECK(QTest::qWaitFor(
+        [&] { return !learner.busy() && tables.of(idOf("H8M 1200")) && tables.of(idOf("T10 1250")); },
+        60'000));
+    CHECK_FALSE(tables.of(idOf("XL 414"))); // nobody ordered it
+    desk.type("H8M 1200 30");
+    CHECK(words(desk).contains("by worth table 1"));
+}
+
 TEST_CASE("A half-fitted table is not kept when the window closes", "[counter]") {
     DeskShop shop;
     const store::BeltId belt = store::Catalogue{shop.connection()}.find(shop.belt("H8M 1200"))->id;
