@@ -4,6 +4,7 @@
 #include "core/shop/chosen_way.h"
 #include "core/shop/outlook.h"
 #include "core/shop/shelf_fill.h"
+#include "core/shop/suggest_together.h"
 
 #include <algorithm>
 
@@ -17,14 +18,14 @@ using cutting::PieceKind;
 class BeltAllotment {
 public:
     BeltAllotment(const Shop& shop, const store::ShopSettings& settings, Promises& promises,
-                  store::BeltId belt, Allotment& into)
+                  store::BeltId belt, Allotting how, Allotment& into)
         : shop_{shop}, settings_{settings}, promises_{promises}, belt_{store::Catalogue{shop.connection}.at(
                                                                      belt)},
-          pieces_{store::Pieces{shop.connection}.ofBelt(belt)}, into_{into} {}
+          pieces_{store::Pieces{shop.connection}.ofBelt(belt)}, how_{how}, into_{into} {}
 
     void serve(const std::vector<Wanted>& wanted) {
         const Outlook outlook = outlookFor(wanted);
-        const Suggestion suggestion = suggest(outlook, limits());
+        const Suggestion suggestion = suggestionFor(outlook);
         Advised advised{belt_.id,
                         suggestion.basis,
                         suggestion.worthVersion,
@@ -59,6 +60,11 @@ private:
         return outlookOf(shop_, belt_, settings_, pieces_, promises_, std::move(lines));
     }
 
+    Suggestion suggestionFor(const Outlook& outlook) const {
+        return how_ == Allotting::ManyOrders ? suggestTogether(outlook, limits())
+                                             : suggest(outlook, limits());
+    }
+
     std::optional<store::AdvisedWay> servedAsChosen(const Wanted& one, const Suggestion* alone) {
         if (!one.way) return std::nullopt;
         const Outlook outlook = outlookFor({one});
@@ -85,7 +91,7 @@ private:
 
     store::AdvisedWay planTogether(const std::vector<Wanted>& wanted, bool declined) {
         const Outlook outlook = outlookFor(wanted);
-        return serveAs(outlook, suggest(outlook, limits()).best, wanted, declined);
+        return serveAs(outlook, suggestionFor(outlook).best, wanted, declined);
     }
 
     store::AdvisedWay serveAs(const Outlook& outlook, Way way, const std::vector<Wanted>& wanted,
@@ -163,6 +169,7 @@ private:
     Promises& promises_;
     store::StockedBelt belt_;
     std::vector<store::StockPiece> pieces_;
+    Allotting how_;
     Allotment& into_;
 };
 
@@ -218,12 +225,12 @@ void bookAllTaken(const Shop& shop, const Allotment& allotment) {
 
 } // namespace
 
-Allotment allot(const Shop& shop, const std::vector<Wanted>& wanted) {
+Allotment allot(const Shop& shop, const std::vector<Wanted>& wanted, Allotting how) {
     const store::ShopSettings settings = store::Settings{shop.connection}.read();
     Promises promises = Promises::read(shop, settings);
     Allotment allotment;
     for (const store::BeltId belt : beltsOf(wanted))
-        BeltAllotment{shop, settings, promises, belt, allotment}.serve(ofBelt(wanted, belt));
+        BeltAllotment{shop, settings, promises, belt, how, allotment}.serve(ofBelt(wanted, belt));
     return allotment;
 }
 

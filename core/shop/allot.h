@@ -34,10 +34,15 @@ struct Allotment {
     bool otherWay = false;        ///< a chosen way could not be done any more
 };
 
-/// Plans what is wanted from what is free now, as `suggest` says: the lines of a belt together, after those
-/// with a chosen way that can still be done. Reads inside the caller's transaction. Planning stops after a
+enum class Allotting : std::uint8_t {
+    OneOrder,  ///< as `suggest` says
+    ManyOrders ///< as `suggestTogether` says
+};
+
+/// Plans what is wanted from what is free now: the lines of a belt together, after those with a chosen way
+/// that can still be done. Reads inside the caller's transaction. Planning stops after a
 /// second by the shop's clock with the best plan so far.
-Allotment allot(const Shop& shop, const std::vector<Wanted>& wanted);
+Allotment allot(const Shop& shop, const std::vector<Wanted>& wanted, Allotting how = Allotting::OneOrder);
 
 /// Books the ready belts that were taken and makes the ticket of the rest, inside the caller's transaction.
 /// No ticket if there is no mounting.

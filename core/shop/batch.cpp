@@ -2,8 +2,11 @@
 
 #include "core/cutting/setup.h"
 #include "core/shop/outlook.h"
+#include "core/shop/shelf_fill.h"
+#include "core/shop/suggest_together.h"
 
 #include <algorithm>
+#include <cmath>
 #include <set>
 
 namespace riband::shop {
@@ -12,7 +15,7 @@ namespace {
 
 /// What waits of one belt.
 struct Waiting {
-    std::set<store::MountingId> mountings;
+    std::vector<store::TicketMounting> mountings;
     std::vector<store::OrderId> orders;
     std::map<store::LineId, std::int64_t> belts;
     Extent widest = Extent::none(Unit::Micrometre); ///< of the mounted pieces
@@ -43,7 +46,7 @@ private:
         if (isNew) order_.push_back(piece.belt);
         Waiting& waiting = at->second;
         waiting.widest = isNew ? piece.extent : std::max(waiting.widest, piece.extent);
-        waiting.mountings.insert(mounting.id);
+        waiting.mountings.push_back(mounting);
         for (const store::TicketCut& cut : mounting.cuts) {
             if (!cut.line) continue;
             waiting.belts[*cut.line] += cut.count;
@@ -53,7 +56,10 @@ private:
         }
     }
 
-    Promises others(const std::set<store::MountingId>& mountings) const {
+    Promises others(const std::vector<store::TicketMounting>& planned) const {
+        std::set<store::MountingId> mountings;
+        for (const store::TicketMounting& mounting : planned)
+            mountings.insert(mounting.id);
         Promises others = Promises::none();
         for (const auto& [piece, onPiece] : promises_.all())
             for (const Promise& promise : onPiece)
@@ -76,8 +82,11 @@ private:
         std::string codes;
         for (const store::OrderId order : waiting.orders)
             codes += (codes.empty() ? "" : " ") + store::Orders{shop_.connection}.at(order).code;
-        return {waiting.orders, codes, setUp ? std::optional{setUp->shaft} : std::nullopt,
+        return {waiting.orders,
+                codes,
+                setUp ? std::optional{setUp->shaft} : std::nullopt,
                 static_cast<std::int64_t>(waiting.mountings.size()),
+                waiting.mountings,
                 outlookOf(shop_, belt, settings_, store::Pieces{shop_.connection}.ofBelt(id),
                           others(waiting.mountings), linesOf(waiting))};
     }
@@ -102,12 +111,80 @@ std::vector<Batch> batches(const Shop& shop) {
     return all;
 }
 
+namespace {
+
+/// The planned mountings as one way: of those on one piece the last rest counts.
+class PlannedNow {
+public:
+    explicit PlannedNow(const Batch& batch)
+        : batch_{batch}, none_{Extent::none(batch.outlook.belt.unit)},
+          way_{{{}, {}, {}, none_, none_, none_, none_}, {}} {
+        for (const store::TicketMounting& mounting : batch.planned)
+            add(mounting);
+    }
+
+    double cost(const Future& future) {
+        priceWay(batch_.outlook, future.table, way_);
+        return way_.cost + again_ * static_cast<double>(future.table.mounting);
+    }
+
+private:
+    void add(const store::TicketMounting& mounting) {
+        const auto& pieces = batch_.outlook.pieces;
+        const auto piece = std::find_if(pieces.begin(), pieces.end(),
+                                        [&](const auto& each) { return each.id == mounting.piece; });
+        if (piece == pieces.end()) return;
+        const std::size_t number = on(static_cast<std::size_t>(piece - pieces.begin()));
+        Extent& left = way_.plan.mountings[number].left;
+        left = left - mounting.trim;
+        for (const store::TicketCut& cut : mounting.cuts)
+            if (cut.line)
+                left = left - (cut.extent + mounting.kerf) * cut.count;
+            else
+                way_.forShelf[number].insert(way_.forShelf[number].end(), static_cast<std::size_t>(cut.count),
+                                             cut.extent);
+    }
+
+    std::size_t on(std::size_t piece) {
+        auto& mountings = way_.plan.mountings;
+        for (std::size_t i = 0; i < mountings.size(); ++i)
+            if (mountings[i].piece == piece) {
+                ++again_;
+                return i;
+            }
+        mountings.push_back({piece, {}, batch_.outlook.problem.pieces[piece].extent, cutting::Rest::Remnant});
+        way_.forShelf.emplace_back();
+        return mountings.size() - 1;
+    }
+
+    const Batch& batch_;
+    Extent none_;
+    Way way_;
+    int again_ = 0; ///< mountings of a piece that is on the cutter already
+};
+
+/// To a tenth of a millimetre, or a rib; an expectation is no finer. Nothing without a table.
+std::optional<std::int64_t> savedBy(const Batch& batch, const Suggestion& suggestion) {
+    const std::optional<Future> future = futureOf(batch.outlook.past);
+    if (!future || future->fault != WorthFault::None) return std::nullopt;
+    const double saved = PlannedNow{batch}.cost(*future) - suggestion.best.cost;
+    const double step = batch.outlook.belt.unit == Unit::Micrometre ? 100 : 1;
+    return std::llround(saved / step) * static_cast<std::int64_t>(step);
+}
+
+} // namespace
+
 std::optional<Joint> joint(const Batch& batch, const cutting::Limits& limits) {
-    const cutting::Plan plan = suggest(batch.outlook, limits).best.plan;
+    const Suggestion suggestion = suggestTogether(batch.outlook, limits);
+    const cutting::Plan& plan = suggestion.best.plan;
     const auto mountings = static_cast<std::int64_t>(plan.mountings.size());
     if (!plan.unserved.empty() || mountings >= batch.mountings) return std::nullopt;
-    return Joint{mountings, plan.newSleeves,
-                 batch.outlook.problem.rules.trim * (batch.mountings - mountings)};
+    Joint joint{mountings, plan.newSleeves, batch.outlook.problem.rules.trim * (batch.mountings - mountings)};
+    if (const auto saved = savedBy(batch, suggestion)) {
+        if (*saved < 0) return std::nullopt;
+        joint.width = Extent::of(batch.outlook.belt.unit, *saved);
+    }
+    return joint;
 }
 
 } // namespace riband::shop

@@ -13,17 +13,6 @@ namespace {
 
 constexpr std::size_t mostAlternatives = 4;
 
-/// The worth table for the planner, to whole units.
-std::shared_ptr<const cutting::Worth> curveOf(const foresight::WorthTable& table, Extent stub) {
-    std::vector<cutting::Worth::Point> points;
-    for (std::size_t cell = 0; cell < table.piece.size(); ++cell)
-        points.push_back({static_cast<std::int64_t>(cell) * table.grid.cell(),
-                          static_cast<std::int64_t>(std::max(0.0F, table.piece[cell]))});
-    for (std::size_t i = 1; i < points.size(); ++i)
-        points[i].worth = std::max(points[i].worth, points[i - 1].worth);
-    return cutting::Worth::steps(stub, std::move(points));
-}
-
 Suggestion suggestionOf(const Outlook& outlook, const Future* learned, std::vector<Way> ways) {
     const std::vector<Way> all = ways;
     for (Way& way : ways)

@@ -23,7 +23,7 @@ Ordered together(const Shop& shop, const std::vector<store::OrderId>& ids,
         if (!only) addWaiting(order, belts);
     }
     if (belts.empty()) refuse(Refusal::Why::NothingToCut, "");
-    const Allotment allotment = allot(shop, wantedOf(shop, belts));
+    const Allotment allotment = allot(shop, wantedOf(shop, belts), Allotting::ManyOrders);
     demandServed(shop, allotment);
     const std::optional<store::TicketId> ticket = enter(shop, ids.front(), allotment);
     for (const auto& [line, count] : belts)

@@ -16,6 +16,8 @@ using foresight::Size;
 constexpr double ordersToUse =
     25; // as in the advisor: a piece that lives for so many orders is as good as new
 
+constexpr std::int32_t firstRest = 1000; ///< rests of the mountings so far are named from here, negative
+
 /// The problem as foresight sees it, and back.
 class Desk {
 public:
@@ -30,18 +32,35 @@ public:
         const auto all = foresight::weighable(setting(), lines_);
         if (all.size() != 1) return {};
         asked_ = all.front();
-        foresight::Setting now = setting();
-        now.rackLimit = std::max(now.rackLimit, stock_.count + 1); // what lies there is not thrown away now
-        foresight::Chooser chooser{now, foresight::Layer::LookAhead,
-                                   foresight::Advisor::usualFor(now.shelf).lookAhead};
-        const auto seed = foresight::Dice::of(now.seed, outlook_.past.orders.size()).next();
-        const auto choice = chooser.choose(future_.table, future_.outlook, stock_, asked_, true, seed,
+        auto chooser = newChooser();
+        const auto choice = chooser.choose(future_.table, future_.outlook, stock_, asked_, true, seed(),
                                            static_cast<int>(sleeves_.size()));
         return waysOf(choice, chooser.rule(), most);
     }
 
+    std::optional<JointWay> together(const std::vector<cutting::Plan>& plans) {
+        if (lines_.empty()) return std::nullopt;
+        const auto groups = foresight::weighable(setting(), lines_);
+        return groups.size() == 1 ? judged(groups.front(), plans) : byTable(groups, plans);
+    }
+
 private:
     const foresight::Setting& setting() const { return outlook_.past.setting; }
+    /// What lies there is not thrown away now.
+    foresight::Setting settingNow() const {
+        foresight::Setting now = setting();
+        now.rackLimit = std::max(now.rackLimit, stock_.count + 1);
+        return now;
+    }
+    foresight::LookAhead::Knobs lookAheadKnobs() const {
+        return foresight::Advisor::usualFor(setting().shelf).lookAhead;
+    }
+    foresight::Chooser newChooser() const {
+        return {settingNow(), foresight::Layer::LookAhead, lookAheadKnobs()};
+    }
+    std::uint64_t seed() const {
+        return foresight::Dice::of(setting().seed, outlook_.past.orders.size()).next();
+    }
     const cutting::Problem& problem() const { return outlook_.problem; }
 
     void takeReady() {
@@ -152,38 +171,174 @@ private:
         return way;
     }
 
+    /// Each on the same futures.
+    std::optional<JointWay> judged(const foresight::Asked& all, const std::vector<cutting::Plan>& plans) {
+        asked_ = all;
+        auto chooser = newChooser();
+        const auto choice = chooser.choose(future_.table, future_.outlook, stock_, asked_, true, seed(),
+                                           static_cast<int>(sleeves_.size()));
+        std::vector<foresight::Way> ways;
+        if (!choice.ways.empty()) ways.push_back(choice.ways[choice.best]);
+        for (const cutting::Plan& plan : plans)
+            if (auto way = seenByForesight(plan)) ways.push_back(std::move(*way));
+        if (ways.empty()) return std::nullopt;
+        foresight::LookAhead lookAhead{settingNow(), lookAheadKnobs()};
+        const auto verdict = lookAhead.judge(future_.table, future_.outlook, stock_, asked_, ways, seed());
+        JointWay joint{wayOf(ways[verdict.best], chooser.rule()), true};
+        priceWay(outlook_, future_.table, joint.way);
+        return joint;
+    }
+
+    /// Nothing if the plan leaves something unserved or takes a piece that is not weighed.
+    std::optional<foresight::Way> seenByForesight(const cutting::Plan& plan) const {
+        foresight::Way way;
+        int all = 0;
+        for (const cutting::Mounting& mounting : plan.mountings) {
+            const auto source = sourceOf(mounting.piece);
+            if (!source) return std::nullopt;
+            const int part = partOf(mounting);
+            way.shares.push_back({*source, part});
+            all += part;
+        }
+        if (all != asked_.parts() - 1) return std::nullopt;
+        return way;
+    }
+
+    /// Its place in the stock, -1 for a new sleeve.
+    std::optional<int> sourceOf(std::size_t piece) const {
+        if (std::find(sleeves_.begin(), sleeves_.end(), piece) != sleeves_.end()) return -1;
+        for (int i = 0; i < stock_.count; ++i)
+            if (stock_.remnants[static_cast<std::size_t>(i)].name == static_cast<std::int32_t>(piece))
+                return i;
+        return std::nullopt;
+    }
+
+    int partOf(const cutting::Mounting& mounting) const {
+        int part = 0;
+        for (std::size_t item = 0; item < asked_.items().size(); ++item)
+            for (const cutting::Cut& cut : mounting.cuts)
+                if (problem().lines[cut.line].extent.count() == asked_.items()[item].width)
+                    part += asked_.stride(static_cast<int>(item)) * static_cast<int>(cut.count);
+        return part;
+    }
+
+    std::optional<JointWay> byTable(const std::vector<foresight::Asked>& groups,
+                                    const std::vector<cutting::Plan>& plans) {
+        std::optional<JointWay> best;
+        const auto offer = [&](cutting::Plan plan) {
+            if (!plan.unserved.empty()) return;
+            Way way{std::move(plan), {}};
+            fillShelf(outlook_, future_.table, way);
+            if (!best || way.cost < best->way.cost) best = JointWay{std::move(way)};
+        };
+        for (const cutting::Plan& plan : plans)
+            offer(plan);
+        if (auto plan = groupByGroup(groups)) offer(std::move(*plan));
+        return best;
+    }
+
+    /// Each group as `weigh` would cut it after those before.
+    std::optional<cutting::Plan> groupByGroup(const std::vector<foresight::Asked>& groups) {
+        auto chooser = newChooser();
+        Groups so{stock_, emptyPlan(), wanted_, 0};
+        for (const foresight::Asked& group : groups) {
+            asked_ = group;
+            const auto choice = chooser.choose(future_.table, future_.outlook, so.stock, asked_, false,
+                                               seed(), static_cast<int>(sleeves_.size() - so.sleeves));
+            if (choice.ways.empty()) return std::nullopt;
+            const foresight::Way& way = choice.ways[choice.best];
+            const auto mountingOf = mountGroup(so, way);
+            chooser.rule().apply(future_.table, so.stock, asked_, way);
+            for (int i = 0; i < so.stock.count; ++i)
+                if (auto& name = so.stock.remnants[static_cast<std::size_t>(i)].name;
+                    name < 0 && name > -firstRest)
+                    name = -firstRest - mountingOf[static_cast<std::size_t>(-name - 1)];
+        }
+        for (cutting::Mounting& mounting : so.plan.mountings)
+            endMounting(mounting);
+        addFigures(so.plan);
+        return so.plan;
+    }
+
+    /// The groups that are planned so far.
+    struct Groups {
+        foresight::Stock stock; ///< rests by firstRest and the number of the mounting that leaves them
+        cutting::Plan plan;
+        std::vector<std::int64_t> left;
+        std::size_t sleeves; ///< opened
+    };
+
+    /// The number of the mounting that gives each share: what is cut from a rest is cut in the mounting that
+    /// would have left it.
+    std::vector<std::int32_t> mountGroup(Groups& so, const foresight::Way& way) {
+        std::vector<std::int32_t> mountingOf;
+        for (const foresight::Share& share : way.shares) {
+            const auto name = share.remnant < 0
+                                  ? static_cast<std::int32_t>(sleeves_[so.sleeves++])
+                                  : so.stock.remnants[static_cast<std::size_t>(share.remnant)].name;
+            mountingOf.push_back(name < 0 ? -name - firstRest
+                                          : static_cast<std::int32_t>(so.plan.mountings.size()));
+            if (name >= 0) so.plan.mountings.push_back(mountingOn(static_cast<std::size_t>(name)));
+            addCuts(so.plan.mountings[static_cast<std::size_t>(mountingOf.back())], share.part, so.left);
+        }
+        return mountingOf;
+    }
+
     cutting::Plan emptyPlan() const {
         const Extent none = Extent::none(problem().rules.unit());
         return {taken_, {}, {}, none, none, none, none};
     }
 
+    cutting::Mounting mountingOn(std::size_t piece) const {
+        return {piece, {}, problem().pieces[piece].extent - problem().rules.trim, cutting::Rest::Nothing};
+    }
+
     void mount(cutting::Plan& plan, std::size_t piece, int part, std::vector<std::int64_t>& left) const {
+        cutting::Mounting mounting = mountingOn(piece);
+        addCuts(mounting, part, left);
+        endMounting(mounting);
+        plan.mountings.push_back(std::move(mounting));
+    }
+
+    void addCuts(cutting::Mounting& mounting, int part, std::vector<std::int64_t>& left) const {
         const cutting::Rules& rules = problem().rules;
-        cutting::Mounting mounting{
-            piece, {}, problem().pieces[piece].extent - rules.trim, cutting::Rest::Nothing};
         for (std::size_t item = 0; item < asked_.items().size(); ++item) {
             std::int64_t belts = asked_.belts(part, static_cast<int>(item));
             for (std::size_t line = 0; line < left.size() && belts > 0; ++line) {
                 if (problem().lines[line].extent.count() != asked_.items()[item].width) continue;
                 const std::int64_t some = std::min(belts, left[line]);
                 if (some == 0) continue;
-                mounting.cuts.push_back({line, some});
+                const auto same = std::find_if(mounting.cuts.begin(), mounting.cuts.end(),
+                                               [&](const cutting::Cut& cut) { return cut.line == line; });
+                if (same == mounting.cuts.end())
+                    mounting.cuts.push_back({line, some});
+                else
+                    same->count += some;
                 mounting.left = mounting.left - (problem().lines[line].extent + rules.kerf) * some;
                 left[line] -= some;
                 belts -= some;
             }
         }
+    }
+
+    void endMounting(cutting::Mounting& mounting) const {
         std::stable_sort(mounting.cuts.begin(), mounting.cuts.end(), [&](const auto& a, const auto& b) {
             return problem().lines[a.line].extent < problem().lines[b.line].extent;
         });
         if (!mounting.left.isNone())
-            mounting.rest = mounting.left < rules.stub ? cutting::Rest::Scrap : cutting::Rest::Remnant;
-        plan.mountings.push_back(std::move(mounting));
+            mounting.rest =
+                mounting.left < problem().rules.stub ? cutting::Rest::Scrap : cutting::Rest::Remnant;
+    }
+
+    void finishFigures(Way& way) const {
+        addFigures(way.plan);
+        Way byTable = way;
+        priceWay(outlook_, future_.table, byTable);
+        way.worthLeft = byTable.worthLeft;
     }
 
     /// The sums of a plan, as cutting::check demands them.
-    void finishFigures(Way& way) const {
-        cutting::Plan& plan = way.plan;
+    void addFigures(cutting::Plan& plan) const {
         const cutting::Rules& rules = problem().rules;
         const auto worth = [&](Extent extent) {
             return extent < rules.stub ? 0 : problem().worth->of(extent.count());
@@ -201,9 +356,6 @@ private:
             plan.newSleeves += piece.kind == PieceKind::Sleeve ? 1 : 0;
             plan.worthSpent += worth(piece.extent) - worth(mounting.left) + problem().mountingCost.count();
         }
-        Way byTable = way;
-        priceWay(outlook_, future_.table, byTable);
-        way.worthLeft = byTable.worthLeft;
     }
 
     const Outlook& outlook_;
@@ -220,6 +372,22 @@ private:
 
 std::vector<Way> weigh(const Outlook& outlook, const Future& future, std::size_t most) {
     return Desk{outlook, future}.ways(most);
+}
+
+std::optional<JointWay> weighTogether(const Outlook& outlook, const Future& future,
+                                      const std::vector<cutting::Plan>& plans) {
+    return Desk{outlook, future}.together(plans);
+}
+
+/// The worth table for the planner, to whole units.
+std::shared_ptr<const cutting::Worth> curveOf(const foresight::WorthTable& table, Extent stub) {
+    std::vector<cutting::Worth::Point> points;
+    for (std::size_t cell = 0; cell < table.piece.size(); ++cell)
+        points.push_back({static_cast<std::int64_t>(cell) * table.grid.cell(),
+                          static_cast<std::int64_t>(std::max(0.0F, table.piece[cell]))});
+    for (std::size_t i = 1; i < points.size(); ++i)
+        points[i].worth = std::max(points[i].worth, points[i - 1].worth);
+    return cutting::Worth::steps(stub, std::move(points));
 }
 
 } // namespace riband::shop

@@ -1,6 +1,7 @@
 #include "ui/bench/together_dialog.h"
 
 #include "core/shop/order.h"
+#include "ui/desk/apart.h"
 #include "ui/desk/labels.h"
 #include "ui/desk/paper_tray.h"
 #include "ui/look/look.h"
@@ -9,14 +10,12 @@
 
 #include <QDeadlineTimer>
 #include <QDialogButtonBox>
-#include <QFuture>
 #include <QHeaderView>
 #include <QLabel>
 #include <QProgressBar>
 #include <QPushButton>
 #include <QTableView>
 #include <QVBoxLayout>
-#include <QtConcurrentRun>
 
 namespace riband::ui {
 
@@ -44,7 +43,7 @@ TogetherDialog::TogetherDialog(Session& session, QWidget* parent)
     : QDialog{parent}, session_{session}, model_{new TogetherModel{this}}, table_{new QTableView},
       words_{label({}, "remark")}, progress_{new QProgressBar} {
     setWindowTitle(tr("Cut together"));
-    resize(900, 420);
+    resize(1000, 420);
     buildView();
     look();
 }
@@ -84,15 +83,17 @@ void TogetherDialog::look() {
     words_->setText(tr("Looking for what can be cut in fewer mountings …"));
     accept_->setEnabled(false);
     progress_->setVisible(true);
-    auto batches = std::make_shared<std::vector<shop::Batch>>();
-    session_.attempt([&] { *batches = shop::batches(session_.shop()); });
     const auto stop = std::make_shared<std::atomic_bool>(false);
     stop_ = stop;
-    QtConcurrent::run([batches, stop] {
-        return std::make_shared<Rows>(worthWhile(*batches, stop));
-    }).then(this, [this, stop](const std::shared_ptr<Rows>& rows) {
-        if (stop == stop_) take(std::move(*rows));
-    });
+    using Found = std::shared_ptr<Rows>;
+    readApart<Found>(
+        session_, this,
+        [stop](const shop::Shop& shop) {
+            return std::make_shared<Rows>(worthWhile(shop::batches(shop), stop));
+        },
+        [this, stop](const Found& rows) {
+            if (stop == stop_) take(std::move(*rows));
+        });
 }
 
 void TogetherDialog::take(Rows rows) {
@@ -101,7 +102,7 @@ void TogetherDialog::take(Rows rows) {
     std::vector<std::string> shafts;
     for (const auto& shaft : session_.settings().cutter.shafts)
         shafts.push_back(shaft.name);
-    model_->setRows(std::move(rows), std::move(shafts));
+    model_->setRows(std::move(rows), std::move(shafts), session_.currency());
     const bool any = model_->rowCount() > 0;
     words_->setText(
         any ? tr("One mounting pays one trim, however many orders it serves. Enter plans the chosen "
@@ -121,9 +122,11 @@ void TogetherDialog::cutTogether() {
         return;
     if (done->ticket)
         session_.attempt([&] {
+            const auto mountings =
+                store::Tickets{session_.shop().connection}.at(*done->ticket).mountings.size();
             const QString file = PaperTray{session_}.ticket(*done->ticket);
             session_.tell(tr("%n mountings less. The one ticket for all of them is in %1.", nullptr,
-                             static_cast<int>(row.batch.mountings - row.joint.mountings))
+                             static_cast<int>(row.batch.mountings) - static_cast<int>(mountings))
                               .arg(file));
         });
     session_.touch();

@@ -5,10 +5,27 @@
 
 namespace riband::ui {
 
-void TogetherModel::setRows(std::vector<Row> rows, std::vector<std::string> shafts) {
+namespace {
+
+/// In all by the worth table, where there is one; else the trims alone.
+QString savedBy(const TogetherModel::Row& row, const Currency& currency) {
+    if (!row.joint.width) return TogetherModel::tr("%1 of trim").arg(shown(row.joint.trim));
+    const auto width = static_cast<double>(row.joint.width->count());
+    const Money money = shop::asMoney(row.batch.outlook.belt, width);
+    return TogetherModel::tr("%1, worth %2", "width, money")
+        .arg(shown(*row.joint.width), shown(money, currency));
+}
+
+} // namespace
+
+void TogetherModel::setRows(std::vector<Row> rows, std::vector<std::string> shafts,
+                            const Currency& currency) {
     beginResetModel();
     rows_ = std::move(rows);
     shafts_ = std::move(shafts);
+    saved_.clear();
+    for (const Row& row : rows_)
+        saved_.push_back(savedBy(row, currency));
     endResetModel();
 }
 
@@ -38,8 +55,9 @@ QVariant TogetherModel::data(const QModelIndex& index, int role) const {
     case ThenColumn:
         return static_cast<int>(row.joint.mountings);
     case SavesColumn:
-        return tr("%n mountings", nullptr, static_cast<int>(row.batch.mountings - row.joint.mountings)) +
-               QStringLiteral(" · ") + tr("%1 of trim").arg(shown(row.joint.trim));
+        return tr("%n mountings", nullptr, static_cast<int>(row.batch.mountings - row.joint.mountings));
+    case WidthColumn:
+        return saved_[static_cast<std::size_t>(index.row())];
     default:
         return {};
     }
@@ -60,6 +78,8 @@ QVariant TogetherModel::headerData(int section, Qt::Orientation orientation, int
         return tr("Together");
     case SavesColumn:
         return tr("Saves");
+    case WidthColumn:
+        return tr("Width saved");
     default:
         return {};
     }

@@ -12,13 +12,22 @@ namespace riband::ui {
 class TogetherModel final : public QAbstractTableModel {
     Q_OBJECT
 public:
-    enum Column { ShaftColumn, BeltColumn, OrdersColumn, NowColumn, ThenColumn, SavesColumn, Columns };
+    enum Column {
+        ShaftColumn,
+        BeltColumn,
+        OrdersColumn,
+        NowColumn,
+        ThenColumn,
+        SavesColumn,
+        WidthColumn,
+        Columns
+    };
     struct Row {
         shop::Batch batch;
         shop::Joint joint;
     };
     explicit TogetherModel(QObject* parent = nullptr) : QAbstractTableModel{parent} {}
-    void setRows(std::vector<Row> rows, std::vector<std::string> shafts);
+    void setRows(std::vector<Row> rows, std::vector<std::string> shafts, const Currency& currency);
     const Row& row(int row) const { return rows_[static_cast<std::size_t>(row)]; }
 
     int rowCount(const QModelIndex& parent = {}) const override;
@@ -30,6 +39,7 @@ private:
     QString shaftOf(const Row& row) const;
     std::vector<Row> rows_;
     std::vector<std::string> shafts_;
+    std::vector<QString> saved_; ///< of each row
 };
 
 } // namespace riband::ui

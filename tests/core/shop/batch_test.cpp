@@ -3,7 +3,12 @@
 #include "core/shop/learn.h"
 #include "core/shop/piece_worth.h"
 #include "core/shop/preview.h"
+#include "core/shop/shelf_fill.h"
+#include "core/shop/suggest_together.h"
+#include "core/shop/weigh.h"
 #include "tests/core/shop/shop_fixture.h"
+
+#include <set>
 
 namespace riband::shop {
 
@@ -57,6 +62,88 @@ TEST_CASE("What saves no mounting is not offered", "[batch]") {
     const auto all = batches(shop.shop);
     REQUIRE(all.size() == 1);
     CHECK_FALSE(joint(all[0]));
+}
+
+namespace {
+
+void learnH8m(TestShop& shop) {
+    const auto belt = store::Catalogue{shop.connection}.find(shop.h8m1200).value().id;
+    keepWorth(shop.shop, belt, *learn(lessonOf(shop.shop, belt), [](double) { return true; }));
+}
+
+/// What a plan costs by the table, with what it would cut for the shelf.
+double priceOf(const Outlook& outlook, const Future& future, const cutting::Plan& plan) {
+    Way way{plan, {}};
+    fillShelf(outlook, future.table, way);
+    return way.cost;
+}
+
+std::int64_t beltsOf(const cutting::Plan& plan) {
+    auto belts = static_cast<std::int64_t>(plan.taken.size());
+    for (const cutting::Mounting& mounting : plan.mountings)
+        for (const cutting::Cut& cut : mounting.cuts)
+            belts += cut.count;
+    return belts;
+}
+
+} // namespace
+
+TEST_CASE("A batch is met by the same futures as the exact plan, and says what it saves in all", "[batch]") {
+    TestShop shop;
+    shop.piece(shop.h8m1200, mm(400));
+    shop.remnant(shop.h8m1200, mm(101));
+    shop.remnant(shop.h8m1200, mm(64));
+    learnH8m(shop);
+    for (const int width : {30, 50, 20, 30})
+        shop.order(shop.h8m1200, mm(width), 1);
+    const auto all = batches(shop.shop);
+    REQUIRE(all.size() == 1);
+    const Suggestion suggestion = suggestTogether(all[0].outlook);
+    CHECK(suggestion.basis == store::AdviceBasis::LookAhead);
+    CHECK(beltsOf(suggestion.best.plan) == 4);
+    CHECK(cutting::check(all[0].outlook.problem, suggestion.best.plan).empty());
+    const auto found = joint(all[0]);
+    REQUIRE(found);
+    REQUIRE(found->width);
+    // At least the labour of a mounting, 4 mm, and the trim of each that is saved; the rests may be worth
+    // less.
+    CHECK(*found->width > mm(0));
+    const Ordered done = together(shop.shop, all[0].orders, all[0].outlook.belt.id);
+    CHECK(static_cast<std::int64_t>(shop.at(*done.ticket).mountings.size()) == found->mountings);
+    CHECK(shop.disagreements().empty());
+}
+
+TEST_CASE("A batch too large to be weighed whole costs no more than exact plan and smallest that fits",
+          "[batch]") {
+    TestShop shop;
+    const int sleeves = GENERATE(1, 2);
+    for (int i = 0; i < sleeves; ++i)
+        shop.piece(shop.h8m1200, mm(470));
+    for (const int width : {101, 64, 88, 131, 47})
+        shop.remnant(shop.h8m1200, mm(width));
+    learnH8m(shop);
+    const std::vector<Wish> wishes{{mm(20), 3}, {mm(30), 3}, {mm(50), 2}, {mm(25), 2}, {mm(40), 2}};
+    const Outlook outlook =
+        lookAt(shop.shop, shop.h8m1200, wishes); // 4 x 4 x 3 x 3 x 3 parts: 64 are weighed
+    const Future future = futureOf(outlook.past).value();
+    REQUIRE(future.fault == WorthFault::None);
+    CHECK(weigh(outlook, future, 1).empty());
+    const Suggestion suggestion = suggestTogether(outlook);
+    const cutting::Plan& plan = suggestion.best.plan;
+    CHECK(suggestion.basis == store::AdviceBasis::ExactPlan);
+    CHECK(beltsOf(plan) == 12);
+    std::set<std::size_t> mounted;
+    for (const cutting::Mounting& mounting : plan.mountings)
+        CHECK(mounted.insert(mounting.piece).second);
+    cutting::Problem problem = outlook.problem;
+    problem.worth = curveOf(future.table, problem.rules.stub);
+    CHECK(suggestion.best.cost <= priceOf(outlook, future, cutting::plan(problem)));
+    CHECK(suggestion.best.cost <= priceOf(outlook, future, cutting::bestFit(problem)));
+    const auto groups = weighTogether(outlook, future, {});
+    REQUIRE(groups); // by groups alone it is a plan, too
+    CHECK(beltsOf(groups->way.plan) == 12);
+    CHECK(cutting::check(outlook.problem, groups->way.plan).empty());
+    CHECK(suggestion.best.cost <= groups->way.cost);
 }
 
 TEST_CASE("A piece is worth at most its width, and says what it is kept for", "[batch]") {
