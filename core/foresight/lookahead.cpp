@@ -11,33 +11,24 @@ constexpr int fewest = 8; // futures that a choice rests on
 LookAhead::LookAhead(const Setting& setting, Knobs knobs)
     : setting_{setting}, knobs_{knobs}, rule_{setting} {}
 
-void LookAhead::drawFutures(const Outlook& outlook, std::uint64_t seed, int upTo) {
+void LookAhead::drawFutures(const Outlook& outlook, std::uint64_t seed, int pieces, int upTo) {
     std::vector<Line> lines;
     for (int f = static_cast<int>(futures_.size()); f < upTo; ++f) {
         Dice dice = Dice::of(seed, static_cast<std::uint64_t>(f));
         auto& future = futures_.emplace_back();
-        future.reserve(static_cast<std::size_t>(knobs_.horizon));
+        future.orders.reserve(static_cast<std::size_t>(knobs_.horizon));
         for (int i = 0; i < knobs_.horizon; ++i) {
             outlook.draw(dice, lines);
             if (lines.size() == 1 && lines[0].quantity < mostParts) {
-                future.emplace_back(setting_, lines);
+                future.orders.emplace_back(setting_, lines);
             } else {
                 for (auto& asked : weighable(setting_, lines))
-                    future.push_back(std::move(asked));
+                    future.orders.push_back(std::move(asked));
             }
         }
+        for (const auto& asked : future.orders)
+            future.work += std::max(1.0, asked.effort(pieces));
     }
-}
-
-/// How much dearer it is to serve an order of the futures than a plain one on a rack of ten.
-double LookAhead::workAnOrder(const Stock& stock) const {
-    double effort = 0, orders = 0;
-    for (const auto& future : futures_)
-        for (const auto& asked : future) {
-            effort += asked.effort(stock.count);
-            ++orders;
-        }
-    return std::max(1.0, effort / orders);
 }
 
 /// What the stock at the horizon is good for, less what it costs to hold until it is used up.
@@ -55,7 +46,7 @@ double LookAhead::ending(const WorthTable& table, const Stock& stock) const {
 
 double LookAhead::follow(const WorthTable& table, Stock stock, int future) {
     double cost = 0;
-    for (const auto& asked : futures_[static_cast<std::size_t>(future)]) {
+    for (const auto& asked : futures_[static_cast<std::size_t>(future)].orders) {
         rule_.choose(table, stock, asked, way_);
         const auto done = rule_.apply(table, stock, asked, way_);
         cost += done.sleeves * static_cast<double>(setting_.sleeve) +
@@ -88,39 +79,42 @@ LookAhead::Verdict LookAhead::judge(const WorthTable& table, const Outlook& outl
     }
     verdict.best = 0;
     std::size_t left = count;
-    drawFutures(outlook, seed, fewest);
-    auto budget = static_cast<int>(knobs_.budget / workAnOrder(stock));
-    const int affordable = budget / (2 * knobs_.horizon * static_cast<int>(count));
+    drawFutures(outlook, seed, stock.count, fewest);
+    double budget = knobs_.budget, aFuture = 0;
+    for (const auto& future : futures_)
+        aFuture += future.work / fewest;
+    const auto affordable = static_cast<int>(budget / (2 * aFuture * static_cast<double>(count)));
     for (int upTo = std::clamp(affordable, fewest, knobs_.first); left > 1 && upTo <= knobs_.most;
          upTo *= 2) {
-        drawFutures(outlook, seed, upTo);
-        for (std::size_t i = 0; i < count; ++i) {
-            if (!in[i]) continue;
-            for (int f = verdict.futures; f < upTo; ++f) {
+        // An order of many belts is rare and dear: what is spent is counted future by future.
+        for (int& f = verdict.futures; f < upTo && (f < fewest || budget > 0); ++f) {
+            drawFutures(outlook, seed, stock.count, f + 1);
+            for (std::size_t i = 0; i < count; ++i) {
+                if (!in[i]) continue;
                 costs[i].push_back(now[i] + follow(table, after[i], f));
                 sum[i] += costs[i].back();
             }
+            budget -= futures_[static_cast<std::size_t>(f)].work * static_cast<double>(left);
         }
-        budget -= (upTo - verdict.futures) * knobs_.horizon * static_cast<int>(left);
-        verdict.futures = upTo;
+        const int met = verdict.futures;
         verdict.best = count;
         for (std::size_t i = 0; i < count; ++i)
             if (in[i] && (verdict.best == count || sum[i] < sum[verdict.best])) verdict.best = i;
         for (std::size_t i = 0; i < count; ++i) {
             if (!in[i] || i == verdict.best) continue;
             double squares = 0;
-            const double mean = (sum[i] - sum[verdict.best]) / upTo;
+            const double mean = (sum[i] - sum[verdict.best]) / met;
             for (std::size_t f = 0; f < costs[i].size(); ++f) {
                 const double each = costs[i][f] - costs[verdict.best][f] - mean;
                 squares += each * each;
             }
-            verdict.doubt[i] = std::sqrt(squares) / upTo;
-            if (mean > (upTo < 32 ? 3 : 2) * verdict.doubt[i]) {
+            verdict.doubt[i] = std::sqrt(squares) / met;
+            if (mean > (met < 32 ? 3 : 2) * verdict.doubt[i]) {
                 in[i] = false;
                 --left;
             }
         }
-        if (budget < upTo * knobs_.horizon * static_cast<int>(left)) break;
+        if (budget < upTo * aFuture * static_cast<double>(left)) break;
     }
     // A way dropped early saw fewer futures: it is compared with the best on those that both met.
     for (std::size_t i = 0; i < count; ++i) {

@@ -14,7 +14,7 @@ public:
         int horizon = 7;    ///< orders of a future
         int first = 64;     ///< futures of the first heat; each heat doubles them
         int most = 512;     ///< futures in all
-        int budget = 11000; ///< orders served in all, about
+        int budget = 11000; ///< plain orders served in all, about; dearer ones count more
         double interestWeight = 1;
     };
     LookAhead(const Setting& setting, Knobs knobs);
@@ -32,14 +32,17 @@ public:
 private:
     double follow(const WorthTable& table, Stock stock, int future);
     double ending(const WorthTable& table, const Stock& stock) const;
-    double workAnOrder(const Stock& stock) const;
-    void drawFutures(const Outlook& outlook, std::uint64_t seed, int upTo);
+    void drawFutures(const Outlook& outlook, std::uint64_t seed, int pieces, int upTo);
 
     Setting setting_;
     Knobs knobs_;
     PriceRule rule_;
     Way way_;
-    std::vector<std::vector<Asked>> futures_;
+    struct Future {
+        std::vector<Asked> orders;
+        double work = 0; ///< to follow it for one way, told in plain orders on a rack of ten
+    };
+    std::vector<Future> futures_;
     double perOrderInterest_ = 0, perOrderHolding_ = 0, usedPerOrder_ = 1;
 };
 
