@@ -138,9 +138,10 @@ QWidget* RackPage::buildList() {
 void RackPage::sizeColumns() {
     table_->ensurePolished();
     auto& header = *table_->horizontalHeader();
+    header.ensurePolished();
     header.setSectionResizeMode(QHeaderView::Fixed);
     header.setSectionResizeMode(RackModel::BeltColumn, QHeaderView::Stretch);
-    const Extent width = Width::micrometres(288'500), narrow = Width::millimetres(288);
+    const Extent width = Width::micrometres(444'400), narrow = Width::millimetres(444);
     const std::pair<RackModel::Column, QString> usual[] = {
         {RackModel::CodeColumn, QStringLiteral("00W-M")},
         {RackModel::WidthColumn, shown(width)},
@@ -149,11 +150,14 @@ void RackPage::sizeColumns() {
         {RackModel::ReservedColumn, shown(width)},
         {RackModel::KindColumn, say(cutting::PieceKind::Remnant)},
         {RackModel::PlaceColumn, QStringLiteral("B3-22")},
-        {RackModel::AgeColumn, daysOld(188)}};
-    constexpr int margins = 22;
-    for (const auto& [column, words] : usual)
-        header.resizeSection(column, std::max(table_->fontMetrics().horizontalAdvance(words) + margins,
-                                              header.sectionSizeHint(column)));
+        {RackModel::AgeColumn, daysOld(444)}};
+    constexpr int margins = 24;
+    const QFontMetrics words = table_->fontMetrics(), heads = header.fontMetrics();
+    for (const auto& [column, usually] : usual) {
+        const QString head = model_->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
+        header.resizeSection(
+            column, std::max(words.horizontalAdvance(usually), heads.horizontalAdvance(head)) + margins);
+    }
 }
 
 QString RackPage::help() const {

@@ -189,4 +189,34 @@ TEST_CASE("Other settings are tried on the same orders: without finishing more i
     CHECK_FALSE(tryOut(*trial, [](double share) { return share < 0.1; }));
 }
 
+TEST_CASE("Every setting of the advice changes what the trial run comes to", "[preview]") {
+    TestShop shop;
+    shop.piece(shop.h8m1200, mm(400));
+    for (int i = 0; i < 8; ++i)
+        shop.cutAll(shop.order(shop.h8m1200, i % 4 == 0 ? mm(50) : mm(30), 1));
+    const store::ShopSettings now = store::Settings{shop.connection}.read();
+    store::ShopSettings then = now;
+    SECTION("remnants of a belt") { then.mostRemnants = 2; }
+    SECTION("ready belts of a width") { then.advice.shelfLimit = 1; }
+    SECTION("whether dead ends are cut up, where nothing is cut before it is asked for") {
+        store::StockedBelt belt = store::Catalogue{shop.connection}.find(shop.h8m1200).value();
+        belt.preCut = store::PreCut::Never;
+        store::Catalogue{shop.connection}.change(belt);
+        then.advice.finish = false;
+    }
+    SECTION("interest") { then.advice.interest = Permille{400}; }
+    SECTION("room of a piece") { then.advice.holding = Width::millimetres(80); }
+    SECTION("labour of a mounting") { then.mountingCost = mm(40); }
+    const auto trial = trialOf(shop.shop, then);
+    REQUIRE(trial);
+    const auto outcome = tryOut(*trial, [](double) { return true; });
+    REQUIRE(outcome);
+    const auto figures = [](const TrialFigures& of) {
+        return std::vector{of.waste, of.mountingsPerOrder, of.remnants, of.ready};
+    };
+    CHECK(outcome->now.orders == outcome->then.orders);
+    CHECK(figures(outcome->now) != figures(outcome->then));
+    CHECK_FALSE(tryOut(*trial, [](double share) { return share < 0.3; })); // it can be stopped
+}
+
 } // namespace riband::shop
