@@ -1,4 +1,5 @@
 #include "app/commands.h"
+#include "app/long_work.h"
 #include "app/open_shop.h"
 #include "app/options.h"
 #include "app/what_if_options.h"
@@ -10,7 +11,6 @@
 #include <QJsonObject>
 
 #include <cmath>
-#include <csignal>
 
 namespace riband::app {
 
@@ -32,31 +32,6 @@ Usage usage() {
          {"seeds", Words::tr("Years that are drawn; 10 if not said."), "N"},
          {"from", Words::tr("history (the default) or outlook."), "WHERE", "history"},
          {"profile", Words::tr("Only belts of this profile."), "NAME"}}};
-}
-
-volatile std::sig_atomic_t interrupted = 0;
-
-/// Ctrl-C ends the replay in order: nothing was written, and the program says so.
-class StopOnInterrupt {
-public:
-    StopOnInterrupt() : before_{std::signal(SIGINT, [](int) { interrupted = 1; })} { interrupted = 0; }
-    ~StopOnInterrupt() { std::signal(SIGINT, before_); }
-    StopOnInterrupt(const StopOnInterrupt&) = delete;
-    StopOnInterrupt& operator=(const StopOnInterrupt&) = delete;
-
-private:
-    void (*before_)(int);
-};
-
-foresight::Work work() {
-    int told = 0;
-    return {[told](double done) mutable {
-                if (const int tenth = static_cast<int>(done * 10); tenth > told && tenth < 10) {
-                    told = tenth;
-                    complain(Words::tr("%1 % played").arg(10 * tenth));
-                }
-            },
-            [] { return interrupted != 0; }};
 }
 
 shop::ReplayTerms termsOf(const Options& options, const OpenShop& open) {
@@ -160,7 +135,7 @@ Exit replay(const QStringList& arguments) {
     const StopOnInterrupt stop;
     shop::ReplayResult result;
     try {
-        result = shop::replay(outlook, whatIfs, terms, work());
+        result = shop::replay(outlook, whatIfs, terms, StopOnInterrupt::work());
     } catch (const foresight::Stopped&) {
         complain(Words::tr("riband replay: stopped; nothing was changed."));
         return Exit::No;

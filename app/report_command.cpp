@@ -42,7 +42,9 @@ Usage usage() {
          {"budget", Words::tr("buy: the most that the list may cost."), "MONEY"},
          {"person", Words::tr("The initials of who asks: only an owner sees costs (an owner)."), "INITIALS"},
          {"csv", Words::tr("Print the table as CSV (RFC 4180).")},
-         {"pdf", Words::tr("waste: the month's report for the accountant; buy: the purchase list."),
+         {"pdf",
+          Words::tr(
+              "waste: the month's report for the accountant; overrides: the report; buy: the purchase list."),
           "FILE"}}};
 }
 
@@ -107,13 +109,6 @@ void printTable(const ReportTable& table) {
         line(row);
 }
 
-void answerWith(const Options& options, const ReportTable& table) {
-    if (!options.has("csv")) return printTable(table);
-    const std::string text = shop::csvOf(table);
-    if (std::fwrite(text.data(), 1, text.size(), stdout) != text.size() || std::fflush(stdout) != 0)
-        throw BadInput(Words::tr("The table could not be written to its end."));
-}
-
 void writePdf(const QString& name, const shop::Shop& shop, const shop::Period& period, Sees sees) {
     const ui::MonthReport report = ui::gatherMonth(shop, period, sees);
     const auto settings = store::Settings{shop.connection}.read();
@@ -138,9 +133,10 @@ void reportWaste(const Options& options, const OpenShop& open, const Currency& c
 
 void reportTrend(const Options& options, const OpenShop& open) {
     const shop::Period period = periodOf(options, riband::dayOf(open.shop().now()));
+    const shop::Trends trends = shop::trends(open.shop(), period.until, 13);
     ReportTable table;
     for (const Unit unit : {Unit::Micrometre, Unit::Rib}) {
-        ReportTable part = shop::tableOf(shop::trend(open.shop(), period.until, 13, unit), unit);
+        ReportTable part = shop::tableOf(trends.of(unit), unit);
         table.columns = part.columns;
         table.rows.insert(table.rows.end(), part.rows.begin(), part.rows.end());
     }
@@ -160,14 +156,6 @@ void reportHindsight(const Options& options, const OpenShop& open) {
                                       {"yield", sum->used > 0 ? QJsonValue{sum->had()} : QJsonValue{}},
                                       {"hindsight_yield", sum->reachable()}});
     printJson(QJsonObject{{"total", totals}, {"belts", jsonOf(table)}});
-}
-
-void reportOverrides(const Options& options, const OpenShop& open, const Currency& currency) {
-    const auto report = shop::overrides(open.shop(), periodOf(options, riband::dayOf(open.shop().now())));
-    const ReportTable table = shop::tableOf(report, currency, seesOf(options, open));
-    if (!options.json()) return answerWith(options, table);
-    printJson(
-        QJsonObject{{"rows", jsonOf(table)}, {"shelf_declined", static_cast<qint64>(report.shelfDeclined)}});
 }
 
 void reportStock(const Options& options, const OpenShop& open, const Currency& currency) {
@@ -244,6 +232,13 @@ void reportDay(const Options& options, const OpenShop& open, const Currency& cur
 
 } // namespace
 
+void answerWith(const Options& options, const ReportTable& table) {
+    if (!options.has("csv")) return printTable(table);
+    const std::string text = shop::csvOf(table);
+    if (std::fwrite(text.data(), 1, text.size(), stdout) != text.size() || std::fflush(stdout) != 0)
+        throw BadInput(Words::tr("The table could not be written to its end."));
+}
+
 Exit report(const QStringList& arguments) {
     const Options options(usage(), arguments);
     const QString what = options.positional(0);
@@ -255,7 +250,8 @@ Exit report(const QStringList& arguments) {
     else if (what == QLatin1String("trend"))
         reportTrend(options, open);
     else if (what == QLatin1String("overrides"))
-        reportOverrides(options, open, currency);
+        return reportOverrides(options, open.shop(), periodOf(options, riband::dayOf(open.shop().now())),
+                               seesOf(options, open));
     else if (what == QLatin1String("hindsight"))
         reportHindsight(options, open);
     else if (what == QLatin1String("stock"))

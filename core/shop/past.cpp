@@ -1,6 +1,7 @@
-#include "core/shop/past.h"
+#include "core/shop/once.h"
 
 #include "core/foresight/worth_text.h"
+#include "core/shop/piece_worth.h"
 
 #include <algorithm>
 
@@ -101,16 +102,6 @@ void keepLast(std::vector<foresight::Order>& orders) {
         orders.erase(orders.begin(), orders.end() - static_cast<std::ptrdiff_t>(mostOrders));
 }
 
-/// What no sleeve can give is nothing to learn from.
-foresight::Order possible(const foresight::Order& order, const foresight::Setting& setting) {
-    foresight::Order some{order.day, {}};
-    const auto& rules = setting.rules;
-    for (const auto& line : order.lines)
-        if (rules.trim + line.width + rules.kerf + rules.reserve(line.width) <= setting.sleeve)
-            some.lines.push_back(line);
-    return some;
-}
-
 /// The table that is kept, if it is one of today's setting.
 WorthFault read(const Past& past, foresight::WorthTable& table) {
     if (!past.worth) return WorthFault::Missing;
@@ -124,6 +115,15 @@ WorthFault read(const Past& past, foresight::WorthTable& table) {
 
 } // namespace
 
+foresight::Order possible(const foresight::Order& order, const foresight::Setting& setting) {
+    foresight::Order some{order.day, {}};
+    const auto& rules = setting.rules;
+    for (const auto& line : order.lines)
+        if (rules.trim + line.width + rules.kerf + rules.reserve(line.width) <= setting.sleeve)
+            some.lines.push_back(line);
+    return some;
+}
+
 Past pastOf(const Shop& shop, const store::StockedBelt& belt, const store::ShopSettings& settings,
             Extent widest) {
     Past past{settingOf(shop, belt, settings, widest), {}, 0, {}};
@@ -132,6 +132,18 @@ Past pastOf(const Shop& shop, const store::StockedBelt& belt, const store::ShopS
     if (!lines.empty()) past.today = daysBetween(lines.front().made, shop.now());
     keepLast(past.orders);
     past.worth = store::WorthTables{shop.connection}.of(belt.id);
+    return past;
+}
+
+Past pastBefore(const Shop& shop, const store::StockedBelt& belt, const store::ShopSettings& settings,
+                Extent widest, Moment moment) {
+    Past past{settingOf(shop, belt, settings, widest), {}, 0, {}};
+    constexpr std::size_t all = 1'000'000;
+    auto lines = store::Orders{shop.connection}.pastOf(belt.id, all);
+    std::erase_if(lines, [&](const store::PastLine& line) { return line.made >= moment; });
+    past.orders = ordersOf(lines);
+    if (!lines.empty()) past.today = daysBetween(lines.front().made, moment);
+    keepLast(past.orders);
     return past;
 }
 
@@ -155,6 +167,16 @@ foresight::WorthTable unlearnedTable(const foresight::Setting& setting) {
             table.ready[l][static_cast<std::size_t>(n)] =
                 ofItsWidth * static_cast<float>(n * setting.listed[l]);
     }
+    return table;
+}
+
+std::optional<foresight::WorthTable> currentTable(const Shop& shop, const store::StockedBelt& belt,
+                                                  const store::ShopSettings& settings, Extent widest) {
+    Past past{
+        settingOf(shop, belt, settings, widest), {}, 0, store::WorthTables{shop.connection}.of(belt.id)};
+    if (!past.worth || !past.setting.fault().empty()) return std::nullopt;
+    foresight::WorthTable table{past.setting};
+    if (read(past, table) != WorthFault::None) return std::nullopt;
     return table;
 }
 

@@ -11,6 +11,11 @@ struct PieceWorth {
     int version;                         ///< of the table
 };
 
+/// The belt's worth table, if it is one of today's widths and rules; nothing else of the belt is read.
+/// `widest`: of its pieces.
+std::optional<foresight::WorthTable> currentTable(const Shop& shop, const store::StockedBelt& belt,
+                                                  const store::ShopSettings& settings, Extent widest);
+
 /// Answers for many pieces: each belt is read once. Nothing for ready belts, and where there is no table.
 class PieceWorths {
 public:

@@ -1,4 +1,4 @@
-#include "core/shop/suggest.h"
+#include "core/shop/once.h"
 
 #include "core/shop/reason.h"
 #include "core/shop/shelf_fill.h"
@@ -77,12 +77,16 @@ Suggestion quick(const Outlook& outlook) {
     return {std::move(way), {}};
 }
 
-Suggestion suggest(const Outlook& outlook, const cutting::Limits& limits) {
-    const std::optional<Future> future = futureOf(outlook.past);
+Suggestion suggestBy(const Outlook& outlook, const Future* future, const cutting::Limits& limits) {
     if (future && future->fault == WorthFault::None)
         if (auto ways = weigh(outlook, *future, 1 + mostAlternatives); !ways.empty())
             return weighed(outlook, *future, std::move(ways));
-    return planned(outlook, future ? &*future : nullptr, limits);
+    return planned(outlook, future, limits);
+}
+
+Suggestion suggest(const Outlook& outlook, const cutting::Limits& limits) {
+    const std::optional<Future> future = futureOf(outlook.past);
+    return suggestBy(outlook, future ? &*future : nullptr, limits);
 }
 
 } // namespace riband::shop

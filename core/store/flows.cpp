@@ -155,20 +155,29 @@ std::vector<PlaceFlow> Flows::byPlace(Moment from, Moment until) const {
     return flows;
 }
 
-Scatter Flows::scatter(Moment from, Moment until, Unit unit) const {
-    Statement rows{connection_,
-                   "SELECT count(*), coalesce(sum(sold), 0), coalesce(sum(lost), 0),"
-                   " coalesce(sum(1.0 * lost * lost), 0.0), coalesce(sum(1.0 * lost * (sold + lost)), 0.0),"
-                   " coalesce(sum(1.0 * (sold + lost) * (sold + lost)), 0.0) FROM"
-                   " (SELECT sum(CASE WHEN p.account = 4 THEN p.amount ELSE 0 END) AS sold,"
-                   "  sum(CASE WHEN p.account >= 5 THEN p.amount ELSE 0 END) AS lost"
-                   "  FROM movement m JOIN belt b ON b.id = m.belt JOIN posting p ON p.movement = m.id"
-                   "  WHERE m.at_ms >= ? AND m.at_ms < ? AND b.unit = ? GROUP BY m.id) AS one"
-                   " WHERE sold <> 0 OR lost <> 0",
-                   from, until, unit};
-    rows.next();
-    return {rows.get<std::int64_t>(0), rows.get<std::int64_t>(1), rows.get<std::int64_t>(2),
-            rows.get<double>(3),       rows.get<double>(4),       rows.get<double>(5)};
+std::vector<Flows::MonthScatter> Flows::scatters(Moment from, Moment until) const {
+    Statement rows{
+        connection_,
+        "SELECT strftime('%Y', day, 'unixepoch') * 12 + strftime('%m', day, 'unixepoch') - 1 AS month,"
+        " unit, count(*), sum(sold), sum(lost), sum(1.0 * lost * lost),"
+        " sum(1.0 * lost * (sold + lost)), sum(1.0 * (sold + lost) * (sold + lost)) FROM"
+        " (SELECT m.at_ms / 1000 AS day, b.unit AS unit,"
+        "  sum(CASE WHEN p.account = 4 THEN p.amount ELSE 0 END) AS sold,"
+        "  sum(CASE WHEN p.account >= 5 THEN p.amount ELSE 0 END) AS lost"
+        "  FROM movement m JOIN belt b ON b.id = m.belt JOIN posting p ON p.movement = m.id"
+        "  WHERE m.at_ms >= ? AND m.at_ms < ? GROUP BY m.id) AS one"
+        " WHERE sold <> 0 OR lost <> 0 GROUP BY month, unit",
+        from, until};
+    std::vector<MonthScatter> all;
+    while (rows.next()) {
+        const int month = rows.get<int>(0);
+        all.push_back(
+            {std::chrono::year{month / 12} / std::chrono::month{static_cast<unsigned>(month % 12 + 1)},
+             rows.get<Unit>(1),
+             {rows.get<std::int64_t>(2), rows.get<std::int64_t>(3), rows.get<std::int64_t>(4),
+              rows.get<double>(5), rows.get<double>(6), rows.get<double>(7)}});
+    }
+    return all;
 }
 
 std::vector<MovementId> Flows::behind(const Behind& what, std::size_t most) const {

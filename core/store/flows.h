@@ -53,7 +53,13 @@ public:
     /// By place, from the pieces and the postings since, as a piece may be moved. Width that was divided
     /// counts before the span where it lies now.
     std::vector<PlaceFlow> byPlace(Moment from, Moment until) const;
-    Scatter scatter(Moment from, Moment until, Unit unit) const;
+    /// By month (UTC) and unit, in one pass; months without movements are not told.
+    struct MonthScatter {
+        std::chrono::year_month month;
+        Unit unit;
+        Scatter scatter;
+    };
+    std::vector<MonthScatter> scatters(Moment from, Moment until) const;
     /// Newest first, at most `most`.
     std::vector<MovementId> behind(const Behind& what, std::size_t most) const;
     std::optional<Moment> firstMovement() const;

@@ -117,14 +117,19 @@ PaperTable clearTable(const MonthReport& report, const Currency& currency) {
                       {PaperWords::tr("Sold in a year"), 2, true},
                       {PaperWords::tr("Lasts, days"), 2, true}},
                      {}};
-    if (report.sees == Sees::Cost) table.columns.push_back({PaperWords::tr("Cost"), 2, true});
+    if (report.sees == Sees::Cost) {
+        table.columns.push_back({PaperWords::tr("Cost"), 2, true});
+        table.columns.push_back({PaperWords::tr("Worth"), 2, true});
+    }
     for (const shop::StockRow& row : report.stock.belts) {
         if (row.pace != shop::StockRow::Pace::Dead && row.pace != shop::StockRow::Pace::Slow) continue;
         if (table.rows.size() == mostStock) break;
         PaperTable::Row line{{text(row.designation), shownSum(row.unit, row.width),
                               shownSum(row.unit, row.soldInYear),
                               row.coverDays ? QString::number(*row.coverDays) : QStringLiteral("–")}};
-        if (report.sees == Sees::Cost) line.cells << shown(row.cost, currency);
+        if (report.sees == Sees::Cost)
+            line.cells << shown(row.cost, currency)
+                       << (row.worth ? shown(*row.worth, currency) : QStringLiteral("–"));
         table.rows.push_back(line);
     }
     return table;
@@ -210,7 +215,7 @@ MonthReport gatherMonth(const shop::Shop& shop, const shop::Period& period, Sees
     report.belts = std::move(groups[1]);
     report.before = shop::waste(shop, shop::before(period), GroupBy::All);
     report.yearBefore = shop::waste(shop, shop::yearBefore(period), GroupBy::All);
-    report.trend = shop::trend(shop, period.until, 13, Unit::Micrometre);
+    report.trend = shop::trends(shop, period.until, 13).toothed;
     report.stock = shop::stockReport(shop, lastDay(period));
     if (sees == Sees::Cost) report.margin = shop::marginReport(shop, period);
     return report;

@@ -52,12 +52,14 @@ BarRows clearList(const shop::StockReport& report, const Currency& currency, See
     for (const StockRow& row : report.belts) {
         if (row.pace != StockRow::Pace::Dead && row.pace != StockRow::Pace::Slow) continue;
         if (bars.rows.size() == mostBars) break;
-        const QString width = shownSum(row.unit, row.width);
+        QString figures = shownSum(row.unit, row.width);
+        if (sees == Sees::Cost) figures += QStringLiteral("   ") + shownSum(row.cost, currency);
+        if (sees == Sees::Cost && row.worth)
+            figures += QStringLiteral("   ") + Words::tr("worth %1").arg(shownSum(*row.worth, currency));
         bars.rows.push_back(
             {QString::fromStdString(row.designation),
              sees == Sees::Cost ? static_cast<double>(row.cost.inMinor()) : static_cast<double>(row.width),
-             sees == Sees::Cost ? width + QStringLiteral("   ") + shownSum(row.cost, currency) : width,
-             coverWords(row), row.pace == StockRow::Pace::Dead ? Part::Lost : Part::Kept});
+             figures, coverWords(row), row.pace == StockRow::Pace::Dead ? Part::Lost : Part::Kept});
     }
     return bars;
 }
@@ -118,6 +120,11 @@ ReportView stockView(const shop::Shop& shop, const Period& period) {
     view.charts.push_back(chartOf(clearList(report, currency, sees)));
     view.charts.push_back(chartOf(ageBars(report, currency, sees)));
     view.table = shop::tableOf(report, currency, sees);
+    if (sees == Sees::Cost && report.costOfKnown > Money::minor(0))
+        view.remarks << Words::tr(
+                            "What cost %1 is worth %2: what can be cut from it and sold within two years, at "
+                            "the price of a sleeve.")
+                            .arg(shownSum(report.costOfKnown, currency), shownSum(report.worth, currency));
     view.remarks << Words::tr("The rack as it is now; sales of the 365 days up to the end of the period.");
     return view;
 }

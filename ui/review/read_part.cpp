@@ -1,10 +1,15 @@
 #include "ui/review/read_part.h"
 
 #include "ui/desk/labels.h"
+#include "ui/look/key_button.h"
+#include "ui/review/long_work.h"
 #include "ui/review/movements_dialog.h"
 #include "ui/review/report_table_model.h"
 
+#include <QAction>
+#include <QHBoxLayout>
 #include <QHeaderView>
+#include <QProgressBar>
 #include <QScrollArea>
 #include <QStackedWidget>
 #include <QTableView>
@@ -14,8 +19,8 @@ namespace riband::ui {
 
 ReadPart::ReadPart(Session& session, About about, QWidget* parent)
     : ReviewPart{parent}, session_{session}, about_{std::move(about)}, reading_{new Reading{session, this}},
-      headline_{label({}, "part")}, remarks_{label({}, "remark")}, stack_{new QStackedWidget},
-      figures_{new QTableView}, model_{new ReportTableModel{this}} {
+      work_{new LongWork{session, this}}, headline_{label({}, "part")}, remarks_{label({}, "remark")},
+      stack_{new QStackedWidget}, figures_{new QTableView}, model_{new ReportTableModel{this}} {
     headline_->setWordWrap(true);
     remarks_->setWordWrap(true);
     stack_->addWidget(buildPictures());
@@ -26,6 +31,55 @@ ReadPart::ReadPart(Session& session, About about, QWidget* parent)
     column->addWidget(headline_);
     column->addWidget(stack_, 1);
     column->addWidget(remarks_);
+    if (about_.think) column->addWidget(buildLonger());
+}
+
+bool ReadPart::settled() const { return !reading_->running() && !work_->running(); }
+
+QWidget* ReadPart::buildLonger() {
+    think_ = new QAction{about_.more, this};
+    think_->setShortcut(Qt::Key_F5);
+    connect(think_, &QAction::triggered, this, &ReadPart::think);
+    stop_ = new QAction{tr("Stop"), this};
+    stop_->setShortcut(Qt::Key_Escape);
+    stop_->setEnabled(false);
+    connect(stop_, &QAction::triggered, this, [this] {
+        work_->stop();
+        headline_->setText(tr("Stopped."));
+    });
+    addActions({think_, stop_});
+    progress_ = new QProgressBar;
+    progress_->setAccessibleName(about_.more);
+    progress_->setTextVisible(false);
+    progress_->setFixedHeight(3 * step);
+    progress_->setVisible(false);
+    connect(work_, &LongWork::progress, this, [this](int percent) {
+        progress_->setValue(percent);
+        progress_->setVisible(true);
+        stop_->setEnabled(true);
+    });
+    connect(work_, &LongWork::ended, this, [this] {
+        progress_->setVisible(false);
+        stop_->setEnabled(false);
+    });
+    auto* row = new QWidget;
+    auto* line = new QHBoxLayout{row};
+    line->setContentsMargins(0, 0, 0, 0);
+    line->setSpacing(3 * step);
+    line->addWidget(new KeyButton{think_});
+    line->addWidget(new KeyButton{stop_});
+    line->addWidget(progress_, 1);
+    line->addStretch();
+    return row;
+}
+
+void ReadPart::think() {
+    headline_->setText(tr("Replaying …"));
+    work_->start(
+        [think = about_.think, period = period_](const shop::Shop& shop, const foresight::Work& work) {
+            return think(shop, period, work);
+        },
+        [this](ReportView view) { showView(std::move(view)); });
 }
 
 QWidget* ReadPart::buildPictures() {
@@ -56,6 +110,8 @@ QWidget* ReadPart::buildFigures() {
 }
 
 void ReadPart::show(const shop::Period& period) {
+    period_ = period;
+    if (work_->running()) work_->stop(); // it was about another period
     headline_->setText(tr("Reading …"));
     reading_->start([read = about_.read, period](const shop::Shop& shop) { return read(shop, period); },
                     [this](ReportView view) { showView(std::move(view)); });

@@ -4,13 +4,16 @@
 #include "ui/review/report_view.h"
 #include "ui/review/review_part.h"
 
+class QAction;
 class QLabel;
+class QProgressBar;
 class QStackedWidget;
 class QTableView;
 class QVBoxLayout;
 
 namespace riband::ui {
 
+class LongWork;
 class ReportTableModel;
 
 /// A report that is read as a whole and shown as pictures under a line of words, or as its figures.
@@ -22,6 +25,10 @@ public:
         QString fileName;
         bool onlyForOwner = false;
         ReportView (*read)(const shop::Shop& shop, const shop::Period& period);
+        /// What may be asked for as well and takes long: its name, and how.
+        QString more{};
+        ReportView (*think)(const shop::Shop& shop, const shop::Period& period,
+                            const foresight::Work& work) = nullptr;
     };
     ReadPart(Session& session, About about, QWidget* parent = nullptr);
 
@@ -33,24 +40,30 @@ public:
     void showFigures(bool figures) override;
     bool isOfPeriod() const override { return true; }
     shop::ReportTable table() const override { return view_.table; }
-    bool settled() const override { return !reading_->running(); }
+    bool settled() const override;
     /// The movements behind the row of the figures that is chosen.
     void drill();
 
 private:
     QWidget* buildPictures();
     QWidget* buildFigures();
+    QWidget* buildLonger();
+    void think();
     void showView(ReportView view);
 
     Session& session_;
     About about_;
     Reading* reading_;
+    LongWork* work_;
+    shop::Period period_{};
     ReportView view_;
     QLabel *headline_, *remarks_;
     QVBoxLayout* charts_ = nullptr;
     QStackedWidget* stack_;
     QTableView* figures_;
     ReportTableModel* model_;
+    QProgressBar* progress_ = nullptr;
+    QAction *think_ = nullptr, *stop_ = nullptr;
 };
 
 } // namespace riband::ui

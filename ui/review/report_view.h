@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/foresight/parallel.h"
 #include "core/shop/reports/table.h"
 #include "ui/drawing/charts.h"
 
@@ -30,6 +31,8 @@ ReportView paretoView(const shop::Shop& shop, const shop::Period& period); ///< 
 ReportView groupsView(const shop::Shop& shop, const shop::Period& period); ///< profiles, people, places
 ReportView trendView(const shop::Shop& shop, const shop::Period& period);  ///< months, and what chance does
 ReportView overridesView(const shop::Shop& shop, const shop::Period& period); ///< does the suggestion pay?
+/// The same, with every override replayed both ways. Throws foresight::Stopped.
+ReportView playedView(const shop::Shop& shop, const shop::Period& period, const foresight::Work& work);
 /// How far the yield is from what could have been had.
 ReportView hindsightView(const shop::Shop& shop, const shop::Period& period);
 ReportView stockView(const shop::Shop& shop, const shop::Period& period);

@@ -47,7 +47,8 @@ void ReviewPage::buildParts() {
     add({tr("Belts by waste"), QStringLiteral("waste-by-belt"), false, paretoView});
     add({tr("Profiles, people, places"), QStringLiteral("waste-by-group"), false, groupsView});
     add({tr("News or chance"), QStringLiteral("trend"), false, trendView});
-    add({tr("Suggested and taken"), QStringLiteral("overrides"), false, overridesView});
+    add({tr("Suggested and taken"), QStringLiteral("overrides"), false, overridesView, tr("Replay both ways"),
+         playedView});
     add({tr("Had and reachable"), QStringLiteral("hindsight"), false, hindsightView});
     addPart(new BuyPart{session_});
     addPart(new WhatIfPart{session_});

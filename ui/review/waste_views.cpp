@@ -135,9 +135,9 @@ ReportView groupsView(const shop::Shop& shop, const Period& period) {
     ReportView view;
     view.headline = Words::tr("Where, by whom, and with what it was lost");
     const QString names[] = {Words::tr("Families"), Words::tr("Profiles"), Words::tr("People"),
-                             Words::tr("Places")};
-    const auto groups =
-        shop::waste(shop, period, {GroupBy::Family, GroupBy::Profile, GroupBy::Person, GroupBy::Place});
+                             Words::tr("Places"), Words::tr("Causes")};
+    const auto groups = shop::waste(
+        shop, period, {GroupBy::Family, GroupBy::Profile, GroupBy::Person, GroupBy::Place, GroupBy::Cause});
     for (std::size_t i = 0; i < groups.size(); ++i) {
         const auto& rows = groups[i];
         const shop::ReportTable table = shop::tableOf(rows, currency, sees);
@@ -152,10 +152,11 @@ ReportView groupsView(const shop::Shop& shop, const Period& period) {
 }
 
 ReportView trendView(const shop::Shop& shop, const Period& period) {
+    const shop::Trends trends = shop::trends(shop, period.until, 13);
     ReportView view;
     int news = 0;
     for (const Unit unit : {Unit::Micrometre, Unit::Rib}) {
-        const auto points = shop::trend(shop, period.until, 13, unit);
+        const auto& points = trends.of(unit);
         const shop::ReportTable table = shop::tableOf(points, unit);
         view.table.columns = table.columns;
         bool any = false;

@@ -14,6 +14,9 @@ struct StockRow {
     std::int64_t pieces = 0;
     std::int64_t width = 0; ///< µm or ribs
     Money cost = Money::minor(0);
+    /// What the pieces are expected to be good for, at the price of the belt's sleeve (docs/reports.md);
+    /// nothing where no sleeve has a price.
+    std::optional<Money> worth{};
     int oldestDays = 0, youngestDays = 0; ///< by the day the rubber was made, else received
     std::int64_t soldInYear = 0;          ///< width sold in the 365 days before
     /// Days that the width lasts at the pace of that year; nothing if none was sold.
@@ -36,6 +39,8 @@ struct StockReport {
     std::vector<StockRow> belts; ///< by falling value
     std::vector<AgeRow> ages;
     Money cost = Money::minor(0); ///< of all
+    /// Of the belts whose worth is known: what they cost, and what they are worth.
+    Money costOfKnown = Money::minor(0), worth = Money::minor(0);
 };
 StockReport stockReport(const Shop& shop, Date today);
 

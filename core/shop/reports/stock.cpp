@@ -1,5 +1,8 @@
 #include "core/shop/reports/office.h"
 
+#include "core/shop/offers.h"
+#include "core/shop/piece_worth.h"
+
 #include <algorithm>
 #include <map>
 
@@ -56,24 +59,65 @@ void judge(StockRow& row) {
     row.pace = *row.coverDays > slowCover ? Pace::Slow : Pace::Moving;
 }
 
+/// Width of a belt's pieces that is good for something: of remnants by its worth table, or before there is
+/// one what a listed width can be cut from; of sleeves and ready belts all.
+double usefulWidth(const Shop& shop, const store::StockedBelt& belt, const store::ShopSettings& settings,
+                   const std::vector<store::StockPiece>& pieces) {
+    Extent widest = Extent::none(belt.unit);
+    for (const store::StockPiece& piece : pieces)
+        widest = std::max(widest, piece.extent);
+    const auto table = currentTable(shop, belt, settings, widest);
+    const auto usable = usableWorth(settings.rulesFor(belt.unit), belt.listed);
+    double width = 0;
+    for (const store::StockPiece& piece : pieces) {
+        const std::int64_t all = piece.extent.count();
+        if (piece.kind != cutting::PieceKind::Remnant)
+            width += static_cast<double>(all);
+        else if (table)
+            width += static_cast<double>(table->of(static_cast<foresight::Size>(all)));
+        else
+            width += static_cast<double>(usable->of(all));
+    }
+    return width;
+}
+
+/// What nobody will buy is worth nothing, however well it could be cut: of a dead belt all, of a slow one
+/// what lasts beyond two years.
+double shareThatSells(const StockRow& row) {
+    if (row.pace == Pace::Dead) return 0;
+    if (row.pace != Pace::Slow) return 1;
+    return static_cast<double>(slowCover) / static_cast<double>(*row.coverDays);
+}
+
 } // namespace
 
 StockReport stockReport(const Shop& shop, Date today) {
     StockReport report{.belts = {}, .ages = emptyAges()};
     std::map<store::BeltId, StockRow> rows;
-    for (const store::StockedBelt& belt : store::Catalogue{shop.connection}.all())
+    std::map<store::BeltId, std::vector<store::StockPiece>> pieces;
+    const store::ShopSettings settings = store::Settings{shop.connection}.read();
+    const auto belts = store::Catalogue{shop.connection}.all();
+    for (const store::StockedBelt& belt : belts)
         rows.emplace(belt.id, StockRow{belt.id, belt.designation, belt.unit});
     for (const store::StockPiece& piece : store::Pieces{shop.connection}.all()) {
+        pieces[piece.belt].push_back(piece);
         const int age = ageOf(piece, today);
         add(report.ages, piece, age);
         add(rows.at(piece.belt), piece, age);
         report.cost = report.cost + piece.cost;
     }
     const auto sold = soldInYear(shop, today);
-    for (auto& [belt, row] : rows) {
+    for (const store::StockedBelt& belt : belts) {
+        StockRow& row = rows.at(belt.id);
         if (row.pieces == 0) continue;
-        if (const auto at = sold.find(belt); at != sold.end()) row.soldInYear = at->second;
+        if (const auto at = sold.find(belt.id); at != sold.end()) row.soldInYear = at->second;
         judge(row);
+        if (belt.sleeveCost > Money::minor(0) && !belt.newSleeve.isNone()) {
+            const double width = usefulWidth(shop, belt, settings, pieces.at(belt.id));
+            row.worth = asMoney(belt, width * shareThatSells(row));
+            report.costOfKnown = report.costOfKnown + row.cost;
+            report.worth = report.worth + *row.worth;
+        }
         report.belts.push_back(row);
     }
     std::stable_sort(report.belts.begin(), report.belts.end(),

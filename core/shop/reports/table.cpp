@@ -2,8 +2,11 @@
 
 #include "core/measure/csv.h"
 #include "core/measure/text.h"
+#include "core/shop/reports/both_ways.h"
 
+#include <algorithm>
 #include <charconv>
+#include <cmath>
 
 namespace riband::shop {
 
@@ -88,13 +91,15 @@ ReportTable tableOf(const std::vector<WasteRow>& rows, const Currency& currency,
 ReportTable tableOf(const StockReport& report, const Currency& currency, Sees sees) {
     ReportTable table{
         {"belt", "unit", "pieces", "width", "sold_in_year", "cover_days", "oldest_days", "pace"}, {}};
-    if (sees == Sees::Cost) table.columns.emplace_back("cost");
+    if (sees == Sees::Cost) table.columns.insert(table.columns.end(), {"cost", "worth"});
     for (const StockRow& row : report.belts) {
         table.rows.push_back({row.designation, wordFor(row.unit), count(row.pieces),
                               amountOf(row.unit, row.width), amountOf(row.unit, row.soldInYear),
                               row.coverDays ? count(*row.coverDays) : "", count(row.oldestDays),
                               wordFor(row.pace)});
-        if (sees == Sees::Cost) table.rows.back().push_back(printMoney(row.cost, currency));
+        if (sees == Sees::WidthOnly) continue;
+        table.rows.back().push_back(printMoney(row.cost, currency));
+        table.rows.back().push_back(row.worth ? printMoney(*row.worth, currency) : "");
     }
     return table;
 }
@@ -168,19 +173,52 @@ ReportTable uncollectedOf(const DayReport& report, Date today, const Currency& c
 
 ReportTable tableOf(const OverrideReport& report, const Currency& currency, Sees sees) {
     ReportTable table{{"kind", "group", "suggested", "overridden"}, {}};
-    if (sees == Sees::Cost) table.columns.insert(table.columns.end(), {"extra_cost", "uncertain", "told"});
+    if (sees == Sees::Cost) table.columns.insert(table.columns.end(), {"expected_cost", "expected_doubt"});
     const auto add = [&](const char* kind, const OverrideRow& row) {
         table.rows.push_back({kind, row.name, count(row.suggested), count(row.overridden)});
         if (sees == Sees::WidthOnly) return;
         table.rows.back().push_back(printMoney(row.extra, currency));
         table.rows.back().push_back(printMoney(row.uncertain, currency));
-        table.rows.back().push_back(row.told() ? "yes" : "");
     };
     add("all", report.all);
     for (const OverrideRow& row : report.people)
         add("person", row);
     for (const OverrideRow& row : report.reasons)
         add("reason", row);
+    return table;
+}
+
+ReportTable tableOf(const OverrideReport& report, const BothWays& played, const Currency& currency,
+                    Sees sees) {
+    ReportTable table = tableOf(report, currency, sees);
+    const std::size_t before = table.columns.size();
+    table.columns.insert(table.columns.end(), {"replayed", "replayed_mm", "doubt_mm"});
+    if (sees == Sees::Cost) table.columns.insert(table.columns.end(), {"replayed_cost", "doubt_cost"});
+    table.columns.push_back("told");
+    const auto add = [&](std::vector<std::string>& row, const BothWaysRow& replayed) {
+        row.push_back(count(replayed.overridden));
+        for (const double millimetres : {replayed.width, replayed.widthDoubt})
+            row.push_back(amountOf(Unit::Micrometre, std::llround(millimetres * 1000)));
+        if (sees == Sees::Cost)
+            for (const double money : {replayed.money, replayed.moneyDoubt})
+                row.push_back(printMoney(Money::minor(std::llround(money)), currency));
+        row.push_back(replayed.told() ? "yes" : "");
+    };
+    for (auto& row : table.rows) {
+        const auto& rows = row[0] == "person" ? played.people : played.reasons;
+        const auto found = std::find_if(rows.begin(), rows.end(),
+                                        [&](const BothWaysRow& each) { return each.name == row[1]; });
+        if (row[0] == "all")
+            add(row, played.all);
+        else if (found != rows.end())
+            add(row, *found);
+        row.resize(table.columns.size());
+    }
+    for (const BothWaysRow& belt : played.belts) {
+        auto& row = table.rows.emplace_back(std::vector<std::string>{"belt", belt.name, "", ""});
+        row.resize(before);
+        add(row, belt);
+    }
     return table;
 }
 

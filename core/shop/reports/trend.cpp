@@ -45,17 +45,24 @@ void addBands(std::vector<TrendPoint>& points) {
     }
 }
 
-std::vector<TrendPoint> trend(const Shop& shop, Moment until, int months, Unit unit) {
+Trends trends(const Shop& shop, Moment until, int months) {
     const std::chrono::year_month_day last{dayOf(until - std::chrono::milliseconds{1})};
-    const store::Flows flows{shop.connection};
-    std::vector<TrendPoint> points;
+    const auto firstOf = [](std::chrono::year_month month) { return Moment{Date{month / 1}}; };
+    Trends trends;
     for (int back = months - 1; back >= 0; --back) {
         const std::chrono::year_month month = last.year() / last.month() - std::chrono::months{back};
-        const Period period{Moment{Date{month / 1}}, Moment{Date{(month + std::chrono::months{1}) / 1}}};
-        points.push_back({period, flows.scatter(period.from, period.until, unit), std::nullopt});
+        const TrendPoint point{{firstOf(month), firstOf(month + std::chrono::months{1})}, {}, std::nullopt};
+        trends.toothed.push_back(point);
+        trends.ribbed.push_back(point);
     }
-    addBands(points);
-    return points;
+    if (months <= 0) return trends;
+    for (const auto& found : store::Flows{shop.connection}.scatters(trends.toothed.front().month.from,
+                                                                    trends.toothed.back().month.until))
+        for (TrendPoint& point : found.unit == Unit::Rib ? trends.ribbed : trends.toothed)
+            if (point.month.from == firstOf(found.month)) point.scatter = found.scatter;
+    addBands(trends.toothed);
+    addBands(trends.ribbed);
+    return trends;
 }
 
 } // namespace riband::shop

@@ -21,7 +21,11 @@ struct TrendPoint {
 /// everything.
 void addBands(std::vector<TrendPoint>& points);
 
-/// The whole months up to the one that `until` ends or lies in, oldest first.
-std::vector<TrendPoint> trend(const Shop& shop, Moment until, int months, Unit unit);
+/// The whole months up to the one that `until` ends or lies in, oldest first; of both units, read at once.
+struct Trends {
+    std::vector<TrendPoint> toothed, ribbed;
+    const std::vector<TrendPoint>& of(Unit unit) const { return unit == Unit::Rib ? ribbed : toothed; }
+};
+Trends trends(const Shop& shop, Moment until, int months);
 
 } // namespace riband::shop

@@ -4,6 +4,7 @@
 #include "tests/core/shop/shop_fixture.h"
 
 #include <algorithm>
+#include <cmath>
 #include <random>
 
 namespace riband::shop {
@@ -32,6 +33,29 @@ void price(TestShop& shop, const belt::Belt& belt, std::int64_t thousandths, std
 }
 
 } // namespace
+
+TEST_CASE("The rack is worth what can be cut from it and sold in two years", "[reports]") {
+    TestShop shop;
+    shop.piece(shop.h8m1200, mm(400), cutting::PieceKind::Sleeve, 8000, 30);
+    shop.remnant(shop.h8m1200, mm(20), 30); // gives no listed width: 2.5 + 20 + 5 is wider
+    shop.remnant(shop.h8m1200, mm(100), 30);
+    shop.piece(shop.t5x500, mm(400), cutting::PieceKind::Sleeve, 3000, 800);
+    price(shop, shop.h8m1200, 100'000, 8000); // 0.20 a mm
+    price(shop, shop.t5x500, 100'000, 3000);
+    shop.piece(shop.pj1194, ribs(40));
+    const auto now = [&] { return stockReport(shop.shop, dayOf(shop.shop.now())); };
+    CHECK(rowNamed(now(), "H8M 1200").worth.value().inMinor() == 10'000); // 500 of 520 mm
+    CHECK(rowNamed(now(), "T5 500").worth.value().inMinor() == 0);        // dead
+    CHECK_FALSE(rowNamed(now(), "PJ 1194").worth);                        // no sleeve has a price
+    CHECK(now().worth.inMinor() == 10'000);
+    CHECK(now().costOfKnown == rowNamed(now(), "H8M 1200").cost + Money::minor(3000));
+    shop.cutAll(shop.order(shop.h8m1200, mm(80), 1)); // of the sleeve, which keeps 317.5
+    const StockRow slow = rowNamed(now(), "H8M 1200");
+    REQUIRE(slow.width == 317'500 + 100'000 + 20'000);
+    REQUIRE(slow.pace == StockRow::Pace::Slow);
+    REQUIRE(slow.coverDays == 437'500 * 365 / 80'000); // 1996; 730 of them are sold
+    CHECK(slow.worth.value().inMinor() == std::llround(417.5 * 20 * 730 / 1996));
+}
 
 TEST_CASE("The rack is told by age, by how long it lasts, and by what is dead", "[reports]") {
     TestShop shop;
@@ -157,7 +181,7 @@ TEST_CASE("The trend's sums are those of the waste report, month by month", "[re
     shop.cutAll(shop.order(shop.h8m1200, mm(30), 2));
     shop.time += std::chrono::days{40};
     shop.cutAll(shop.order(shop.h8m1200, mm(50), 1));
-    const auto points = trend(shop.shop, shop.time, 3, Unit::Micrometre);
+    const auto points = trends(shop.shop, shop.time, 3).toothed;
     REQUIRE(points.size() == 3);
     for (const TrendPoint& point : points) {
         const WasteRow all = totalOf(waste(shop.shop, point.month, GroupBy::All), Unit::Micrometre);

@@ -2,6 +2,7 @@
 #include "core/shop/counting/settle.h"
 #include "core/shop/cut.h"
 #include "core/shop/order.h"
+#include "core/shop/outlook.h"
 #include "core/shop/reports/table.h"
 #include "tests/ui/desk_fixture.h"
 #include "ui/desk/page.h"
@@ -47,6 +48,25 @@ void trade(DeskShop& shop) {
                                .phone = "",
                                .due = std::nullopt,
                                .note = ""});
+        for (const auto& mounting : store::Tickets{open.connection}.at(*ordered.ticket).mountings)
+            shop::recordCut(open, {mounting.id});
+    }
+}
+
+/// Three orders; for each another piece is taken than was suggested.
+void overrule(DeskShop& shop) {
+    const shop::Shop& open = shop.session().shop();
+    const auto belt = shop.belt("H8M 1200");
+    for (int i = 0; i < 3; ++i) {
+        const shop::Outlook outlook = shop::lookAt(open, belt, {{mm(30), 1}});
+        const shop::Suggestion suggestion = shop::suggest(outlook);
+        REQUIRE_FALSE(suggestion.others.empty());
+        shop::DraftLine line{belt, mm(30), 1};
+        line.way = suggestion.others.front().plan;
+        for (const cutting::Piece& piece : outlook.problem.pieces)
+            line.wayPieces.push_back(piece.code);
+        line.overrideKey = i == 0 ? store::OverrideKey::OlderFirst : store::OverrideKey::NearerToHand;
+        const auto ordered = shop::order(open, {.lines = {line}});
         for (const auto& mounting : store::Tickets{open.connection}.at(*ordered.ticket).mountings)
             shop::recordCut(open, {mounting.id});
     }
@@ -277,6 +297,40 @@ TEST_CASE("What counting found lost and how right the book is are told like the 
     const ReviewPart& right = goTo(desk, "accuracy");
     CHECK(right.table().rows.front().front() == "all");
     CHECK(wordsOf(right).contains("B3-2"));
+    CHECK(shop.disagreements().empty());
+}
+
+TEST_CASE("What was done otherwise is replayed both ways by a key, and the verdict is said", "[review]") {
+    DeskShop shop;
+    trade(shop);
+    overrule(shop);
+    DeskWindow desk{shop};
+    goToTheReview(desk);
+    const ReviewPart& part = goTo(desk, "overrides");
+    CHECK(part.table().columns.back() == "expected_doubt");
+    CHECK(wordsShown(part).contains("3 of"));
+    desk.press(Qt::Key_F5);
+    settle(desk);
+    CHECK(wordsShown(part).contains("Replayed both ways, doing otherwise"));
+    const shop::ReportTable table = part.table();
+    CHECK(table.columns.back() == "told");
+    CHECK(table.rows.front()[6] == "3");
+    CHECK(table.rows.back()[0] == "belt");
+    CHECK(wordsOf(part).contains("nearer to hand"));
+    QDir{}.mkpath(QStringLiteral(RIBAND_BINARY_DIR "/scenes"));
+    for (const QSize size : {QSize{1366, 768}, QSize{1920, 1080}})
+        for (const Shade shade : {Shade::Light, Shade::Dark}) {
+            Look::apply(*qApp, shade);
+            desk.window().resize(size);
+            QApplication::processEvents();
+            CHECK(desk.window().grab().save(
+                QStringLiteral(RIBAND_BINARY_DIR "/scenes/review-replayed-%1-%2.png")
+                    .arg(size.width())
+                    .arg(shade == Shade::Dark ? "dark" : "light")));
+        }
+    Look::apply(*qApp, Shade::Light);
+    desk.press(Qt::Key_F4);
+    CHECK(part.findChild<QTableView*>()->isVisible());
     CHECK(shop.disagreements().empty());
 }
 
