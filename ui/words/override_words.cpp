@@ -12,7 +12,7 @@ QString costOf(const shop::BothWaysRow& row, const Currency& currency, shop::See
     const auto millimetres = [](double value) {
         return shownSum(Unit::Micrometre, std::llround(std::abs(value) * 1000));
     };
-    const QString width = Words::tr("%1 ± %2 mm").arg(millimetres(row.width), millimetres(row.widthDoubt));
+    const QString width = Words::tr("%1 ± %2").arg(millimetres(row.width), millimetres(row.widthDoubt));
     if (sees == shop::Sees::WidthOnly) return width;
     return Words::tr("%1, %2 ± %3 %4")
         .arg(width, shownSum(Money::minor(std::llround(std::abs(row.money))), currency),

@@ -10,7 +10,7 @@ namespace riband::ui {
 /// who may see it, else width.
 QString verdictOf(const shop::OverrideReport& report, const shop::BothWays& played, const Currency& currency,
                   shop::Sees sees);
-/// "33.333 ± 12.1 mm, 20.00 ± 7.00 EUR", without its sign; money for those who may see it.
+/// "33.333 mm ± 12.1 mm, 20.00 ± 7.00 EUR", without its sign; money for those who may see it.
 QString costOf(const shop::BothWaysRow& row, const Currency& currency, shop::Sees sees);
 
 } // namespace riband::ui
