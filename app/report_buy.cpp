@@ -67,7 +67,7 @@ void printList(const shop::PurchaseList& list, const shop::BuyingOutlook& outloo
     for (const shop::PurchaseLine& line : list.lines) {
         const bool quiet = line.advice.keeping == foresight::Keeping::Keep
                                ? line.wanted == 0
-                               : outlook.belts[line.belt].buying.sleeves == 0;
+                               : outlook.belts[line.belt].here() == 0;
         quiet ? static_cast<void>(++enough) : printLine(line, outlook);
     }
     print(Words::tr("In all %1 %2; of %3 belts there is nothing to do.")

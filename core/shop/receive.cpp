@@ -5,18 +5,13 @@
 #include "core/shop/kept.h"
 #include "core/shop/spread.h"
 
-#include <numeric>
+#include <algorithm>
 
 namespace riband::shop {
 
 namespace {
 
 using Why = Refusal::Why;
-
-std::int64_t sleevesOf(const std::vector<Delivery>& lines) {
-    return std::accumulate(lines.begin(), lines.end(), std::int64_t{0},
-                           [](std::int64_t sum, const Delivery& line) { return sum + line.sleeves; });
-}
 
 std::vector<std::int64_t> weightsOf(const std::vector<Delivery>& lines) {
     const bool costs = std::any_of(lines.begin(), lines.end(),
@@ -111,22 +106,6 @@ std::optional<KnownCode> knownCode(const Shop& shop, const std::string& code) {
     const auto meaning = store::Goods{shop.connection}.meaning(code);
     if (!meaning) return std::nullopt;
     return KnownCode{store::Catalogue{shop.connection}.at(meaning->belt), meaning->extent};
-}
-
-store::ExpectedId expect(const Shop& shop, const std::string& supplier, const std::string& reference,
-                         std::optional<Date> due, const std::vector<Delivery>& lines) {
-    store::Transaction transaction{shop.connection};
-    if (sleevesOf(lines) == 0) refuse(Why::BadQuantity, "0");
-    store::ExpectedDelivery expected{store::ExpectedId{0}, supplier, reference, due, false, {}};
-    for (const Delivery& line : lines) {
-        const store::StockedBelt belt = keptBelt(shop, line.belt);
-        demandDelivery(line, belt.unit);
-        expected.lines.push_back(
-            {static_cast<int>(expected.lines.size()) + 1, belt.id, line.extent, line.sleeves, line.costEach});
-    }
-    const store::ExpectedId id = store::Goods{shop.connection}.expect(expected, shop.person, shop.now());
-    transaction.commit();
-    return id;
 }
 
 } // namespace riband::shop

@@ -70,11 +70,6 @@ struct KnownCode {
 };
 std::optional<KnownCode> knownCode(const Shop& shop, const std::string& code);
 
-/// Notes what was ordered from a supplier. Refuses BadQuantity without a line and what a delivery of these
-/// lines would be refused for. A belt new to the shop is added to the catalogue.
-store::ExpectedId expect(const Shop& shop, const std::string& supplier, const std::string& reference,
-                         std::optional<Date> due, const std::vector<Delivery>& lines);
-
 /// The belt's entry in the catalogue, made from the tables if it is new (standard widths listed, usual
 /// sleeve).
 store::StockedBelt keep(const Shop& shop, const belt::Belt& belt);

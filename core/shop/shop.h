@@ -57,6 +57,7 @@ public:
         ActStays,        ///< a counter-entry can't make it undone
         ExtendedAlready, ///< an aged piece was passed once: no second time
         NotAged,         ///< there is nothing to extend yet
+        HasArrived,      ///< of what is expected: `detail` is the belt of which something came
     };
     Refusal(Why why, std::string detail)
         : std::runtime_error{detail}, why_{why}, detail_{std::move(detail)} {}

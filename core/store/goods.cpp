@@ -49,11 +49,11 @@ ArrivedDelivery arrivedOf(const Statement& row) {
 } // namespace
 
 void Goods::learn(const SupplierCode& code, PersonId person, Moment at) {
-    change(connection_,
-           "INSERT INTO supplier_code (code, belt, extent, person, at_ms) VALUES (?, ?, ?, ?, ?)"
-           " ON CONFLICT (code) DO UPDATE SET belt = excluded.belt, extent = excluded.extent,"
-           " person = excluded.person, at_ms = excluded.at_ms",
-           code.code, code.belt, code.extent, person, at);
+    store::change(connection_,
+                  "INSERT INTO supplier_code (code, belt, extent, person, at_ms) VALUES (?, ?, ?, ?, ?)"
+                  " ON CONFLICT (code) DO UPDATE SET belt = excluded.belt, extent = excluded.extent,"
+                  " person = excluded.person, at_ms = excluded.at_ms",
+                  code.code, code.belt, code.extent, person, at);
 }
 
 std::optional<SupplierCode> Goods::meaning(const std::string& code) const {
@@ -72,13 +72,26 @@ ExpectedId Goods::expect(const ExpectedDelivery& delivery, PersonId person, Mome
                                        "INSERT INTO expected_delivery (supplier, reference, due_day, "
                                        "made_ms, person) VALUES (?, ?, ?, ?, ?)",
                                        delivery.supplier, delivery.reference, delivery.due, at, person);
-    int position = 0;
-    for (const ExpectedLine& line : delivery.lines)
-        change(connection_,
-               "INSERT INTO expected_line (expected, position, belt, extent, sleeves, cost_each)"
-               " VALUES (?, ?, ?, ?, ?, ?)",
-               id, ++position, line.belt, line.extent, line.sleeves, line.costEach);
+    addLines(id, delivery.lines);
     return id;
+}
+
+void Goods::addLines(ExpectedId id, const std::vector<ExpectedLine>& lines) {
+    int position = 0;
+    for (const ExpectedLine& line : lines)
+        store::change(connection_,
+                      "INSERT INTO expected_line (expected, position, belt, extent, sleeves, cost_each,"
+                      " arrived) VALUES (?, ?, ?, ?, ?, ?, ?)",
+                      id, ++position, line.belt, line.extent, line.sleeves, line.costEach, line.arrived);
+}
+
+void Goods::change(const ExpectedDelivery& delivery) {
+    store::change(connection_,
+                  "UPDATE expected_delivery SET supplier = ?, reference = ?, due_day = ? WHERE id = ?",
+                  delivery.supplier, delivery.reference, delivery.due, delivery.id);
+    store::change(connection_, "DELETE FROM expected_line WHERE expected = ?", delivery.id);
+    addLines(delivery.id, delivery.lines);
+    closeIfAllCame(delivery.id);
 }
 
 std::vector<ExpectedDelivery> Goods::expected() const {
@@ -98,15 +111,20 @@ ExpectedDelivery Goods::expected(ExpectedId id) const {
 }
 
 void Goods::arrive(ExpectedId id, int position, std::int64_t sleeves) {
-    change(connection_, "UPDATE expected_line SET arrived = arrived + ? WHERE expected = ? AND position = ?",
-           sleeves, id, position);
+    store::change(connection_,
+                  "UPDATE expected_line SET arrived = arrived + ? WHERE expected = ? AND position = ?",
+                  sleeves, id, position);
+    closeIfAllCame(id);
+}
+
+void Goods::closeIfAllCame(ExpectedId id) {
     const auto missing = only<std::int64_t>(
         connection_, "SELECT count(*) FROM expected_line WHERE expected = ? AND arrived < sleeves", id);
     close(id, missing.value_or(0) == 0);
 }
 
 void Goods::close(ExpectedId id, bool closed) {
-    change(connection_, "UPDATE expected_delivery SET closed = ? WHERE id = ?", closed, id);
+    store::change(connection_, "UPDATE expected_delivery SET closed = ? WHERE id = ?", closed, id);
 }
 
 DeliveryId Goods::add(const ArrivedDelivery& delivery) {
@@ -118,8 +136,9 @@ DeliveryId Goods::add(const ArrivedDelivery& delivery) {
 }
 
 void Goods::add(DeliveryId delivery, const ArrivedPiece& piece) {
-    change(connection_, "INSERT INTO delivery_piece (piece, delivery, freight, labelled) VALUES (?, ?, ?, ?)",
-           piece.piece, delivery, piece.freight, piece.labelled);
+    store::change(connection_,
+                  "INSERT INTO delivery_piece (piece, delivery, freight, labelled) VALUES (?, ?, ?, ?)",
+                  piece.piece, delivery, piece.freight, piece.labelled);
 }
 
 ArrivedDelivery Goods::at(DeliveryId id) const {

@@ -71,6 +71,8 @@ public:
     ExpectedId expect(const ExpectedDelivery& delivery, PersonId person, Moment at); ///< `id` is not read
     std::vector<ExpectedDelivery> expected() const; ///< not closed; the first due first
     ExpectedDelivery expected(ExpectedId id) const; ///< throws StoreError if there is none
+    /// In the place of what was noted: what has arrived is as the lines say; closed if all of it has.
+    void change(const ExpectedDelivery& delivery);
     /// So many sleeves of a line came (or, negative, did not come after all). The delivery is closed when all
     /// of its lines have come.
     void arrive(ExpectedId id, int position, std::int64_t sleeves);
@@ -84,6 +86,8 @@ public:
     std::optional<DeliveryId> deliveryOf(PieceId piece) const;
 
 private:
+    void addLines(ExpectedId id, const std::vector<ExpectedLine>& lines);
+    void closeIfAllCame(ExpectedId id);
     Connection& connection_;
 };
 

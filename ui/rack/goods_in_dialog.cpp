@@ -125,10 +125,12 @@ void GoodsInDialog::chooseExpected() {
     const store::ExpectedDelivery& delivery = waiting_[static_cast<std::size_t>(chosen)];
     supplier_->setText(text(delivery.supplier));
     session_.attempt([&] {
-        store::Catalogue catalogue{session_.shop().connection};
-        for (const store::ExpectedLine& line : delivery.lines) {
-            if (line.arrived >= line.sleeves) continue;
-            form_->show(catalogue.at(line.belt), line);
+        const shop::Expectation expected = shop::expectationOf(session_.shop(), delivery);
+        for (std::size_t i = 0; i < expected.lines.size(); ++i) {
+            shop::ExpectedGoods missing = expected.lines[i];
+            missing.sleeves -= static_cast<int>(delivery.lines[i].arrived);
+            if (missing.sleeves <= 0) continue;
+            form_->show(missing);
             if (const auto goods = form_->line()) lines_->add(*goods);
         }
     });

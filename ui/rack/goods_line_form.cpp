@@ -46,12 +46,12 @@ bool looksScanned(const QString& text) {
 
 } // namespace
 
-GoodsLineForm::GoodsLineForm(Session& session, QWidget* parent)
+GoodsLineForm::GoodsLineForm(Session& session, For what, QWidget* parent)
     : QWidget{parent}, session_{session}, belt_{new QLineEdit}, width_{new QLineEdit},
       labelled_{new QLineEdit}, cost_{new QLineEdit}, batch_{new QLineEdit}, made_{new QLineEdit},
       place_{new QLineEdit}, count_{new QSpinBox}, kind_{new QComboBox},
       understood_{label({}, "remark")}, advice_{label({}, "remark")} {
-    buildView();
+    buildView(what);
     connect(belt_, &QLineEdit::textChanged, this, &GoodsLineForm::understand);
     connect(belt_, &QLineEdit::returnPressed, this, [this] { // a scanner ends with Enter
         if (!known_ && looksScanned(belt_->text().trimmed())) next();
@@ -69,7 +69,7 @@ void GoodsLineForm::addRow(QFormLayout& form, const QString& name, QWidget* fiel
     form.addRow(name, field);
 }
 
-void GoodsLineForm::buildView() {
+void GoodsLineForm::buildView(For what) {
     belt_->setPlaceholderText(tr("belt without width, or scan the supplier's label"));
     made_->setPlaceholderText(tr("day on the sleeve, if known"));
     labelled_->setPlaceholderText(tr("only where the tape says something else"));
@@ -87,7 +87,8 @@ void GoodsLineForm::buildView() {
     addRow(*form, tr("&Belt"), belt_, "belt");
     form->addRow(QString{}, understood_);
     addRow(*form, tr("H&ow many"), count_, "count");
-    addRow(*form, tr("&Width or ribs, measured"), width_, "width");
+    addRow(*form, what == For::Arrived ? tr("&Width or ribs, measured") : tr("&Width or ribs"), width_,
+           "width");
     addRow(*form, tr("La&bel says"), labelled_, "labelled");
     addRow(*form, tr("Cost of &each"), cost_, "cost");
     addRow(*form, tr("Maker's b&atch"), batch_, "batch");
@@ -95,6 +96,9 @@ void GoodsLineForm::buildView() {
     addRow(*form, tr("&Place"), place_, "place");
     form->addRow(QString{}, advice_);
     addRow(*form, tr("&Kind"), kind_, "kind");
+    if (what == For::Arrived) return;
+    for (QWidget* field : std::initializer_list<QWidget*>{labelled_, batch_, made_, place_, advice_, kind_})
+        form->setRowVisible(field, false);
 }
 
 void GoodsLineForm::understand() {
@@ -187,12 +191,13 @@ void GoodsLineForm::check() {
     emit edited();
 }
 
-void GoodsLineForm::show(const store::StockedBelt& belt, const store::ExpectedLine& line) {
+void GoodsLineForm::show(const shop::ExpectedGoods& goods) {
     next();
-    belt_->setText(text(belt.designation));
-    width_->setText(shownNumber(line.extent));
-    count_->setValue(static_cast<int>(std::clamp<std::int64_t>(line.sleeves - line.arrived, 1, MostSleeves)));
-    cost_->setText(text(printMoney(line.costEach, session_.currency())));
+    belt_->setText(text(belt::designation(goods.belt)));
+    width_->setText(shownNumber(goods.extent));
+    width_->setModified(true);
+    count_->setValue(std::clamp(goods.sleeves, 1, MostSleeves));
+    cost_->setText(text(printMoney(goods.costEach, session_.currency())));
     check();
 }
 

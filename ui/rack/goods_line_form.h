@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/shop/expected.h"
 #include "core/shop/receive.h"
 #include "ui/desk/session.h"
 
@@ -18,19 +19,21 @@ namespace riband::ui {
 class GoodsLineForm final : public QWidget {
     Q_OBJECT
 public:
-    explicit GoodsLineForm(Session& session, QWidget* parent = nullptr);
+    /// What is only expected has no batch, place or label yet.
+    enum class For { Arrived, Expected };
+    explicit GoodsLineForm(Session& session, For what = For::Arrived, QWidget* parent = nullptr);
     /// What is typed, if all of it is right.
     std::optional<shop::Delivery> line() const;
     bool isEmpty() const;
-    /// Fills it with what is expected.
-    void show(const store::StockedBelt& belt, const store::ExpectedLine& line);
+    /// Fills it with so many sleeves that are expected.
+    void show(const shop::ExpectedGoods& goods);
     void next(); ///< empties what differs from line to line; the batch and the day stay
 
 signals:
     void edited();
 
 private:
-    void buildView();
+    void buildView(For what);
     void addRow(QFormLayout& form, const QString& name, QWidget* field, const char* object);
     void understand();
     void scanned(const shop::KnownCode& known, const QString& code);

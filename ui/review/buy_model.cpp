@@ -17,7 +17,7 @@ using foresight::Keeping;
 std::optional<int> rankOf(const shop::PurchaseLine& line, const shop::BuyingBelt& belt) {
     if (line.sleeves > 0) return 0;
     if (line.wanted > 0) return 1;
-    if (line.advice.keeping != Keeping::Keep && belt.buying.sleeves > 0) return 2;
+    if (line.advice.keeping != Keeping::Keep && belt.here() > 0) return 2;
     return std::nullopt;
 }
 
@@ -65,7 +65,8 @@ QString BuyModel::words(const shop::PurchaseLine& line, int column) const {
                    ? shownSum(line.cost(), purchase_->outlook.settings.prices.currency)
                    : QString{};
     case HereColumn:
-        return QString::number(belt.buying.sleeves);
+        return belt.expected > 0 ? tr("%1 + %2 expected").arg(belt.here()).arg(belt.expected)
+                                 : QString::number(belt.here());
     default:
         return line.advice.keeping == Keeping::Keep ? shownShare(line.advice.risk) : QString{};
     }

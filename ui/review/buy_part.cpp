@@ -20,6 +20,8 @@
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace riband::ui {
 
 namespace {
@@ -65,12 +67,13 @@ void BuyPart::buildActions() {
     };
     reckon_ = act(tr("Reckon"), Qt::Key_F5, &BuyPart::reckon);
     pdf_ = act(tr("List as PDF"), Qt::Key_F7, &BuyPart::makePdf);
+    expect_ = act(tr("Expect it"), Qt::Key_F8, &BuyPart::expectIt);
     print_ = act(tr("Print the list"), Qt::Key_F9, &BuyPart::printList);
     stop_ = new QAction{tr("Stop"), this};
     stop_->setShortcut(Qt::Key_Escape);
     connect(stop_, &QAction::triggered, work_, &LongWork::stop);
     addAction(stop_);
-    for (QAction* action : {stop_, pdf_, print_})
+    for (QAction* action : {stop_, pdf_, print_, expect_})
         action->setEnabled(false);
 }
 
@@ -120,6 +123,7 @@ void BuyPart::buildView() {
     auto* papers = new QHBoxLayout;
     papers->setSpacing(2 * step);
     papers->addWidget(sum_, 1);
+    papers->addWidget(new KeyButton{expect_});
     papers->addWidget(new KeyButton{pdf_});
     papers->addWidget(new KeyButton{print_});
     auto* column = new QVBoxLayout{this};
@@ -162,6 +166,8 @@ void BuyPart::showPurchase(Purchase purchase) {
     for (QAction* action : {pdf_, print_})
         action->setEnabled(true);
     const shop::PurchaseList& list = purchase_->list;
+    expect_->setEnabled(std::any_of(list.lines.begin(), list.lines.end(),
+                                    [](const shop::PurchaseLine& line) { return line.sleeves > 0; }));
     const Currency& currency = session_.currency();
     sum_->setText(list.budget ? tr("%1 of %2 that should be bought")
                                     .arg(shownSum(list.cost, currency), shownSum(list.wanted, currency))
@@ -207,6 +213,20 @@ void BuyPart::makePdf() {
         session_.tell(tr("The purchase list is in %1.")
                           .arg(PaperTray{session_}.purchaseList(purchase_->list, purchase_->outlook)));
     });
+}
+
+/// What was ordered by this list is supply from now on, so that the next list does not order it again.
+void BuyPart::expectIt() {
+    if (!purchase_) return;
+    std::vector<store::ExpectedId> ids;
+    const bool done = session_.attempt([&] {
+        ids = shop::expectAll(session_.shop(), shop::expectationsOf(purchase_->list, purchase_->outlook));
+    });
+    if (!done) return;
+    expect_->setEnabled(false);
+    session_.tell(tr("Expected deliveries: %1. The Rack shows them with Shift+F8; name the supplier there.")
+                      .arg(ids.size()));
+    reckon();
 }
 
 void BuyPart::printList() {

@@ -37,6 +37,7 @@ private:
     void showPurchase(Purchase purchase);
     void fill();
     void showWhy();
+    void expectIt();
     void makePdf();
     void printList();
 
@@ -48,7 +49,7 @@ private:
     QLabel *sum_, *name_, *why_, *forecast_;
     QProgressBar* progress_;
     QTableView* table_;
-    QAction *reckon_ = nullptr, *stop_ = nullptr, *pdf_ = nullptr, *print_ = nullptr;
+    QAction *reckon_ = nullptr, *stop_ = nullptr, *pdf_ = nullptr, *print_ = nullptr, *expect_ = nullptr;
     std::shared_ptr<const Purchase> purchase_;
 };
 

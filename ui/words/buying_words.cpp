@@ -67,20 +67,22 @@ private:
     }
 
     void sayStock() {
-        const QString here = sleeves(belt_.buying.sleeves);
+        const QString here = belt_.expected > 0
+                                 ? Words::tr("%1 here and expected, %2 of them on their way", "sleeves")
+                                       .arg(sleeves(belt_.buying.sleeves))
+                                       .arg(belt_.expected)
+                                 : Words::tr("%1 here", "sleeves").arg(sleeves(belt_.buying.sleeves));
         const QString risk = shownShare(advice_.risk), wanted = shownShare(1 - outlook_.terms.service);
         if (line_.wanted == 0) {
-            said_ << Words::tr(
-                         "%1 here: in %2 days somebody would be sent away with a chance of %3, and %4 is "
-                         "allowed.")
+            said_ << Words::tr("%1: in %2 days somebody would be sent away with a chance of %3, and %4 is "
+                               "allowed.")
                          .arg(here)
                          .arg(advice_.horizonDays)
                          .arg(risk, wanted);
             return;
         }
-        said_ << Words::tr(
-                     "%1 here: until a sleeve of the next look could be here (%2 days), the chance that "
-                     "somebody is sent away is %3; %4 is allowed.")
+        said_ << Words::tr("%1: until a sleeve of the next look could be here (%2 days), the chance that "
+                           "somebody is sent away is %3; %4 is allowed.")
                      .arg(here)
                      .arg(advice_.horizonDays)
                      .arg(risk, wanted);

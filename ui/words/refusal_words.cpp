@@ -125,6 +125,10 @@ QString say(const shop::Refusal& refusal) {
         return Words::tr(
                    "%1 was inspected and extended once; that is all the storage standard allows. Scrap it.")
             .arg(detail);
+    case Why::HasArrived:
+        return Words::tr(
+                   "Some of %1 has come: its line keeps belt and width, and no fewer sleeves than came.")
+            .arg(detail);
     case Why::NotAged:
         return Words::tr("%1 is young enough: there is nothing to extend yet.").arg(detail);
     default:

@@ -1,5 +1,6 @@
 #include "core/shop/buying/cases.h"
 
+#include "core/store/goods.h"
 #include "core/store/offers.h"
 
 #include <algorithm>
@@ -75,6 +76,7 @@ public:
     BuyingOutlook read() {
         readRecords();
         readPieces();
+        readExpected();
         offers_ = store::SleeveOffers{shop_.connection}.all();
         for (store::StockedBelt& belt : store::Catalogue{shop_.connection}.all())
             addBelt(std::move(belt));
@@ -105,6 +107,14 @@ private:
     void readPieces() {
         for (store::StockPiece& piece : store::Pieces{shop_.connection}.all())
             if (piece.kind != cutting::PieceKind::Ready) pieces_[piece.belt].push_back(std::move(piece));
+    }
+
+    /// What is ordered already is not ordered again.
+    void readExpected() {
+        for (const store::ExpectedDelivery& delivery : store::Goods{shop_.connection}.expected())
+            for (const store::ExpectedLine& line : delivery.lines)
+                expected_[line.belt] +=
+                    static_cast<int>(std::max<std::int64_t>(0, line.sleeves - line.arrived));
     }
 
     /// A sleeve of which something is promised will be open anyway.
@@ -176,8 +186,10 @@ private:
         buying.price = priceOf(belt, outlook_.settings.prices);
         buying.choices = choicesOf(belt);
         stand(belt, buying);
+        const int expected = expected_[belt.id];
+        buying.sleeves += expected;
         const double millimetres = millimetresOf(belt);
-        outlook_.belts.push_back({std::move(belt), std::move(buying), millimetres});
+        outlook_.belts.push_back({std::move(belt), std::move(buying), expected, millimetres});
     }
 
     const Shop& shop_;
@@ -187,6 +199,7 @@ private:
     std::map<store::BeltId, foresight::Record> records_;
     std::map<store::BeltId, std::vector<store::StockPiece>> pieces_;
     std::map<store::BeltId, std::vector<store::SleeveOffer>> offers_;
+    std::map<store::BeltId, int> expected_;
 };
 
 } // namespace

@@ -8,7 +8,9 @@ namespace riband::shop {
 /// A belt with all that deciding about its sleeves needs.
 struct BuyingBelt {
     store::StockedBelt belt;
-    foresight::BuyingCase buying;
+    foresight::BuyingCase buying; ///< its sleeves are those that are here and those that are expected
+    int expected;                 ///< of them still on their way
+    int here() const { return buying.sleeves - expected; }
     double millimetres; ///< of one unit of its widths
 };
 
@@ -23,7 +25,8 @@ struct BuyingOutlook {
 };
 
 /// Demand: the lines of orders that are neither parked, quoted nor cancelled, of the last three years.
-/// Supply: whole sleeves, and of opened pieces what is not promised; ready belts are left out, they are few.
+/// Supply: whole sleeves, here or expected from a supplier, and of opened pieces what is not promised; ready
+/// belts are left out, they are few.
 BuyingOutlook lookAtBuying(const Shop& shop);
 
 } // namespace riband::shop

@@ -3,6 +3,7 @@
 #include "core/foresight/buying/basket.h"
 
 #include <cmath>
+#include <map>
 
 namespace riband::shop {
 
@@ -59,6 +60,24 @@ void fitToBudget(const BuyingOutlook& outlook, PurchaseList& list) {
 }
 
 } // namespace
+
+std::vector<Expectation> expectationsOf(const PurchaseList& list, const BuyingOutlook& outlook) {
+    std::map<int, Expectation> byLead;
+    for (const PurchaseLine& line : list.lines) {
+        if (line.sleeves == 0) continue;
+        Expectation& delivery = byLead[line.leadDays];
+        delivery.due = outlook.today + std::chrono::days{line.leadDays};
+        delivery.reference = printDate(outlook.today);
+        delivery.lines.push_back({.belt = outlook.belts[line.belt].belt.belt,
+                                  .sleeves = line.sleeves,
+                                  .extent = line.width,
+                                  .costEach = line.each});
+    }
+    std::vector<Expectation> all;
+    for (auto& [days, delivery] : byLead)
+        all.push_back(std::move(delivery));
+    return all;
+}
 
 double marginOf(const BuyingBelt& belt, const foresight::BuyingAdvice& advice) {
     const WidthAdvice& width = advice.widths.front();

@@ -2,6 +2,7 @@
 
 #include "core/foresight/parallel.h"
 #include "core/shop/buying/cases.h"
+#include "core/shop/expected.h"
 
 namespace riband::shop {
 
@@ -34,6 +35,10 @@ struct PurchaseList {
 /// they are not bought. Throws foresight::Stopped.
 PurchaseList purchaseList(const BuyingOutlook& outlook, std::optional<Money> budget,
                           const foresight::Work& work = {});
+
+/// The sleeves of the list as deliveries that are expected, one for each day on which they can be here.
+/// Pure.
+std::vector<Expectation> expectationsOf(const PurchaseList& list, const BuyingOutlook& outlook);
 
 /// What a unit of width earns that is sold: price less what its rubber costs; where no price is known, as
 /// much again as the rubber (docs/buying.md).

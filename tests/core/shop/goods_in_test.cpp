@@ -1,3 +1,4 @@
+#include "core/shop/expected.h"
 #include "tests/core/shop/shop_fixture.h"
 
 namespace riband::shop {
@@ -87,9 +88,11 @@ TEST_CASE("A supplier's code that was tied to a belt is known at the next scan",
 TEST_CASE("What was expected comes in parts, and is expected again when it is undone", "[goods]") {
     TestShop shop;
     const store::ExpectedId id =
-        expect(shop.shop, "Mill Supply", "P-17", dayOf(shop.time) + std::chrono::days{7},
-               {{.belt = shop.h8m1200, .sleeves = 3, .extent = mm(470), .costEach = cents(9400)},
-                {.belt = shop.pj1194, .extent = ribs(60)}});
+        expect(shop.shop, {"Mill Supply",
+                           "P-17",
+                           dayOf(shop.time) + std::chrono::days{7},
+                           {{.belt = shop.h8m1200, .sleeves = 3, .extent = mm(470), .costEach = cents(9400)},
+                            {.belt = shop.pj1194, .extent = ribs(60)}}});
     const auto arrived = [&](std::size_t line) {
         return store::Goods{shop.connection}.expected(id).lines[line].arrived;
     };
@@ -107,6 +110,61 @@ TEST_CASE("What was expected comes in parts, and is expected again when it is un
     undo(shop.shop, store::Ledger{shop.connection}.historyOf(third.pieces[0]).front().id);
     CHECK(arrived(0) == 2);
     CHECK(store::Goods{shop.connection}.expected().size() == 1);
+    CHECK(shop.disagreements().empty());
+}
+
+TEST_CASE("What is expected can be changed and dropped, but not what has come of it", "[goods]") {
+    TestShop shop;
+    const store::ExpectedId id = expect(shop.shop, {"Mill Supply",
+                                                    "P-17",
+                                                    {},
+                                                    {{.belt = shop.h8m1200, .sleeves = 3, .extent = mm(470)},
+                                                     {.belt = shop.pj1194, .extent = ribs(60)}}});
+    const auto now = [&] { return store::Goods{shop.connection}.expected(id); };
+    receiveGoods(
+        shop.shop,
+        {"Mill Supply", "", cents(0), id, {{.belt = shop.h8m1200, .sleeves = 2, .extent = mm(470)}}});
+    Expectation changed = expectationOf(shop.shop, now());
+
+    SECTION("another supplier, day, number of sleeves, and a line more and one less") {
+        changed.supplier = "River Supply";
+        changed.due = dayOf(shop.time);
+        changed.lines[0].sleeves = 4;
+        changed.lines[1] = {.belt = shop.pj1194, .sleeves = 2, .extent = ribs(50)};
+        changeExpected(shop.shop, id, changed);
+        CHECK(now().supplier == "River Supply");
+        CHECK(now().due == dayOf(shop.time));
+        REQUIRE(now().lines.size() == 2);
+        CHECK(now().lines[0].arrived == 2);
+        CHECK(now().lines[0].sleeves == 4);
+        CHECK(now().lines[1].extent == ribs(50));
+        CHECK(now().lines[1].arrived == 0);
+    }
+    SECTION("what came stays: no other width, no fewer sleeves, and the line itself") {
+        SECTION("width") { changed.lines[0].extent = mm(450); }
+        SECTION("sleeves") { changed.lines[0].sleeves = 1; }
+        SECTION("line") { changed.lines.erase(changed.lines.begin()); }
+        checkRefused(shop, Why::HasArrived, [&] { changeExpected(shop.shop, id, changed); });
+    }
+    SECTION("as many as came, and no other line: all of it has come") {
+        changed.lines[0].sleeves = 2;
+        changed.lines.pop_back();
+        changeExpected(shop.shop, id, changed);
+        CHECK(now().closed);
+        checkRefused(shop, Why::AlreadyDone, [&] { changeExpected(shop.shop, id, changed); });
+    }
+    SECTION("nothing more comes") {
+        dropExpected(shop.shop, id);
+        CHECK(store::Goods{shop.connection}.expected().empty());
+        CHECK(now().lines[0].arrived == 2);
+        checkRefused(shop, Why::AlreadyDone, [&] { dropExpected(shop.shop, id); });
+    }
+    SECTION("nothing at all can't be expected, nor what can't be booked") {
+        changed.lines.clear();
+        checkRefused(shop, Why::BadQuantity, [&] { expect(shop.shop, changed); });
+        changed.lines.push_back({.belt = shop.pj1194, .extent = mm(30)});
+        checkRefused(shop, Why::UnitMixed, [&] { expect(shop.shop, changed); });
+    }
     CHECK(shop.disagreements().empty());
 }
 

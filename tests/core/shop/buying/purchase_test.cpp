@@ -32,6 +32,26 @@ TEST_CASE("Quotes are no demand, and what is taken back is none either", "[shop]
     CHECK(shop.h8m(shop.outlook()).buying.record.orders.size() == 60);
 }
 
+TEST_CASE("What is on its way is supply: a list that was ordered is not ordered again", "[shop][buying]") {
+    SoldShop shop;
+    for (const auto& piece : store::Pieces{shop.connection}.all())
+        scrap(shop.shop, piece.id, piece.extent, store::ScrapReason::Damaged, "fire");
+    const BuyingOutlook before = shop.outlook();
+    const PurchaseList list = purchaseList(before, std::nullopt);
+    const int bought = list.lines[shop.indexOf(before, "H8M 1200")].sleeves;
+    REQUIRE(bought > 0);
+    const auto expectations = expectationsOf(list, before);
+    REQUIRE(expectations.size() == 1);
+    CHECK(expectations.front().due == before.today + std::chrono::days{4});
+    expectAll(shop.shop, expectations);
+    const BuyingOutlook after = shop.outlook();
+    CHECK(shop.h8m(after).expected == bought);
+    CHECK(shop.h8m(after).here() == shop.h8m(before).here());
+    const PurchaseList again = purchaseList(after, std::nullopt);
+    CHECK(again.lines[shop.indexOf(after, "H8M 1200")].sleeves == 0);
+    CHECK(expectationsOf(again, after).empty());
+}
+
 TEST_CASE("An offer of the present width brings its price up to date, another one is a choice",
           "[shop][buying]") {
     SoldShop shop;
