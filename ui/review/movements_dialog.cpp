@@ -50,7 +50,7 @@ MovementsDialog::MovementsDialog(Session& session, const QString& name, const st
     for (int row = 0; row < table->rowCount(); ++row) {
         const store::Movement& movement = movements[static_cast<std::size_t>(row)].movement;
         const auto belt = catalogue.at(movement.about().belt);
-        const QString cells[] = {shown(dayOf(movement.about().at)), say(movement.about().act),
+        const QString cells[] = {shown(dayOf(movement.about().at)), say(movement),
                                  QString::fromStdString(people.at(movement.about().person).initials),
                                  QString::fromStdString(belt.designation), goes(movement, belt.unit)};
         for (int column = 0; column < 5; ++column)

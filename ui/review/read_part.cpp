@@ -117,6 +117,11 @@ void ReadPart::show(const shop::Period& period) {
                     [this](ReportView view) { showView(std::move(view)); });
 }
 
+void ReadPart::forget() {
+    reading_->drop();
+    showView({});
+}
+
 void ReadPart::showView(ReportView view) {
     view_ = std::move(view);
     headline_->setText(view_.headline);

@@ -36,6 +36,7 @@ public:
     QString fileName() const override { return about_.fileName; }
     bool onlyForOwner() const override { return about_.onlyForOwner; }
     void show(const shop::Period& period) override;
+    void forget() override;
     bool hasPicture() const override { return true; }
     void showFigures(bool figures) override;
     bool isOfPeriod() const override { return true; }

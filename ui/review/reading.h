@@ -18,6 +18,11 @@ class Reading final : public QObject {
 public:
     Reading(Session& session, QObject* parent) : QObject{parent}, session_{session} {}
     bool running() const { return running_; }
+    /// What is being read is not wanted any more.
+    void drop() {
+        ++asked_;
+        running_ = false;
+    }
 
     template <class Read, class Show>
     void start(Read read, Show show) {

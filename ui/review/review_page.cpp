@@ -33,6 +33,7 @@ ReviewPage::ReviewPage(Session& session, QWidget* parent)
     buildView();
     connect(titles_, &QListWidget::currentRowChanged, this, &ReviewPage::showPart);
     connect(period_, &PeriodBar::changed, this, &ReviewPage::showPart);
+    connect(&session_, &Session::personChanged, this, &ReviewPage::forget);
 }
 
 void ReviewPage::addPart(ReviewPart* part) {
@@ -56,7 +57,7 @@ void ReviewPage::buildParts() {
     add({tr("Found by counting"), QStringLiteral("shrinkage"), false, shrinkageView});
     add({tr("How right the book is"), QStringLiteral("accuracy"), false, accuracyView});
     add({tr("Margin"), QStringLiteral("margin"), true, marginView});
-    add({tr("Close of the day"), QStringLiteral("day"), false, dayView});
+    add({tr("Close of the day"), QStringLiteral("day"), true, dayView});
 }
 
 void ReviewPage::buildActions() {
@@ -104,8 +105,9 @@ QString ReviewPage::help() const {
     return tr(
         "Where the width and its money went in a day, week, month, quarter or year, and whether a change is "
         "more than chance. F4 turns from the picture to its figures; Enter on a figure shows the movements "
-        "behind it. What to buy and What if reckon with the sales so far: F5 starts, Escape stops. Costs and "
-        "margins are shown to the owner alone.");
+        "behind it. The owner's parts What to buy and What if reckon with the sales so far: F5 starts, "
+        "Escape "
+        "stops. Costs, margins and takings are shown to the owner alone.");
 }
 
 ReviewPart* ReviewPage::part() const { return static_cast<ReviewPart*>(stack_->currentWidget()); }
@@ -120,6 +122,13 @@ void ReviewPage::showRights() {
         const QSignalBlocker quiet{titles_};
         titles_->setCurrentRow(0);
     }
+}
+
+/// What was read for one person is not shown to another.
+void ReviewPage::forget() {
+    for (ReviewPart* part : parts_)
+        part->forget();
+    if (isVisible()) refresh();
 }
 
 void ReviewPage::refresh() {

@@ -16,14 +16,15 @@ class PeriodBar;
 class Reading;
 class ReviewPart;
 
-/// For the owner: where width and money went in a period, and what to do about it.
+/// Where width and, for the owner, money went in a period, and what to do about it. The stock manager sees
+/// the widths alone: what has nothing else is not there, and no report tells a cost.
 class ReviewPage final : public Page {
     Q_OBJECT
 public:
     explicit ReviewPage(Session& session, QWidget* parent = nullptr);
 
     QString title() const override { return tr("Review"); }
-    store::Role least() const override { return store::Role::Owner; }
+    store::Role least() const override { return store::Role::StockManager; }
     QString help() const override;
     void refresh() override;
     PeriodBar& period() { return *period_; }
@@ -38,6 +39,7 @@ private:
     void buildView();
     void showPart();
     void showRights();
+    void forget();
     void saveCsv();
     void makePdf();
 

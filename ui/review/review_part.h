@@ -17,6 +17,8 @@ public:
     virtual void show(const shop::Period& period) = 0;
     /// Cost and margin are the owner's alone: a part that has nothing else is not there for others.
     virtual bool onlyForOwner() const { return false; }
+    /// Another person acts: what was read for the one before is shown no more.
+    virtual void forget() {}
     /// Turns from the picture to the figures and back, where there is a picture.
     virtual bool hasPicture() const { return false; }
     virtual void showFigures(bool) {}
