@@ -160,6 +160,7 @@ Transaction::Transaction(Connection& connection) : connection_{connection} {
     inner.once("BEGIN IMMEDIATE");
     inner.inTransaction = true;
     inner.spoiled = false;
+    inner.toIndex.clear();
 }
 
 Transaction::~Transaction() {
@@ -170,6 +171,7 @@ void Transaction::rollBack() noexcept {
     open_ = false;
     auto& inner = connection_.inner();
     inner.inTransaction = false;
+    inner.toIndex.clear();
     // SQLite has rolled back by itself after some errors (a full disk); then there is nothing left to do.
     QSqlQuery{inner.database}.exec(QStringLiteral("ROLLBACK"));
 }
@@ -179,6 +181,7 @@ void Transaction::commit() {
     auto& inner = connection_.inner();
     if (inner.spoiled) throw std::logic_error("a part of this transaction failed: it can't be committed");
     try {
+        indexWaiting(connection_);
         inner.once("COMMIT");
     } catch (...) {
         rollBack();

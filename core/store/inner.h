@@ -1,12 +1,14 @@
 #pragma once
 
 #include "core/store/connection.h"
+#include "core/store/id.h"
 
 #include <QtSql/QSqlDatabase>
 #include <QtSql/QSqlError>
 #include <QtSql/QSqlQuery>
 
 #include <memory>
+#include <set>
 #include <string>
 #include <unordered_map>
 #include <vector>
@@ -40,6 +42,9 @@ struct Connection::Inner {
     std::unordered_map<const char*, std::vector<std::unique_ptr<QSqlQuery>>> idle;
     bool inTransaction = false;
     bool spoiled = false; ///< a statement of the present transaction failed
+    /// Pieces that the present transaction changed; their words are put into the index before it is
+    /// committed, once each, however often they were changed.
+    std::set<PieceId> toIndex;
 };
 
 } // namespace riband::store

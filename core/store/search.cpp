@@ -1,10 +1,12 @@
 #include "core/store/search.h"
 
 #include "core/store/catalogue.h"
+#include "core/store/inner.h"
 #include "core/store/statement.h"
 
 #include <algorithm>
 #include <cctype>
+#include <utility>
 
 namespace riband::store {
 namespace {
@@ -57,6 +59,7 @@ std::vector<PieceId> findPieces(Connection& connection, const std::vector<std::s
     }
     std::vector<PieceId> pieces;
     if (query.empty()) return pieces;
+    indexWaiting(connection);
     Statement rows{connection, "SELECT rowid FROM rack_text WHERE rack_text MATCH ?", query};
     while (rows.next())
         pieces.push_back(rows.get<PieceId>(0));
@@ -64,8 +67,16 @@ std::vector<PieceId> findPieces(Connection& connection, const std::vector<std::s
 }
 
 void indexPiece(Connection& connection, PieceId piece) {
-    change(connection, "DELETE FROM rack_text WHERE rowid = ?", piece);
-    change(connection, WORDS "p.id = ?", piece);
+    Connection::Inner& inner = connection.inner();
+    inner.toIndex.insert(piece);
+    if (!inner.inTransaction) indexWaiting(connection);
+}
+
+void indexWaiting(Connection& connection) {
+    for (const PieceId piece : std::exchange(connection.inner().toIndex, {})) {
+        change(connection, "DELETE FROM rack_text WHERE rowid = ?", piece);
+        change(connection, WORDS "p.id = ?", piece);
+    }
 }
 
 void indexPlace(Connection& connection, PlaceId place) {

@@ -15,10 +15,13 @@ namespace riband::store {
 /// left out; none at all finds nothing.
 std::vector<PieceId> findPieces(Connection& connection, const std::vector<std::string>& words);
 
-/// What is found of a piece, or of every piece at a place, is what the book says now; inside the transaction
-/// that changed it. The classes of this folder call it: whoever changes a piece need not.
+/// What is found of a piece, or of every piece at a place, is what the book says, from the end of the
+/// transaction that changed it on, and for whoever asks inside it. The classes of this folder call it:
+/// whoever changes a piece need not. A piece is put into the index once a transaction.
 void indexPiece(Connection& connection, PieceId piece);
 void indexPlace(Connection& connection, PlaceId place);
+/// Puts in what is waiting; Transaction::commit does it.
+void indexWaiting(Connection& connection);
 
 /// Every spelling that a belt is looked for by: "H8M 1200 H8M1200 8M 8M1200".
 std::string searchWords(const belt::Belt& belt);
