@@ -47,6 +47,7 @@ void checkMovements(Connection& connection, Verification& found) {
 
 void checkPieces(Connection& connection, Verification& found) {
     found.pieces = only<std::int64_t>(connection, "SELECT count(*) FROM piece").value_or(0);
+    found.onRack = only<std::int64_t>(connection, "SELECT count(*) FROM piece WHERE extent > 0").value_or(0);
     Statement rows{connection,
                    "SELECT p.code, p.extent, coalesce(s.amount, 0), p.cost, coalesce(s.cost, 0)"
                    " FROM piece p LEFT JOIN (SELECT piece, sum(amount) AS amount, sum(cost) AS cost"

@@ -51,8 +51,9 @@ struct CountHole {
 struct Verification {
     std::vector<Disagreement> disagreements;
     std::vector<CountHole> holes;
-    std::int64_t pieces = 0, movements = 0, postings = 0;
-    bool finished = true; ///< not stopped by `goOn`
+    std::int64_t pieces = 0, movements = 0, postings = 0; ///< all that the book ever had
+    std::int64_t onRack = 0;                              ///< pieces that are there now
+    bool finished = true;                                 ///< not stopped by `goOn`
     bool agrees() const { return finished && disagreements.empty(); }
 };
 

@@ -109,7 +109,38 @@
     </message>
 </context>
 <context>
+    <name>RackPage</name>
+    <message numerus="yes">
+        <source>%1 of %Ln pieces</source>
+        <translation>
+            <numerusform>%1 of %Ln piece</numerusform>
+            <numerusform>%1 of %Ln pieces</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln pieces</source>
+        <translation>
+            <numerusform>%Ln piece</numerusform>
+            <numerusform>%Ln pieces</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>StatusLine</name>
+    <message numerus="yes">
+        <source> · %Ln movements</source>
+        <translation>
+            <numerusform> · %Ln movement</numerusform>
+            <numerusform> · %Ln movements</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>· %Ln pieces on the rack</source>
+        <translation>
+            <numerusform>· %Ln piece on the rack</numerusform>
+            <numerusform>· %Ln pieces on the rack</numerusform>
+        </translation>
+    </message>
     <message numerus="yes">
         <source>The ledger disagrees in %n places</source>
         <translation>
@@ -201,6 +232,13 @@
 </context>
 <context>
     <name>Words</name>
+    <message numerus="yes">
+        <source>counted %n days ago</source>
+        <translation>
+            <numerusform>counted one day ago</numerusform>
+            <numerusform>counted %n days ago</numerusform>
+        </translation>
+    </message>
     <message numerus="yes">
         <source>%n mountings</source>
         <translation>

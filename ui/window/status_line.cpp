@@ -7,7 +7,6 @@
 
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QLocale>
 
 namespace riband::ui {
 
@@ -38,9 +37,8 @@ void StatusLine::show(const store::Verification& verification) {
     setSheetProperty(*book_, "role", verification.agrees() ? QStringLiteral("ok") : QStringLiteral("danger"));
     if (verification.agrees()) {
         book_->setText(tr("Ledger balanced"));
-        rest_->setText(tr("· %1 pieces · %2 movements")
-                           .arg(QLocale().toString(static_cast<qlonglong>(verification.pieces)),
-                                QLocale().toString(static_cast<qlonglong>(verification.movements))));
+        rest_->setText(tr("· %Ln pieces on the rack", nullptr, static_cast<int>(verification.onRack)) +
+                       tr(" · %Ln movements", nullptr, static_cast<int>(verification.movements)));
         return;
     }
     book_->setText(tr("The ledger disagrees in %n places", nullptr,

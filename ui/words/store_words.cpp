@@ -167,6 +167,16 @@ QString say(store::OrderState state) {
     return {};
 }
 
+QString say(const store::Movement& movement) {
+    // Width that only went from one piece on the rack to another was not cut off for anybody.
+    const auto& postings = movement.postings();
+    const bool apart = movement.about().act == store::Act::Cut &&
+                       std::all_of(postings.begin(), postings.end(), [](const store::Posting& posting) {
+                           return posting.account == store::Account::Rack;
+                       });
+    return apart ? Words::tr("divided") : say(movement.about().act);
+}
+
 QString say(store::Act act) {
     using store::Act;
     switch (act) {

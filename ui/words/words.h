@@ -40,6 +40,8 @@ QString say(const store::CountHole& hole);
 QString say(store::ScrapReason reason);
 QString say(store::OrderState state);
 QString say(store::Act act);
+/// Its act; where that only divided a piece, so.
+QString say(const store::Movement& movement);
 QString say(store::Account account);
 QString say(cutting::PieceKind kind);
 QString say(belt::ToothShape shape);
