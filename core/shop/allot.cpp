@@ -156,7 +156,7 @@ private:
     /// What other mountings of the piece are promised is left as well, and kept.
     void keepFor(store::TicketMounting planned, const store::StockPiece& piece, const cutting::Rules& rules) {
         static const store::Ticket unwritten{
-            store::TicketId{0}, "", store::OrderId{0}, store::TicketState::Open, {}, {}, {}};
+            store::TicketId{0}, "", std::nullopt, store::TicketState::Open, {}, {}, {}};
         const Promise promise = promiseOf(planned, unwritten, rules);
         planned.left = piece.extent - promise.width;
         planned.restKept = planned.left >= rules.stub;

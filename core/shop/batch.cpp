@@ -41,6 +41,8 @@ public:
 
 private:
     void add(const store::TicketMounting& mounting) {
+        if (mounting.onlyForShelf())
+            return; // no customer waits for it: it gives way, it is not planned again
         const store::StockPiece piece = store::Pieces{shop_.connection}.at(mounting.piece);
         const auto [at, isNew] = byBelt_.try_emplace(piece.belt);
         if (isNew) order_.push_back(piece.belt);

@@ -65,7 +65,7 @@ private:
         std::set<store::OrderId> ids;
         for (const store::TicketCut& cut : row.mounting.cuts)
             if (cut.line) ids.insert(orders.orderOf(*cut.line));
-        if (ids.empty()) ids.insert(ticket.order);
+        if (ids.empty() && ticket.order) ids.insert(*ticket.order);
         for (const store::OrderId id : ids) {
             const store::Order order = orders.at(id);
             row.order += (row.order.empty() ? "" : " ") + order.code;

@@ -45,7 +45,8 @@ CutDone recordCut(const Shop& shop, const CutRecord& record) {
     if (booked.remnant && !record.place.empty())
         store::Upkeep{shop.connection}.relocate(*booked.remnant, record.place, shop.person, shop.now());
     const std::vector<Voided> voided = act.close(booked.movement, beltsOf(act, record));
-    const bool ready = store::Orders{shop.connection}.at(act.ticket.order).state == store::OrderState::Ready;
+    const bool ready = act.ticket.order &&
+                       store::Orders{shop.connection}.at(*act.ticket.order).state == store::OrderState::Ready;
     transaction.commit();
     return {booked.movement, booked.remnant, booked.shelf, booked.difference, ready, voided};
 }

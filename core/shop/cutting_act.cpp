@@ -89,7 +89,8 @@ Booked CuttingAct::book(const Yield& yield, store::Act act) const {
 std::vector<Voided> CuttingAct::close(store::MovementId movement,
                                       const std::vector<std::int64_t>& belts) const {
     store::Tickets{shop_.connection}.setMounting(mounting.id, store::MountingState::Cut, movement);
-    std::set<store::OrderId> orders{ticket.order};
+    std::set<store::OrderId> orders;
+    if (ticket.order) orders.insert(*ticket.order);
     for (std::size_t i = 0; i < belts.size(); ++i) {
         const std::optional<store::LineId>& line = mounting.cuts[i].line;
         if (!line) continue;

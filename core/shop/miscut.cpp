@@ -48,7 +48,8 @@ Replanned recordMiscut(const Shop& shop, const Miscut& miscut) {
     const std::vector<Voided> voided = act.close(booked.movement, miscut.good);
     const std::map<store::LineId, std::int64_t> belts = notCut(act, miscut.good);
     const Allotment allotment = allot(shop, wantedOf(shop, belts));
-    const std::optional<store::TicketId> ticket = enter(shop, act.ticket.order, allotment);
+    std::optional<store::TicketId> ticket;
+    if (act.ticket.order) ticket = enter(shop, *act.ticket.order, allotment);
     for (const auto& [line, count] : belts)
         settleOrder(shop, store::Orders{shop.connection}.orderOf(line));
     transaction.commit();

@@ -2,6 +2,7 @@
 
 #include "core/shop/demand.h"
 #include "core/shop/kept.h"
+#include "core/shop/shelf_ticket.h"
 #include "core/shop/standing.h"
 #include "core/store/shelf_cuts.h"
 
@@ -101,6 +102,11 @@ bool shelfGivesWay(const Shop& shop, const store::Order& order) {
         for (const store::TicketMounting& mounting : ticket.mountings) {
             if (mounting.state != store::MountingState::Planned) continue;
             if (!belts.contains(store::Pieces{shop.connection}.at(mounting.piece).belt)) continue;
+            if (mounting.onlyForShelf()) {
+                giveUpForShelf(shop, ticket, mounting);
+                any = true;
+                continue;
+            }
             const Extent stub = settings.rulesFor(mounting.trim.unit()).stub;
             any = store::ShelfCuts{shop.connection}.drop(mounting, stub) || any;
         }

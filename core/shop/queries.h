@@ -25,7 +25,7 @@ Scanned scan(const Shop& shop, const std::string& text);
 struct BenchMounting {
     store::TicketMounting mounting;
     std::string ticket; ///< code
-    std::string order;  ///< code; several, by spaces, where orders are cut together
+    std::string order;  ///< code; several, by spaces, where orders are cut together; "" for the shelf
     std::string customer;
     store::StockPiece piece;
     store::StockedBelt belt;

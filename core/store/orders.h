@@ -6,6 +6,7 @@
 #include "core/store/connection.h"
 #include "core/store/id.h"
 
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <vector>
@@ -100,13 +101,18 @@ struct TicketMounting {
     Extent left; ///< planned
     bool restKept;
     std::optional<MovementId> movement; ///< when cut
+
+    bool onlyForShelf() const {
+        return std::none_of(cuts.begin(), cuts.end(),
+                            [](const TicketCut& cut) { return cut.line.has_value(); });
+    }
 };
 
 /// The paper (and the screen) that the person at the cutter works from.
 struct Ticket {
     TicketId id;
     std::string code;
-    OrderId order;
+    std::optional<OrderId> order; ///< none: what is cut is for the shelf
     TicketState state;
     Moment made;
     std::vector<TicketMounting> mountings;

@@ -55,7 +55,7 @@ Ticket ticketOf(Connection& connection, const Statement& row) {
     const auto id = row.get<TicketId>(0);
     return {.id = id,
             .code = row.get<std::string>(1),
-            .order = row.get<OrderId>(2),
+            .order = row.get<std::optional<OrderId>>(2),
             .state = row.get<TicketState>(3),
             .made = row.get<Moment>(4),
             .mountings = mountingsOf(connection, id),

@@ -64,7 +64,8 @@ QVariant BenchModel::data(const QModelIndex& index, int role) const {
         return shown.piece.place.empty() ? text(shown.piece.code)
                                          : text(shown.piece.code) + Dot + text(shown.piece.place);
     case OrderRole: {
-        const QString codes = text(shown.ticket) + Dot + text(shown.order);
+        const QString codes =
+            text(shown.ticket) + Dot + (shown.order.empty() ? tr("for the shelf") : text(shown.order));
         return shown.customer.empty() ? codes : codes + Dot + text(shown.customer);
     }
     case ShaftRole:

@@ -120,7 +120,8 @@ void MountingView::show(const shop::BenchMounting& mounting, const store::ShopSe
     piece_->setText(tr("%1 %2 · %3 · cut %4", "kind, belt, width, cuts")
                         .arg(say(mounting.piece.kind), text(mounting.belt.designation),
                              shown(mounting.piece.extent), shownCuts(mounting)));
-    whose_->setText(mounting.customer.empty()
+    whose_->setText(mounting.order.empty() ? tr("ticket %1 · for the shelf").arg(text(mounting.ticket))
+                    : mounting.customer.empty()
                         ? tr("ticket %1 · order %2").arg(text(mounting.ticket), text(mounting.order))
                         : tr("ticket %1 · order %2 · %3")
                               .arg(text(mounting.ticket), text(mounting.order), text(mounting.customer)));

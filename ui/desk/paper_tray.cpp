@@ -43,12 +43,27 @@ std::vector<std::string> shelfLines(const shop::Shop& shop, const store::Ticket&
     return lines;
 }
 
+/// A ticket for the shelf has no order: nobody waits, and no line is to be named.
+store::Order noOrder(const store::Ticket& ticket) {
+    return {.id = store::OrderId{0},
+            .code = "",
+            .state = store::OrderState::Open,
+            .customer = std::nullopt,
+            .customerName = "",
+            .person = store::PersonId{0},
+            .made = ticket.made,
+            .due = std::nullopt,
+            .note = "",
+            .lines = {}};
+}
+
 } // namespace
 
 TicketPaper PaperTray::ticketPaper(store::TicketId id) const {
     const shop::Shop& shop = session_.shop();
     const store::Ticket ticket = store::Tickets{shop.connection}.at(id);
-    const store::Order order = store::Orders{shop.connection}.at(ticket.order);
+    const store::Order order =
+        ticket.order ? store::Orders{shop.connection}.at(*ticket.order) : noOrder(ticket);
     return {ticket, order, shop::mountingsOf(shop, id), shelfLines(shop, ticket, order)};
 }
 

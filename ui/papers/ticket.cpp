@@ -20,6 +20,7 @@ QString localTime(Moment moment) {
 }
 
 QString whoLine(const store::Order& order) {
+    if (order.code.empty()) return PaperWords::tr("for the shelf");
     QStringList parts{PaperWords::tr("order %1").arg(text(order.code))};
     parts << (order.customerName.empty() ? PaperWords::tr("walk-in") : text(order.customerName));
     return parts.join(" · ");

@@ -1,9 +1,11 @@
 #include "ui/rack/ageing_dialog.h"
 
+#include "core/shop/shelf_ticket.h"
 #include "core/shop/stock.h"
 #include "ui/desk/apart.h"
 #include "ui/desk/labels.h"
 #include "ui/desk/list_file.h"
+#include "ui/desk/paper_tray.h"
 #include "ui/look/key_button.h"
 #include "ui/look/look.h"
 #include "ui/rack/ageing_model.h"
@@ -25,10 +27,12 @@ constexpr int DaysOfAMonth = 30;
 } // namespace
 
 AgeingDialog::AgeingDialog(Session& session, QWidget* parent)
-    : QDialog{parent}, session_{session}, model_{new AgeingModel{session.currency(), this}},
-      table_{new QTableView}, months_{new QSpinBox}, sum_{label({}, "strong")}, said_{label({}, "gain")} {
+    : QDialog{parent}, session_{session}, model_{new AgeingModel{this}}, table_{new QTableView},
+      months_{new QSpinBox}, sum_{label({}, "strong")}, said_{label({}, "gain")} {
     setWindowTitle(tr("What ages, and what is not worth its place"));
     buildView();
+    if (session_.reaches(store::Role::Owner)) model_->setCurrency(session_.currency());
+    table_->setColumnHidden(AgeingModel::CostColumn, !session_.reaches(store::Role::Owner));
     connect(months_, &QSpinBox::valueChanged, this, &AgeingDialog::look);
     connect(table_->selectionModel(), &QItemSelectionModel::currentChanged, this, &AgeingDialog::follow);
     sum_->setText(tr("Looking through the rack …"));
@@ -57,6 +61,7 @@ void AgeingDialog::buildView() {
     };
     sound_ = button(tr("Inspected: sound"), Qt::Key_F6, KeyButton::Rank::Likely, [this] { inspect(true); });
     bad_ = button(tr("Inspected: bad"), Qt::Key_F7, KeyButton::Rank::Plain, [this] { inspect(false); });
+    offer_ = button(tr("Into ready belts"), Qt::Key_F8, KeyButton::Rank::Plain, [this] { offer(); });
     scrap_ = button(tr("Scrap"), Qt::CTRL | Qt::Key_Delete, KeyButton::Rank::Danger, [this] { scrap(); });
     auto* keep =
         button(tr("Save the list"), Qt::CTRL | Qt::Key_E, KeyButton::Rank::Plain, [this] { save(); });
@@ -71,7 +76,7 @@ void AgeingDialog::buildView() {
     head->addWidget(months_);
     head->addWidget(sum_, 1);
     auto* buttons = new QHBoxLayout;
-    for (KeyButton* each : {sound_, bad_, scrap_, keep})
+    for (KeyButton* each : {sound_, bad_, offer_, scrap_, keep})
         buttons->addWidget(each, 1);
     auto* column = new QVBoxLayout{this};
     column->setSpacing(2 * step);
@@ -100,10 +105,10 @@ void AgeingDialog::showRows(const AgeingRows& rows) {
     Money bound = Money::minor(0);
     for (const shop::AgeingPiece& aged : rows.ageing)
         bound = bound + aged.piece.cost;
-    sum_->setText(tr("Age out: %1, %2 at cost · not worth their place: %3")
-                      .arg(rows.ageing.size())
-                      .arg(shown(bound, session_.currency()))
-                      .arg(rows.burdens.size()));
+    QString aged = tr("Age out: %1").arg(rows.ageing.size());
+    if (session_.reaches(store::Role::Owner))
+        aged += tr(", %1 at cost").arg(shown(bound, session_.currency()));
+    sum_->setText(aged + tr(" · not worth their place: %1").arg(rows.burdens.size()));
     const int row = table_->currentIndex().row();
     model_->show(rows, session_.today());
     if (model_->rowCount() > 0) table_->selectRow(std::clamp(row, 0, model_->rowCount() - 1));
@@ -119,6 +124,8 @@ std::optional<store::StockPiece> AgeingDialog::current() const {
 void AgeingDialog::follow() {
     const bool any = current().has_value();
     scrap_->setEnabled(any);
+    const auto burden = any ? model_->burden(table_->currentIndex().row()) : std::nullopt;
+    offer_->setEnabled(burden && burden->advice == shop::Burden::Advice::Offer);
     for (KeyButton* button : {sound_, bad_})
         button->setEnabled(any && model_->ages(table_->currentIndex().row()));
 }
@@ -130,6 +137,27 @@ void AgeingDialog::inspect(bool sound) {
         return;
     said_->setText(until ? tr("%1 may be used until %2.").arg(text(piece->code), shown(*until))
                          : tr("%1 is not to be sold any more: scrap it.").arg(text(piece->code)));
+    session_.touch();
+    look();
+}
+
+/// The proposal is taken: its ticket waits on the Bench, and its paper is made.
+void AgeingDialog::offer() {
+    const auto burden = current() ? model_->burden(table_->currentIndex().row()) : std::nullopt;
+    if (!burden || !burden->width) return;
+    QString code, file;
+    const bool made = session_.attempt([&] {
+        const store::TicketId ticket =
+            shop::cutForShelf(session_.shop(), burden->piece.id, *burden->width, burden->belts);
+        code = text(store::Tickets{session_.shop().connection}.at(ticket).code);
+        file = PaperTray{session_}.ticket(ticket);
+    });
+    if (code.isEmpty()) return;
+    said_->setText(tr("Ticket %1 on the Bench cuts %2 into %3 × %4 for the shelf.")
+                       .arg(code, text(burden->piece.code))
+                       .arg(burden->belts)
+                       .arg(shown(*burden->width)) +
+                   (made ? QLatin1Char(' ') + tr("It is in %1.").arg(file) : QString{}));
     session_.touch();
     look();
 }

@@ -27,6 +27,7 @@ private:
     void showRows(const AgeingRows& rows);
     void follow();
     void inspect(bool sound);
+    void offer();
     void scrap();
     void save();
     std::optional<store::StockPiece> current() const;
@@ -37,7 +38,7 @@ private:
     QSpinBox* months_;
     std::shared_ptr<int> asked_; ///< the last reading
     QLabel *sum_, *said_;
-    KeyButton *sound_ = nullptr, *bad_ = nullptr, *scrap_ = nullptr;
+    KeyButton *sound_ = nullptr, *bad_ = nullptr, *offer_ = nullptr, *scrap_ = nullptr;
 };
 
 } // namespace riband::ui

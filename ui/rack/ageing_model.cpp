@@ -33,6 +33,10 @@ void AgeingModel::show(const AgeingRows& rows, Date today) {
     endResetModel();
 }
 
+QString AgeingModel::costOf(const store::StockPiece& piece) const {
+    return currency_ ? shown(piece.cost, *currency_) : QString{};
+}
+
 AgeingModel::Row AgeingModel::rowOf(const shop::AgeingPiece& aged, const QString& worth, Date today) const {
     const QString advice = aged.refused          ? tr("scrap it: an inspection found it bad")
                            : aged.useBy >= today ? tr("sell it first")
@@ -42,7 +46,7 @@ AgeingModel::Row AgeingModel::rowOf(const shop::AgeingPiece& aged, const QString
     return {piece,
             !aged.refused && !aged.extended,
             {text(piece.code), text(aged.belt), shown(piece.extent), text(piece.place), shown(aged.useBy),
-             shown(piece.cost, currency_), worth, shown(aged.sells), advice}};
+             costOf(piece), worth, shown(aged.sells), advice}};
 }
 
 AgeingModel::Row AgeingModel::rowOf(const shop::Burden& burden, const QString& worth) const {
@@ -50,8 +54,9 @@ AgeingModel::Row AgeingModel::rowOf(const shop::Burden& burden, const QString& w
     return {piece,
             false,
             {text(piece.code), text(burden.belt), shown(piece.extent), text(piece.place),
-             tr("keeping costs %1").arg(shown(burden.keeping)), shown(piece.cost, currency_), worth,
-             QString{}, saidOf(burden)}};
+             tr("keeping costs %1").arg(shown(burden.keeping)), costOf(piece), worth, QString{},
+             saidOf(burden)},
+            burden};
 }
 
 int AgeingModel::rowCount(const QModelIndex& parent) const {

@@ -24,10 +24,15 @@ public:
         AdviceColumn,
         ColumnCount
     };
-    AgeingModel(Currency currency, QObject* parent = nullptr)
-        : QAbstractTableModel{parent}, currency_{currency} {}
+    explicit AgeingModel(QObject* parent = nullptr) : QAbstractTableModel{parent} {}
+    /// Costs in this currency; without one they are not for who looks.
+    void setCurrency(std::optional<Currency> currency) { currency_ = std::move(currency); }
     void show(const AgeingRows& rows, Date today);
     const store::StockPiece& piece(int row) const { return rows_[static_cast<std::size_t>(row)].piece; }
+    /// What it should become, if it is in the list since it is not worth its place.
+    const std::optional<shop::Burden>& burden(int row) const {
+        return rows_[static_cast<std::size_t>(row)].burden;
+    }
     /// It is in the list since it ages out, and may be inspected.
     bool ages(int row) const { return rows_[static_cast<std::size_t>(row)].ages; }
 
@@ -41,10 +46,12 @@ private:
         store::StockPiece piece;
         bool ages;
         QStringList words; ///< one a column
+        std::optional<shop::Burden> burden{};
     };
     Row rowOf(const shop::AgeingPiece& aged, const QString& worth, Date today) const;
     Row rowOf(const shop::Burden& burden, const QString& worth) const;
-    Currency currency_;
+    QString costOf(const store::StockPiece& piece) const;
+    std::optional<Currency> currency_;
     std::vector<Row> rows_;
 };
 

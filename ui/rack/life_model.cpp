@@ -75,7 +75,7 @@ void LifeModel::add(const store::RecordedMovement& recorded, store::PieceId piec
     for (const auto& posting : movement.postings())
         if (ofPiece(posting, piece)) change += posting.amount;
     rows_.push_back({movement.about().at,
-                     say(movement.about().act),
+                     say(movement),
                      change,
                      0,
                      whereTo(movement, piece, unit_),

@@ -6,6 +6,7 @@
 #include "ui/desk/list_file.h"
 #include "ui/desk/paper_tray.h"
 #include "ui/rack/ageing_dialog.h"
+#include "ui/rack/expected_dialog.h"
 #include "ui/rack/family_view.h"
 #include "ui/rack/goods_in_dialog.h"
 #include "ui/rack/life_model.h"
@@ -27,6 +28,8 @@ void RackPage::goodsIn() {
     dialog.exec();
     if (!dialog.received().empty()) showPiece(dialog.received().back());
 }
+
+void RackPage::showExpected() { ExpectedDialog{session_, this}.exec(); }
 
 void RackPage::movePieces() {
     ScanMoveDialog dialog{session_, current() ? std::optional{current()->piece.id} : std::nullopt, this};

@@ -67,6 +67,7 @@ QAction* RackPage::act(const QString& name, const QKeySequence& key, void (RackP
 
 void RackPage::buildActions() {
     goodsIn_ = act(tr("Goods in"), Qt::Key_F8, &RackPage::goodsIn);
+    expected_ = act(tr("Expected"), Qt::SHIFT | Qt::Key_F8, &RackPage::showExpected);
     move_ = act(tr("Move"), Qt::Key_F6, &RackPage::movePieces);
     label_ = act(tr("Label"), Qt::Key_F7, &RackPage::labelPiece);
     scrap_ = act(tr("Scrap"), Qt::CTRL | Qt::Key_Delete, &RackPage::scrapPiece);
@@ -88,7 +89,11 @@ void RackPage::buildView() {
     view_->setFixedWidth(DetailWidth);
     right->addWidget(view_, 1);
     right->addLayout(buildActs());
-    right->addWidget(new KeyButton{goodsIn_, KeyButton::Rank::Likely});
+    auto* goods = new QHBoxLayout;
+    goods->setSpacing(2 * step);
+    goods->addWidget(new KeyButton{expected_}, 1);
+    goods->addWidget(new KeyButton{goodsIn_, KeyButton::Rank::Likely}, 2);
+    right->addLayout(goods);
     row->addLayout(right);
 }
 
@@ -167,6 +172,7 @@ QString RackPage::help() const {
         "stands "
         "the order that it is most kept for. The arrows choose a piece; its life stands on the right. F8 "
         "books goods in, "
+        "Shift+F8 notes what is expected, "
         "F6 moves many by "
         "scanner, F9 shows all that became of a sleeve, Ctrl+Z undoes what is chosen in its life.");
 }
@@ -201,10 +207,9 @@ void RackPage::filter(const QString& words) {
         session_.attempt([&] { pieces = store::findPieces(session_.shop().connection, wanted); });
     filter_->setFound(pieces);
     const int found = filter_->rowCount();
-    count_->setText(
-        found == model_->rowCount()
-            ? tr("%1 pieces").arg(QLocale().toString(found))
-            : tr("%1 of %2 pieces").arg(QLocale().toString(found), QLocale().toString(model_->rowCount())));
+    count_->setText(found == model_->rowCount()
+                        ? tr("%Ln pieces", nullptr, found)
+                        : tr("%1 of %Ln pieces", nullptr, model_->rowCount()).arg(QLocale().toString(found)));
     choose(std::max(0, table_->currentIndex().row()));
     seePieces();
 }

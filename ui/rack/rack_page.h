@@ -52,6 +52,7 @@ private:
 
     // What one does with it: rack_acts.cpp.
     void goodsIn();
+    void showExpected();
     void movePieces();
     void scrapPiece();
     void splitPiece();
@@ -69,8 +70,9 @@ private:
     QLabel* count_;
     QTableView* table_;
     PieceView* view_;
-    QAction *goodsIn_ = nullptr, *move_ = nullptr, *scrap_ = nullptr, *label_ = nullptr, *split_ = nullptr,
-            *undo_ = nullptr, *family_ = nullptr, *ageing_ = nullptr, *takeOver_ = nullptr, *save_ = nullptr;
+    QAction *goodsIn_ = nullptr, *expected_ = nullptr, *move_ = nullptr, *scrap_ = nullptr, *label_ = nullptr,
+            *split_ = nullptr, *undo_ = nullptr, *family_ = nullptr, *ageing_ = nullptr, *takeOver_ = nullptr,
+            *save_ = nullptr;
     RackReader* reader_;
     RackWorths* worths_;
     std::optional<store::PieceId> wanted_; ///< to be shown when the rack has been read

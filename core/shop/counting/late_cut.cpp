@@ -29,7 +29,8 @@ void setRest(Yield& yield, const store::StockPiece& piece, const Difference& dif
 /// The ticket named another piece: its mounting there was never made, but its belts are cut.
 void closeElsewhere(const Shop& shop, const CuttingAct& act) {
     store::Orders orders{shop.connection};
-    std::set<store::OrderId> touched{act.ticket.order};
+    std::set<store::OrderId> touched;
+    if (act.ticket.order) touched.insert(*act.ticket.order);
     for (const store::TicketCut& cut : act.mounting.cuts) {
         if (!cut.line) continue;
         const store::OrderId order = orders.orderOf(*cut.line);

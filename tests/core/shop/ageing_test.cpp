@@ -1,4 +1,5 @@
 #include "core/shop/ageing.h"
+#include "core/shop/shelf_ticket.h"
 #include "tests/core/shop/shop_fixture.h"
 
 namespace riband::shop {
@@ -101,6 +102,75 @@ TEST_CASE("A remnant that nothing can be cut from is to go; one that is asked fo
             CHECK(row.belts == 1);
         }
     CHECK(std::none_of(rows.begin(), rows.end(), [&](const Burden& row) { return row.piece.id == useful; }));
+}
+
+TEST_CASE("A remnant becomes ready belts by a ticket for the shelf, and is itself again when that is undone",
+          "[ageing]") {
+    TestShop shop;
+    const store::PieceId piece = shop.remnant(shop.h8m1200, mm(60));
+    const store::TicketId ticket = cutForShelf(shop.shop, piece, mm(20), 2);
+    CHECK_FALSE(shop.at(ticket).order);
+    const auto rows = bench(shop.shop);
+    REQUIRE(rows.size() == 1);
+    CHECK(rows.front().order.empty());
+    CHECK(rows.front().forShelf() == std::vector<Extent>{mm(20), mm(20)});
+    CHECK(shop.at(piece).reserved == um(42'500)); // the trim and two belts
+    const store::MountingId mounting = rows.front().mounting.id;
+
+    SECTION("cut: the belts lie on the shelf, 17.5 mm of the remnant are left; undone: nothing was cut") {
+        const std::int64_t width = shop.widthOn(store::Account::Rack);
+        const CutDone done = recordCut(shop.shop, {mounting});
+        CHECK_FALSE(done.orderReady);
+        REQUIRE(done.shelf.size() == 2);
+        CHECK(shop.at(done.shelf.front()).extent == mm(20));
+        CHECK(shop.widthOn(store::Account::Ready) == 40'000);
+        CHECK(shop.at(piece).extent == um(17'500));
+        CHECK(shop.at(ticket).state == store::TicketState::Cut);
+        checkRefused(shop, Why::AlreadyCut, [&] { giveUpForShelf(shop.shop, mounting); });
+        undo(shop.shop, done.movement);
+        CHECK(shop.at(piece).extent == mm(60));
+        CHECK(shop.widthOn(store::Account::Ready) == 0);
+        CHECK(shop.widthOn(store::Account::Rack) == width);
+        CHECK(shop.at(ticket).state == store::TicketState::Open);
+        giveUpForShelf(shop.shop, mounting);
+        CHECK(bench(shop.shop).empty());
+    }
+    SECTION("given up: the remnant is free, and once only") {
+        giveUpForShelf(shop.shop, mounting);
+        CHECK(shop.at(piece).reserved.isNone());
+        CHECK(shop.at(ticket).state == store::TicketState::Void);
+        checkRefused(shop, Why::AlreadyDone, [&] { giveUpForShelf(shop.shop, mounting); });
+    }
+    SECTION("a spoiled belt plans nothing again: nobody waits for it") {
+        const Replanned again = recordMiscut(shop.shop, {mounting, {1}, mm(20), um(17'500), "slipped"});
+        CHECK_FALSE(again.ticket);
+        CHECK(shop.widthOn(store::Account::Ready) == 20'000);
+    }
+    SECTION("a customer goes before the shelf") {
+        const Ordered ordered = shop.order(shop.h8m1200, mm(40), 1);
+        REQUIRE(ordered.ticket);
+        CHECK(shop.mountingOf(ordered).piece == piece);
+        CHECK(shop.at(ticket).state == store::TicketState::Void);
+        checkRefused(shop, Why::ActStays, [&] { giveUpForShelf(shop.shop, shop.mountingOf(ordered).id); });
+    }
+    CHECK(shop.disagreements().empty());
+}
+
+TEST_CASE("No ticket for the shelf is made of what can't give it", "[ageing]") {
+    TestShop shop;
+    const store::PieceId piece = shop.remnant(shop.h8m1200, mm(60));
+    const auto refused = [&](Why why, Extent width, std::int64_t belts) {
+        checkRefused(shop, why, [&] { cutForShelf(shop.shop, piece, width, belts); });
+    };
+    refused(Why::TooNarrow, mm(20), 3);
+    refused(Why::UnitMixed, ribs(2), 1);
+    refused(Why::BadQuantity, mm(20), 0);
+    const store::PieceId belt = shop.ready(shop.h8m1200, mm(30));
+    checkRefused(shop, Why::NothingToCut, [&] { cutForShelf(shop.shop, belt, mm(10), 1); });
+    shop.order(shop.h8m1200, mm(40), 1);
+    refused(Why::PieceReserved, mm(10), 1);
+    scrap(shop.shop, belt, mm(30), store::ScrapReason::Damaged, "");
+    checkRefused(shop, Why::PieceGone, [&] { cutForShelf(shop.shop, belt, mm(10), 1); });
 }
 
 } // namespace riband::shop

@@ -103,6 +103,8 @@ TEST_CASE("A shop of every older schema is brought to today's with all it held",
         CHECK(advices[0].suggested.forShelf == std::vector<AdvisedWay::ForShelf>{{mm(20), 1}});
     }
     if (version >= 10) CHECK(Takings{connection}.of(OrderId{1})->amount == Money::minor(6355));
+    if (version >= 4) CHECK(Tickets{connection}.at(TicketId{1}).order == OrderId{1});
+    if (version >= 11) CHECK_FALSE(Tickets{connection}.at(TicketId{2}).order);
     const auto flows = Flows{connection}.sums(Moment{}, Moment::max());
     CHECK(flows.empty() == (version < 3));
 }

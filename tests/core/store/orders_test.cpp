@@ -185,7 +185,7 @@ TEST_CASE("A ticket comes back as it was made", "[store][tickets]") {
 
     CHECK(tickets.byCode(ticket.code)->id == id);
     CHECK(tickets.ofMounting(mounting.id).id == id);
-    CHECK(tickets.ofOrder(ticket.order).size() == 1);
+    CHECK(tickets.ofOrder(*ticket.order).size() == 1);
     CHECK(tickets.inState(TicketState::Open).size() == 1);
     CHECK(tickets.inState(TicketState::Cut).empty());
     CHECK_THROWS_AS(tickets.at(TicketId{99}), StoreError);

@@ -1,10 +1,13 @@
 #include "core/shop/learn.h"
+#include "core/shop/order.h"
 #include "core/shop/stock.h"
 #include "core/shop/undo.h"
 #include "core/store/search.h"
 #include "core/store/upkeep.h"
 #include "tests/ui/desk_fixture.h"
+#include "ui/bench/bench_page.h"
 #include "ui/desk/page.h"
+#include "ui/rack/ageing_model.h"
 #include "ui/rack/life_model.h"
 #include "ui/rack/rack_filter.h"
 #include "ui/rack/rack_model.h"
@@ -17,7 +20,9 @@
 #include <QDir>
 #include <QFile>
 #include <QLineEdit>
+#include <QSpinBox>
 #include <QTableView>
+#include <QTableWidget>
 #include <QTest>
 #include <QThreadPool>
 
@@ -125,6 +130,142 @@ TEST_CASE("The life of a piece tells what came, what went, and where", "[rack]")
     CHECK(model.index(1, LifeModel::WhereColumn).data().toString().contains("torn"));
     model.clear();
     CHECK(model.rowCount() == 0);
+}
+
+TEST_CASE("A delivery is expected, changed, booked in part and dropped by keys", "[rack]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    goToTheRack(desk);
+    const auto retype = [](QDialog& dialog, const char* name, const char* words) {
+        field(dialog, name).selectAll();
+        QTest::keyClicks(&field(dialog, name), words);
+    };
+    const auto expected = [&] { return store::Goods{shop.connection()}.expected(); };
+    const auto inTheList = [&](Qt::Key key, Qt::KeyboardModifiers modifiers,
+                               const std::function<void(QDialog&)>& answer) {
+        answering(desk, [&](QDialog& list) {
+            answering(desk, answer);
+            QTest::keyClick(&list, key, modifiers);
+            QTest::keyClick(&list, Qt::Key_Escape);
+        });
+        desk.press(Qt::Key_F8, Qt::ShiftModifier);
+    };
+
+    inTheList(Qt::Key_F8, Qt::NoModifier, [&](QDialog& form) {
+        QTest::keyClicks(&field(form, "belt"), "S8M 960");
+        retype(form, "width", "400");
+        QTest::keyClicks(&field(form, "cost"), "61.50");
+        QTest::keyClick(&field(form, "cost"), Qt::Key_Return);
+        QTest::keyClicks(&field(form, "belt"), "T10 1250");
+        retype(form, "width", "470");
+        QTest::keyClicks(&field(form, "supplier"), "Mill Supply");
+        QTest::keyClicks(&field(form, "reference"), "P-17");
+        QTest::keyClicks(&field(form, "due"), "31.2.2026"); // no such day
+        QTest::keyClick(&form, Qt::Key_F9);
+        CHECK(form.isVisible());
+        retype(form, "due", "2026-03-09");
+        QTest::keyClick(&form, Qt::Key_F9); // the line that is typed belongs to it
+    });
+    REQUIRE(expected().size() == 1);
+    CHECK(expected().front().supplier == "Mill Supply");
+    CHECK(expected().front().due == readDate("2026-03-09"));
+    REQUIRE(expected().front().lines.size() == 2);
+    CHECK(expected().front().lines[0].costEach == Money::minor(6150));
+    CHECK(expected().front().lines[1].extent == mm(470));
+
+    inTheList(Qt::Key_F2, Qt::NoModifier, [&](QDialog& form) {
+        auto* count = form.findChild<QSpinBox*>(QStringLiteral("count"));
+        REQUIRE(count != nullptr);
+        QTest::keyClick(&form, Qt::Key_F2); // the first line into the form
+        count->selectAll();
+        QTest::keyClicks(count, "3");
+        QTest::keyClick(count, Qt::Key_Return);
+        auto* lines = form.findChild<QTableWidget*>();
+        lines->setFocus();
+        QTest::keyClick(lines, Qt::Key_Down);
+        QTest::keyClick(lines, Qt::Key_Delete, Qt::ControlModifier);
+        QTest::keyClick(&form, Qt::Key_F9);
+    });
+    REQUIRE(expected().front().lines.size() == 1);
+    CHECK(expected().front().lines[0].sleeves == 3);
+
+    answering(desk, [&](QDialog& dialog) {
+        auto* choice = dialog.findChild<QComboBox*>(QStringLiteral("expected"));
+        REQUIRE(choice != nullptr);
+        choice->setFocus();
+        QTest::keyClick(choice, Qt::Key_Down);
+        QTest::keyClick(&dialog, Qt::Key_F9);
+        QTest::keyClick(&dialog, Qt::Key_Escape);
+    });
+    desk.press(Qt::Key_F8);
+    CHECK(expected().empty()); // all three came
+    const auto kept = store::Catalogue{shop.connection()}.find(shop.belt("S8M 960"));
+    REQUIRE(kept);
+    CHECK(store::Pieces{shop.connection()}.ofBelt(kept->id).size() == 3);
+
+    inTheList(Qt::Key_F8, Qt::NoModifier, [&](QDialog& form) {
+        QTest::keyClicks(&field(form, "belt"), "XL 414");
+        QTest::keyClick(&form, Qt::Key_F9);
+    });
+    REQUIRE(expected().size() == 1);
+    inTheList(Qt::Key_Delete, Qt::ControlModifier,
+              [](QDialog& question) { QTest::keyClick(&question, Qt::Key_Return); });
+    CHECK(expected().empty());
+    CHECK(shop.disagreements().empty());
+}
+
+TEST_CASE(
+    "A remnant that is not worth its place is sent to the Bench for the shelf by a key; its costs are the "
+    "owner's",
+    "[rack]") {
+    DeskShop shop;
+    shop::order(shop.session().shop(), {.lines = {{shop.belt("H8M 1200"), mm(9), 3, "", std::nullopt, {}}},
+                                        .customer = "",
+                                        .phone = "",
+                                        .due = std::nullopt,
+                                        .note = ""});
+    const auto piece = shop.piece("H8M 1200", mm(18), cutting::PieceKind::Remnant);
+    DeskWindow desk{shop};
+    goToTheRack(desk);
+    const auto read = [](QDialog& dialog) -> QTableView& {
+        auto* table = dialog.findChild<QTableView*>();
+        REQUIRE(table != nullptr);
+        for (int i = 0; i < 1000 && table->model()->rowCount() == 0; ++i) {
+            QThreadPool::globalInstance()->waitForDone();
+            QApplication::processEvents();
+        }
+        return *table;
+    };
+    answering(desk, [&](QDialog& dialog) {
+        CHECK(read(dialog).model()->rowCount() == 1);
+        CHECK_FALSE(read(dialog).isColumnHidden(AgeingModel::CostColumn));
+        QTest::keyClick(&dialog, Qt::Key_F8);
+        QTest::keyClick(&dialog, Qt::Key_Escape);
+    });
+    desk.press(Qt::Key_F10);
+    const auto tickets = store::Tickets{shop.connection()}.inState(store::TicketState::Open);
+    REQUIRE(tickets.size() == 2);
+    CHECK_FALSE(tickets.back().order);
+    CHECK(tickets.back().mountings.front().piece == piece);
+    CHECK(tickets.back().mountings.front().cuts.front().extent == mm(9));
+    CHECK(QFile::exists(
+        QDir{shop.papers()}.filePath("ticket-" + QString::fromStdString(tickets.back().code) + ".pdf")));
+    CHECK(desk.window().bench().waiting() == 2);
+
+    store::Transaction transaction{shop.connection()};
+    const auto manager = store::People{shop.connection()}.add("SM", "S. Mercer", store::Role::StockManager);
+    transaction.commit();
+    shop.session().actAs(manager);
+    shop.piece("XL 414", mm(3), cutting::PieceKind::Remnant);
+    goToTheRack(desk);
+    answering(desk, [&](QDialog& dialog) {
+        QTableView& table = read(dialog);
+        CHECK(table.isColumnHidden(AgeingModel::CostColumn));
+        REQUIRE(table.model()->rowCount() > 0);
+        CHECK(table.model()->index(0, AgeingModel::CostColumn).data().toString().isEmpty());
+        QTest::keyClick(&dialog, Qt::Key_Escape);
+    });
+    desk.press(Qt::Key_F10);
 }
 
 namespace {
