@@ -4,6 +4,7 @@
 #include "tests/core/shop/shop_fixture.h"
 
 #include "core/shop/reports/waste.h"
+#include "core/shop/shelf_ticket.h"
 #include "core/store/verify.h"
 
 #include <map>
@@ -26,7 +27,7 @@ public:
     void act() {
         const std::string before = shop_.everything();
         try {
-            switch (number(0, 24)) {
+            switch (number(0, 25)) {
             case 0:
             case 1:
                 return deliver();
@@ -65,6 +66,8 @@ public:
             case 22:
             case 23:
                 return count();
+            case 24:
+                return fillShelf();
             default:
                 return planAgain();
             }
@@ -83,6 +86,7 @@ public:
 
     int refused() const { return refused_; }
     int undone() const { return undone_; }
+    int forShelf() const { return forShelf_; }
     const RandomCounts& counts() const { return counts_; }
     std::int64_t cutMountings() const { return cuts_; }
     std::size_t voided() const { return voided_; }
@@ -185,6 +189,17 @@ private:
         for (const store::TicketCut& cut : row->mounting.cuts)
             miscut.good.push_back(number(0, cut.count));
         recordMiscut(shop_.shop, miscut);
+    }
+
+    /// A piece into ready belts without an order, or the last such ticket given up.
+    void fillShelf() {
+        if (const auto row = oneIn(3) ? anyMounting() : std::nullopt)
+            return giveUpForShelf(shop_.shop, row->mounting.id);
+        const std::vector<store::StockPiece> pieces = store::Pieces{shop_.connection}.all();
+        const store::StockPiece* piece = any(pieces);
+        if (!piece) return;
+        cutForShelf(shop_.shop, piece->id, anyWidth(piece->extent.unit()), number(0, 3));
+        ++forShelf_;
     }
 
     void changeMind() {
@@ -371,7 +386,7 @@ private:
     std::mt19937 random_;
     RandomCounts counts_{shop_, random_};
     std::map<bool, std::int64_t> bought_; ///< by whether ribbed
-    int refused_ = 0, undone_ = 0;
+    int refused_ = 0, undone_ = 0, forShelf_ = 0;
     std::int64_t cuts_ = 0;
     std::size_t voided_ = 0;
 };
@@ -390,7 +405,9 @@ TEST_CASE("Whatever people do, the book agrees and no width is lost", "[random]"
     // The acts were of both kinds, done and refused.
     CHECK(shop.refused() > 5);
     CHECK(shop.cutMountings() > 10);
-    CHECK(shop.undone() > 3);
+    CHECK(shop.undone() > 1);
+    CHECK(shop.forShelf() > 0);
+    CHECK(shop.counts().approved() > 0);
     CHECK(shop.counts().scans() > 10);
     CHECK(shop.counts().settled() > 5);
     CHECK(shop.counts().countered() > 0);

@@ -7,6 +7,17 @@
 
 namespace riband::shop {
 
+RandomCounts::RandomCounts(TestShop& shop, std::mt19937& random) : shop_{shop}, random_{random} {
+    store::Transaction transaction{shop.connection};
+    store::People people{shop.connection};
+    manager_ = people.add("SM", "S. Mercer", store::Role::StockManager);
+    otherClerk_ = people.add("OC", "O. Cooper", store::Role::Clerk);
+    store::ShopSettings settings = store::Settings{shop.connection}.read();
+    settings.counting.approveOver = Money::minor(50);
+    store::Settings{shop.connection}.write(settings);
+    transaction.commit();
+}
+
 std::int64_t RandomCounts::number(std::int64_t from, std::int64_t to) {
     return std::uniform_int_distribution<std::int64_t>{from, to}(random_);
 }
@@ -87,9 +98,28 @@ void RandomCounts::settleAny() {
     const Finding& finding =
         open[static_cast<std::size_t>(number(0, static_cast<std::int64_t>(open.size()) - 1))];
     const auto last = static_cast<std::int64_t>(finding.proposals.size()) - 1;
-    settle(shop_.shop, finding.difference,
-           finding.proposals[static_cast<std::size_t>(oneIn(3) ? number(0, last) : 0)]);
-    ++settled_;
+    settleAs(finding, finding.proposals[static_cast<std::size_t>(oneIn(3) ? number(0, last) : 0)]);
+}
+
+/// By the clerk alone, or allowed by another clerk or by the stock manager; beyond the limit only the last
+/// will do, and the book says who it was.
+void RandomCounts::settleAs(const Finding& finding, const counting::Proposal& proposal) {
+    const bool needed = needsApproval(finding, proposal);
+    const std::optional<store::PersonId> asked[] = {std::nullopt, otherClerk_, manager_, manager_};
+    const auto allows = asked[number(0, 3)];
+    try {
+        const Settled settled = settle(shop_.shop, finding.difference, proposal, allows);
+        CHECK((!needed || allows == manager_));
+        const auto written = store::Counts{shop_.connection}.settlement(settled.settlements.front());
+        REQUIRE(written);
+        CHECK(written->person == shop_.shop.person);
+        CHECK(written->approved == (needed ? std::optional{manager_} : std::nullopt));
+        approved_ += needed ? 1 : 0;
+        ++settled_;
+    } catch (const Refusal& refusal) {
+        CHECK((refusal.why() == Refusal::Why::NeedsApproval) == (needed && allows != manager_));
+        throw;
+    }
 }
 
 void RandomCounts::counterAny() {

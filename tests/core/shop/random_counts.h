@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/shop/counting/findings.h"
 #include "core/store/counts.h"
 #include "tests/core/shop/shop_fixture.h"
 
@@ -11,12 +12,14 @@ namespace riband::shop {
 /// closing, settling by any proposal, countering any settlement. A refused act changes nothing.
 class RandomCounts {
 public:
-    RandomCounts(TestShop& shop, std::mt19937& random) : shop_{shop}, random_{random} {}
+    /// The clerk of the shop counts; what is worth more than a little needs the stock manager.
+    RandomCounts(TestShop& shop, std::mt19937& random);
     /// `belt` is what a find would be.
     void act(const belt::Belt& belt, Unit unit);
 
     int scans() const { return scans_; }
     int settled() const { return settled_; }
+    int approved() const { return approved_; } ///< settlements that another person allowed
     int countered() const { return countered_; }
 
 private:
@@ -29,6 +32,7 @@ private:
     void find(const belt::Belt& belt, Unit unit);
     void close();
     void settleAny();
+    void settleAs(const Finding& finding, const counting::Proposal& proposal);
     void counterAny();
 
     /// A piece that is to be measured a second time.
@@ -42,7 +46,8 @@ private:
     TestShop& shop_;
     std::mt19937& random_;
     std::optional<Again> again_{};
-    int scans_ = 0, settled_ = 0, countered_ = 0;
+    store::PersonId manager_{0}, otherClerk_{0};
+    int scans_ = 0, settled_ = 0, approved_ = 0, countered_ = 0;
 };
 
 } // namespace riband::shop

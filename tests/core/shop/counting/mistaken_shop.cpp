@@ -10,8 +10,9 @@ namespace {
 constexpr std::int64_t trim = 2'500;
 }
 
-MistakenShop::MistakenShop(unsigned seed, int belts, int piecesEach, int mistakes, std::int64_t noise)
-    : random_{seed}, noise_{noise} {
+MistakenShop::MistakenShop(unsigned seed, int belts, int piecesEach, int mistakes, std::int64_t noise,
+                           Fall fall)
+    : random_{seed}, noise_{noise}, fall_{fall} {
     manager_ = store::People{connection}.add("CD", "C. Dyer", store::Role::StockManager);
     furnish(belts, piecesEach);
     for (int tries = 0; static_cast<int>(made_.size()) < mistakes && tries < 20 * mistakes; ++tries)
@@ -35,10 +36,16 @@ void MistakenShop::furnish(int belts, int piecesEach) {
     }
 }
 
+/// What has no label any more, or is gone, is in nobody's hands.
+bool MistakenShop::mayBeTouched(store::PieceId piece) const {
+    if (fall_ == Fall::Apart) return !touched_.contains(piece);
+    return !lost_.contains(piece) && truth_.at(piece) > 60'000;
+}
+
 std::optional<store::PieceId> MistakenShop::untouched(const belt::Belt& belt) {
     std::vector<store::PieceId> free;
     for (const auto& [piece, width] : truth_)
-        if (beltOf_.at(piece) == belt && !touched_.contains(piece) && width > 60'000) free.push_back(piece);
+        if (beltOf_.at(piece) == belt && mayBeTouched(piece) && width > 60'000) free.push_back(piece);
     if (free.empty()) return std::nullopt;
     return free[static_cast<std::size_t>(number(0, static_cast<std::int64_t>(free.size()) - 1))];
 }
@@ -55,10 +62,10 @@ bool MistakenShop::cutWithoutRecord(bool fromOther) {
     const std::int64_t width = 1'000 * number(10, 40);
     const Ordered ordered = order(belt, um(width), 1);
     const store::PieceId planned = mountingOf(ordered).piece;
-    if (touched_.contains(planned)) return false; // the order stays open, as others do
+    if (!mayBeTouched(planned)) return false; // the order stays open, as others do
     touched_.insert(planned);
     const auto piece = fromOther ? untouched(belt) : std::optional{planned};
-    if (!piece) return false;
+    if (!piece || (fromOther && piece == planned)) return false;
     touched_.insert(*piece);
     truth_.at(*piece) -= trim + width;
     made_.push_back({fromOther ? Mistake::CutFromOther : Mistake::CutNotRecorded, *piece, ordered.order});
@@ -72,10 +79,10 @@ bool MistakenShop::cutWrongPiece() {
     const std::int64_t width = 1'000 * number(10, 40);
     const Ordered ordered = order(belt, um(width), 1);
     const store::PieceId planned = mountingOf(ordered).piece;
-    if (touched_.contains(planned)) return false;
+    if (!mayBeTouched(planned)) return false;
     touched_.insert(planned);
     const auto other = untouched(belt);
-    if (!other) return false;
+    if (!other || other == planned) return false;
     touched_.insert(*other);
     cutAll(ordered); // the book takes it from the planned one
     truth_.at(*other) -= trim + width;
@@ -90,13 +97,15 @@ bool MistakenShop::mistypeRest() {
     const std::int64_t width = 1'000 * number(10, 40);
     const Ordered ordered = order(beltOf_.at(*first), um(width), 1);
     const store::PieceId piece = mountingOf(ordered).piece;
-    if (touched_.contains(piece)) return false;
+    if (!mayBeTouched(piece)) return false;
     touched_.insert(piece);
     const std::int64_t left = truth_.at(piece) - trim - width;
     for (const std::int64_t typed : counting::transpositionsOf(left, Unit::Micrometre)) {
         if (typed < 20'000 || typed >= at(piece).extent.count()) continue;
         recordCut(shop, {mountingOf(ordered).id, um(typed), {}, ""});
         truth_.at(piece) = left;
+        // The rest was measured: what the book did not know of the piece before, that made good.
+        std::erase_if(made_, [&](const Made& made) { return made.piece == piece; });
         made_.push_back({Mistake::Transposed, piece, {}});
         return true;
     }
@@ -164,6 +173,12 @@ void MistakenShop::acceptFirstProposals() {
 std::optional<Explanation> MistakenShop::settledAs(store::PieceId piece) const {
     const auto found = settled_.find(piece);
     return found == settled_.end() ? std::nullopt : std::optional{found->second};
+}
+
+bool MistakenShop::happened(store::PieceId piece, Explanation what) const {
+    return std::any_of(made_.begin(), made_.end(), [&](const Made& made) {
+        return made.piece == piece && rightFor(made.mistake) == what;
+    });
 }
 
 Explanation MistakenShop::rightFor(Mistake mistake) {

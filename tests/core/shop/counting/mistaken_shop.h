@@ -10,7 +10,8 @@
 
 namespace riband::shop {
 
-/// A shop in which people made mistakes that are known here and not in its book: each on a piece of its own.
+/// A shop in which people made mistakes that are known here and not in its book: each on a piece of its own,
+/// or, harder to tell, wherever they fall, several on one piece.
 /// The book is then counted, and the first proposal of each difference is accepted.
 class MistakenShop : public TestShop {
 public:
@@ -30,8 +31,10 @@ public:
         std::optional<store::OrderId> order; ///< whose belts were really cut
     };
 
+    enum class Fall { Apart, Anywhere };
     /// `noise`: every measurement is off by up to so many micrometres.
-    MistakenShop(unsigned seed, int belts, int piecesEach, int mistakes, std::int64_t noise);
+    MistakenShop(unsigned seed, int belts, int piecesEach, int mistakes, std::int64_t noise,
+                 Fall fall = Fall::Apart);
 
     void count();
     void acceptFirstProposals();
@@ -39,8 +42,12 @@ public:
     const std::vector<Made>& made() const { return made_; }
     /// What is really there, by the label that it has or had.
     const std::map<store::PieceId, std::int64_t>& truth() const { return truth_; }
+    using Settled = std::map<store::PieceId, store::Explanation>;
     /// What each piece's difference was settled as.
+    const Settled& settled() const { return settled_; }
     std::optional<store::Explanation> settledAs(store::PieceId piece) const;
+    /// Whether somebody did that to the piece.
+    bool happened(store::PieceId piece, store::Explanation what) const;
     static store::Explanation rightFor(Mistake mistake);
     static const char* nameOf(Mistake mistake);
 
@@ -48,6 +55,7 @@ private:
     std::int64_t number(std::int64_t from, std::int64_t to);
     void furnish(int belts, int piecesEach);
     bool make(Mistake mistake);
+    bool mayBeTouched(store::PieceId piece) const;
     std::optional<store::PieceId> untouched(const belt::Belt& belt);
     std::optional<store::PieceId> anyUntouched();
     std::int64_t used(store::PieceId piece) const;
@@ -58,13 +66,14 @@ private:
 
     std::mt19937 random_;
     std::int64_t noise_;
+    Fall fall_;
     store::PersonId manager_{0};
     std::vector<belt::Belt> belts_;
     std::map<store::PieceId, std::int64_t> truth_;
     std::map<store::PieceId, belt::Belt> beltOf_;
     std::set<store::PieceId> touched_, lost_;
     std::vector<Made> made_;
-    std::map<store::PieceId, store::Explanation> settled_;
+    Settled settled_;
 };
 
 } // namespace riband::shop
