@@ -1,5 +1,6 @@
 #include "ui/bench/bench_page.h"
 
+#include "core/shop/shelf_ticket.h"
 #include "ui/bench/bench_delegate.h"
 #include "ui/bench/bench_model.h"
 #include "ui/bench/miscut_dialog.h"
@@ -9,6 +10,7 @@
 #include "ui/bench/record_dialog.h"
 #include "ui/bench/together_dialog.h"
 #include "ui/desk/labels.h"
+#include "ui/desk/list_file.h"
 #include "ui/desk/paper_tray.h"
 #include "ui/look/key_button.h"
 #include "ui/look/look.h"
@@ -31,6 +33,12 @@ std::vector<std::string> shaftNames(const cutting::Cutter& cutter) {
     for (const auto& shaft : cutter.shafts)
         names.push_back(shaft.name);
     return names;
+}
+
+QStringList listRow(const shop::BenchMounting& mounting) {
+    return {text(mounting.ticket),           text(mounting.order),      text(mounting.customer),
+            text(mounting.belt.designation), text(mounting.piece.code), text(mounting.piece.place),
+            shown(mounting.piece.extent),    shownCuts(mounting)};
 }
 
 } // namespace
@@ -59,6 +67,8 @@ void BenchPage::buildActions() {
     order_ = act(tr("Its order"), Qt::Key_F4, &BenchPage::openOrder);
     orders_ = act(tr("Orders at work"), Qt::Key_F5, &BenchPage::openOrders);
     together_ = act(tr("Cut together"), Qt::Key_F8, &BenchPage::cutTogether);
+    giveUp_ = act(tr("Not for the shelf"), Qt::CTRL | Qt::Key_Delete, &BenchPage::giveUp);
+    save_ = act(tr("Save the list"), Qt::CTRL | Qt::Key_E, &BenchPage::saveShownList);
     print_ = act(tr("Print the ticket"), QKeySequence::Print, &BenchPage::printTicket);
 }
 
@@ -77,6 +87,8 @@ void BenchPage::buildView() {
     left->addWidget(list_, 1);
     left->addWidget(new KeyButton{together_});
     left->addWidget(new KeyButton{orders_});
+    left->addWidget(new KeyButton{giveUp_});
+    left->addWidget(new KeyButton{save_});
     auto* right = new QVBoxLayout;
     right->setSpacing(3 * step);
     right->addWidget(view_, 1);
@@ -103,7 +115,8 @@ QString BenchPage::help() const {
         "What waits at the cutter, in the order that changes shafts least. Set up by the steps, cut at the "
         "stops, then press Enter or F9 and type the rest as you measured it: trim, belts and rest are "
         "booked at once, and labels are made. F6 books a belt that was spoiled and plans again. F8 finds "
-        "what could be cut in fewer mountings.");
+        "what could be cut in fewer mountings. What is cut for the shelf alone is given up with "
+        "Ctrl+Delete.");
 }
 
 void BenchPage::count() {
@@ -131,8 +144,11 @@ const store::MountingId* BenchPage::currentMounting() const {
 
 void BenchPage::showCurrent() {
     const bool any = currentMounting() != nullptr;
-    for (QAction* action : {record_, miscut_, order_, print_})
+    const bool forShelf = any && model_->mounting(list_->currentIndex().row()).mounting.onlyForShelf();
+    for (QAction* action : {record_, miscut_, print_})
         action->setEnabled(any);
+    order_->setEnabled(any && !forShelf);
+    giveUp_->setEnabled(forShelf);
     if (any)
         view_->show(model_->mounting(list_->currentIndex().row()), session_.settings());
     else
@@ -210,9 +226,29 @@ void BenchPage::openOrder() {
     std::optional<store::Order> order;
     session_.attempt([&] {
         const auto ticket = store::Tickets{session_.shop().connection}.ofMounting(mounting.mounting.id);
-        order = store::Orders{session_.shop().connection}.at(ticket.order);
+        if (ticket.order) order = store::Orders{session_.shop().connection}.at(*ticket.order);
     });
     if (order) OrderDialog{session_, order->id, this}.exec();
+}
+
+/// A remnant that was to become ready belts stays what it is.
+void BenchPage::giveUp() {
+    if (!currentMounting()) return;
+    const shop::BenchMounting mounting = model_->mounting(list_->currentIndex().row());
+    if (!session_.attempt([&] { shop::giveUpForShelf(session_.shop(), mounting.mounting.id); })) return;
+    session_.touch();
+    session_.tell(tr("%1 is not cut for the shelf.").arg(text(mounting.piece.code)));
+}
+
+void BenchPage::saveShownList() {
+    session_.attempt([&] {
+        ListRows list{QStringLiteral("bench"),
+                      {tr("Ticket"), tr("Order"), tr("Customer"), tr("Belt"), tr("Piece"), tr("Place"),
+                       tr("Width"), tr("Cuts")}};
+        for (int row = 0; row < model_->rowCount(); ++row)
+            list.rows.push_back(listRow(model_->mounting(row)));
+        session_.tell(tr("The list is in %1.").arg(saveList(session_, list)));
+    });
 }
 
 void BenchPage::cutTogether() { TogetherDialog{session_, this}.exec(); }

@@ -38,6 +38,8 @@ private:
     void openOrder();
     void openOrders();
     void cutTogether();
+    void giveUp();
+    void saveShownList();
     void printTicket();
     QString wordsFor(const shop::BenchMounting& mounting, const shop::CutDone& done) const;
 
@@ -46,7 +48,7 @@ private:
     QListView* list_;
     MountingView* view_;
     QAction *record_ = nullptr, *miscut_ = nullptr, *order_ = nullptr, *orders_ = nullptr, *print_ = nullptr,
-            *together_ = nullptr;
+            *together_ = nullptr, *giveUp_ = nullptr, *save_ = nullptr;
     int waiting_ = 0;
 };
 

@@ -5,6 +5,7 @@
 #include "ui/bench/orders_model.h"
 #include "ui/bench/payment_action.h"
 #include "ui/desk/labels.h"
+#include "ui/desk/list_file.h"
 #include "ui/desk/paper_tray.h"
 #include "ui/look/key_button.h"
 #include "ui/look/look.h"
@@ -71,6 +72,7 @@ void OrdersDialog::buildActions() {
     paid_ = new PaymentAction{this};
     addAction(paid_);
     open_ = act(tr("Open"), Qt::Key_F4, &OrdersDialog::openOrder);
+    save_ = act(tr("Save the list"), Qt::CTRL | Qt::Key_E, &OrdersDialog::saveShownList);
     together_ = act(tr("Cut together"), Qt::Key_F5, &OrdersDialog::cutTogether);
 }
 
@@ -97,7 +99,14 @@ void OrdersDialog::buildView() {
     buttons->addWidget(new KeyButton{paid_});
     buttons->addWidget(new KeyButton{open_});
     buttons->addWidget(new KeyButton{together_});
+    buttons->addWidget(new KeyButton{save_});
     column->addLayout(buttons);
+}
+
+void OrdersDialog::saveShownList() {
+    session_.attempt([&] {
+        session_.tell(tr("The list is in %1.").arg(saveList(session_, *model_, QStringLiteral("orders"))));
+    });
 }
 
 void OrdersDialog::refresh() {

@@ -29,12 +29,13 @@ private:
     void openOrder();
     void handOver();
     void cutTogether();
+    void saveShownList();
 
     Session& session_;
     OrdersModel* model_;
     QTableView* table_;
     PaymentAction* paid_ = nullptr;
-    QAction *open_ = nullptr, *handOver_ = nullptr, *together_ = nullptr;
+    QAction *open_ = nullptr, *handOver_ = nullptr, *together_ = nullptr, *save_ = nullptr;
 };
 
 } // namespace riband::ui

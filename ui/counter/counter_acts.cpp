@@ -5,6 +5,7 @@
 #include "ui/counter/customer_dialog.h"
 #include "ui/counter/parked_dialog.h"
 #include "ui/counter/pick_form.h"
+#include "ui/counter/ways_model.h"
 #include "ui/counter/why_dialog.h"
 #include "ui/desk/paper_tray.h"
 #include "ui/words/tr.h"
@@ -41,10 +42,31 @@ void CounterPage::buildActions() {
     actions_.edit = act(tr("Change the line"), Qt::Key_F2, &CounterPage::editLine);
     actions_.remove = act(tr("Remove the line"), Qt::CTRL | Qt::Key_Delete, &CounterPage::removeLine);
     print_ = act(tr("Print the last ticket"), QKeySequence::Print, &CounterPage::printTicket);
+    act(tr("Save the lines of the order"), Qt::CTRL | Qt::Key_E, &CounterPage::saveOrderLines);
+    act(tr("Save the other ways"), Qt::CTRL | Qt::SHIFT | Qt::Key_E, &CounterPage::saveWays);
     print_->setEnabled(false);
     for (int digit = 0; digit < 9; ++digit)
         new QShortcut{Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + digit), this,
                       [this, digit] { choices_->pick(static_cast<std::size_t>(digit)); }};
+}
+
+void CounterPage::saveShown(const ListRows& list) {
+    if (list.rows.empty()) return session_.tell(tr("The list is empty: there is nothing to save."));
+    session_.attempt([&] { session_.tell(tr("The list is in %1.").arg(saveList(session_, list))); });
+}
+
+void CounterPage::saveOrderLines() { saveShown(slip_->lines()); }
+
+void CounterPage::saveWays() {
+    ListRows list{QStringLiteral("ways"), {tr("Cut from"), tr("Piece"), tr("Leaves"), tr("Costs more")}};
+    for (int row = 0; row < waysModel_->rowCount(); ++row) {
+        QStringList cells;
+        for (const int role :
+             {WaysModel::NameRole, WaysModel::PieceRole, WaysModel::LeavesRole, WaysModel::ExtraRole})
+            cells << waysModel_->index(row).data(role).toString();
+        list.rows.push_back(cells);
+    }
+    saveShown(list);
 }
 
 void CounterPage::start() {

@@ -4,6 +4,7 @@
 #include "ui/counter/inquiry.h"
 #include "ui/counter/order_in_hand.h"
 #include "ui/counter/order_slip.h"
+#include "ui/desk/list_file.h"
 #include "ui/desk/page.h"
 #include "ui/desk/session.h"
 #include "ui/desk/stock_reader.h"
@@ -102,6 +103,9 @@ private:
     void removeLine();
     void pickOrType();
     void printTicket();
+    void saveOrderLines();
+    void saveWays();
+    void saveShown(const ListRows& list);
     void start();
     using KeepAside = store::OrderId (*)(const shop::Shop&, const shop::Draft&,
                                          std::optional<store::OrderId>);

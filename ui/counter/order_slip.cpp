@@ -103,6 +103,18 @@ std::optional<std::size_t> OrderSlip::chosenLine() const {
     return static_cast<std::size_t>(row);
 }
 
+ListRows OrderSlip::lines() const {
+    ListRows list{QStringLiteral("order-lines"),
+                  {tr("How many"), tr("Belt"), tr("Width"), tr("As said"), tr("Amount without tax")}};
+    for (int row = 0; row < model_->rowCount(); ++row) {
+        const SlipLine& line = model_->line(row);
+        list.rows.push_back({QString::number(line.line.quantity), text(line.belt.designation),
+                             shown(line.line.extent), text(line.line.said),
+                             shown(line.price.net, session_.currency())});
+    }
+    return list;
+}
+
 /// The labels stay and only their words change: making them anew would cost more than all the rest of a key.
 void OrderSlip::buildBreakdown() {
     breakdownBox_ = new QWidget;

@@ -2,6 +2,7 @@
 
 #include "ui/counter/order_in_hand.h"
 #include "ui/counter/price_lines.h"
+#include "ui/desk/list_file.h"
 #include "ui/desk/session.h"
 
 #include <QWidget>
@@ -31,6 +32,8 @@ public:
     /// The line that Change and Remove act on; none if there is none.
     std::optional<std::size_t> chosenLine() const;
     QListView& list() { return *list_; }
+    /// What stands on the slip.
+    ListRows lines() const;
 
 private:
     void buildView(const SlipActions& actions);

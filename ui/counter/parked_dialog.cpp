@@ -1,9 +1,11 @@
 #include "ui/counter/parked_dialog.h"
 
 #include "ui/desk/labels.h"
+#include "ui/desk/list_file.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
+#include <QAction>
 #include <QDialogButtonBox>
 #include <QListWidget>
 #include <QPushButton>
@@ -13,17 +15,22 @@ namespace riband::ui {
 
 namespace {
 
-QString rowOf(const store::Order& order, const shop::Shop& shop) {
-    const QString who = order.customerName.empty() ? ParkedDialog::tr("walk-in") : text(order.customerName);
+QStringList cellsOf(const store::Order& order, const shop::Shop& shop) {
     QStringList lines;
     store::Catalogue catalogue{shop.connection};
     for (const auto& line : order.lines)
         lines << ParkedDialog::tr("%1 × %2, %3", "quantity, belt, width")
                      .arg(line.quantity)
                      .arg(text(catalogue.at(line.belt).designation), shown(line.extent));
+    return {text(order.code), say(order.state),
+            order.customerName.empty() ? ParkedDialog::tr("walk-in") : text(order.customerName),
+            shown(dayOf(order.made)), lines.join(QStringLiteral("; "))};
+}
+
+QString rowOf(const store::Order& order, const shop::Shop& shop) {
+    const QStringList cells = cellsOf(order, shop);
     return ParkedDialog::tr("%1 · %2 · %3 · %4\n%5", "code, state, customer, day, lines")
-        .arg(text(order.code), say(order.state), who, shown(dayOf(order.made)),
-             lines.join(QStringLiteral("; ")));
+        .arg(cells[0], cells[1], cells[2], cells[3], cells[4]);
 }
 
 } // namespace
@@ -31,6 +38,10 @@ QString rowOf(const store::Order& order, const shop::Shop& shop) {
 ParkedDialog::ParkedDialog(Session& session, QWidget* parent)
     : QDialog{parent}, session_{session}, list_{new QListWidget} {
     setWindowTitle(tr("Parked and quoted orders"));
+    auto* save = new QAction{tr("Save the list"), this};
+    save->setShortcut(Qt::CTRL | Qt::Key_E);
+    connect(save, &QAction::triggered, this, &ParkedDialog::saveShownList);
+    addAction(save);
     resize(640, 420);
     buildView();
     session_.attempt([&] { fill(); });
@@ -39,7 +50,7 @@ ParkedDialog::ParkedDialog(Session& session, QWidget* parent)
 void ParkedDialog::buildView() {
     list_->setAccessibleName(windowTitle());
     auto* column = new QVBoxLayout{this};
-    column->addWidget(label(tr("Enter takes one up again."), "remark"));
+    column->addWidget(label(tr("Enter takes one up again; Ctrl+E saves the list."), "remark"));
     column->addWidget(list_, 1);
     auto* buttons = new QDialogButtonBox{QDialogButtonBox::Ok | QDialogButtonBox::Cancel};
     buttons->button(QDialogButtonBox::Ok)->setText(tr("&Take up"));
@@ -47,6 +58,14 @@ void ParkedDialog::buildView() {
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(list_, &QListWidget::itemDoubleClicked, this, &QDialog::accept);
     column->addWidget(buttons);
+}
+
+void ParkedDialog::saveShownList() {
+    ListRows list{QStringLiteral("parked"),
+                  {tr("Order"), tr("State"), tr("Customer"), tr("Day"), tr("Lines")}};
+    for (const store::Order& order : orders_)
+        list.rows.push_back(cellsOf(order, session_.shop()));
+    session_.attempt([&] { session_.tell(tr("The list is in %1.").arg(saveList(session_, list))); });
 }
 
 void ParkedDialog::fill() {

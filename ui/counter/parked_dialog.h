@@ -20,6 +20,7 @@ public:
 private:
     void buildView();
     void fill();
+    void saveShownList();
     Session& session_;
     QListWidget* list_;
     std::vector<store::Order> orders_;

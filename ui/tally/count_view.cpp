@@ -160,6 +160,20 @@ void CountView::listMarked() {
     }
 }
 
+ListRows CountView::list() const {
+    if (!tally_.count()) return plan_->list();
+    ListRows list{QStringLiteral("not-seen"), {tr("Code"), tr("Belt"), tr("Remark")}};
+    const store::Catalogue catalogue{session_.shop().connection};
+    const auto add = [&](const store::StockPiece& piece, const QString& remark) {
+        list.rows.push_back({text(piece.code), text(catalogue.at(piece.belt).designation), remark});
+    };
+    for (const store::StockPiece& piece : shop::toMeasureAgain(session_.shop(), *tally_.count()))
+        add(piece, tr("measure again"));
+    for (const store::StockPiece& piece : shop::notSeen(session_.shop(), *tally_.count()))
+        add(piece, {});
+    return list;
+}
+
 void CountView::listAgain(store::CountId count) {
     for (const store::StockPiece& piece : shop::toMeasureAgain(session_.shop(), count))
         list_->addItem(tr("%1 · measure again").arg(text(piece.code)));

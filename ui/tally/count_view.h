@@ -1,5 +1,6 @@
 #pragma once
 
+#include "ui/desk/list_file.h"
 #include "ui/tally/tally.h"
 
 #include <QWidget>
@@ -24,6 +25,8 @@ public:
     /// Counts the marked place of the day's plan.
     void start();
     const PlanView& plan() const { return *plan_; }
+    /// What nobody has seen yet at the place that is counted, without figures; else the day's plan.
+    ListRows list() const;
 
 signals:
     /// The shop's pieces are not what they were.

@@ -161,6 +161,16 @@ const std::vector<PieceTask>& PlanView::why() const {
     return row ? row->why : none;
 }
 
+ListRows PlanView::list() const {
+    ListRows list{QStringLiteral("to-count"), {tr("Place"), tr("What"), tr("Pieces")}};
+    for (std::size_t row = 0; row < rows_.size(); ++row) {
+        const QString words = list_->item(static_cast<int>(row))->text();
+        list.rows.push_back({text(rows_[row].place), words.section(QLatin1Char('\n'), 1),
+                             rows_[row].open ? QString{} : QString::number(rows_[row].why.size())});
+    }
+    return list;
+}
+
 void PlanView::mark(int by) {
     if (list_->count() > 0) list_->setCurrentRow(std::clamp(list_->currentRow() + by, 0, list_->count() - 1));
 }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/shop/counting/plan.h"
+#include "ui/desk/list_file.h"
 #include "ui/review/reading.h"
 
 #include <QWidget>
@@ -24,6 +25,8 @@ public:
     std::optional<store::CountId> openCount() const;
     /// Its pieces, those that gain most first; of an open count nothing.
     const std::vector<shop::counting::PieceTask>& why() const;
+    /// The day's plan as it stands.
+    ListRows list() const;
     /// Marks another line, so many below.
     void mark(int by);
     bool settled() const { return !reading_->running(); }

@@ -109,6 +109,21 @@ void SettleView::showFinding() {
     proposals_->setCurrentRow(0);
 }
 
+ListRows SettleView::rows() const {
+    ListRows list{QStringLiteral("differences"),
+                  {tr("Place"), tr("Piece"), tr("Belt"), tr("Difference"), tr("Worth"),
+                   tr("What may have happened"), tr("Likely, %")}};
+    for (const shop::Finding& finding : findings_) {
+        const bool known = !finding.proposals.empty();
+        list.rows.push_back(
+            {text(finding.place), nameOf(finding), text(finding.belt), say(finding),
+             shown(finding.value, session_.currency()),
+             known ? say(finding.proposals.front(), finding, session_.shop().connection) : QString{},
+             known ? QString::number(std::lround(finding.proposals.front().likelihood * 100)) : QString{}});
+    }
+    return list;
+}
+
 void SettleView::mark(int number) {
     if (number >= 1 && number <= proposals_->count()) proposals_->setCurrentRow(number - 1);
 }

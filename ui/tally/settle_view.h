@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/shop/counting/settle.h"
+#include "ui/desk/list_file.h"
 #include "ui/desk/session.h"
 
 #include <QWidget>
@@ -19,6 +20,8 @@ public:
     void refresh();
     int waiting() const { return static_cast<int>(findings_.size()); }
     QListWidget& list() { return *list_; }
+    /// The differences, each with what most likely happened.
+    ListRows rows() const;
     /// Marks the proposal with this number, from 1.
     void mark(int number);
     /// Accepts the marked proposal. False if nothing was settled.

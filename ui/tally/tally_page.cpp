@@ -50,6 +50,7 @@ void TallyPage::buildActions() {
     start_ = act(tr("Count it"), Qt::Key_F5, &TallyPage::startPlace);
     turn_ = act(tr("Settle"), Qt::Key_F4, &TallyPage::turn);
     takeBack_ = act(tr("Take back"), Qt::Key_F6, &TallyPage::takeBack);
+    save_ = act(tr("Save the list"), Qt::CTRL | Qt::Key_E, &TallyPage::saveShownList);
     accept_ = act(tr("Accept"), Qt::Key_F9, &TallyPage::accept);
 }
 
@@ -58,7 +59,7 @@ QWidget* TallyPage::buildButtons() {
     auto* row = new QHBoxLayout{box};
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(2 * step);
-    for (QAction* action : {method_, turn_, takeBack_, start_, close_, accept_}) {
+    for (QAction* action : {method_, turn_, takeBack_, save_, start_, close_, accept_}) {
         buttons_.emplace_back(action, new KeyButton{action});
         row->addWidget(buttons_.back().second, 1);
     }
@@ -134,6 +135,13 @@ void TallyPage::turn() {
 void TallyPage::accept() {
     settle_->accept();
     refresh();
+}
+
+void TallyPage::saveShownList() {
+    session_.attempt([&] {
+        session_.tell(
+            tr("The list is in %1.").arg(saveList(session_, settling() ? settle_->rows() : count_->list())));
+    });
 }
 
 void TallyPage::takeBack() {

@@ -45,6 +45,7 @@ private:
     void turn();
     void accept();
     void takeBack();
+    void saveShownList();
 
     Session& session_;
     Tally tally_;
@@ -53,7 +54,7 @@ private:
     QStackedWidget* stack_;
     std::vector<std::pair<QAction*, KeyButton*>> buttons_;
     QAction *method_ = nullptr, *start_ = nullptr, *close_ = nullptr, *turn_ = nullptr, *accept_ = nullptr,
-            *takeBack_ = nullptr;
+            *takeBack_ = nullptr, *save_ = nullptr;
 };
 
 } // namespace riband::ui

@@ -55,6 +55,11 @@ bool isWriting(const QKeyEvent& key) {
            !key.text().isEmpty() && key.text().front().isPrint() && key.key() != Qt::Key_Space;
 }
 
+/// On some desktops Ctrl+E goes to the end of a field; here it saves the list that one types over.
+bool savesList(const QKeyEvent& key) {
+    return key.key() == Qt::Key_E && (key.modifiers() & ~Qt::ShiftModifier) == Qt::ControlModifier;
+}
+
 } // namespace
 
 Shade rememberedShade() {
@@ -274,6 +279,10 @@ void Window::openOrder(store::OrderId order) { OrderDialog{session_, order, this
 
 /// What is typed while no field has the focus goes to the page, so that nobody needs to click first.
 bool Window::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::ShortcutOverride && savesList(*static_cast<QKeyEvent*>(event))) {
+        event->ignore();
+        return true;
+    }
     if (event->type() != QEvent::KeyPress || !watched->isWidgetType()) return false;
     const auto* key = static_cast<QKeyEvent*>(event);
     const auto* widget = static_cast<const QWidget*>(watched);

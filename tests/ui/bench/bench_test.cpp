@@ -1,3 +1,4 @@
+#include "core/shop/shelf_ticket.h"
 #include "tests/ui/desk_fixture.h"
 #include "ui/bench/bench_model.h"
 #include "ui/bench/bench_page.h"
@@ -7,6 +8,7 @@
 #include "ui/bench/stops_model.h"
 #include "ui/bench/together_dialog.h"
 #include "ui/counter/counter_page.h"
+#include "ui/desk/paper_tray.h"
 #include "ui/words/cutting_steps.h"
 
 #include <QAbstractItemModelTester>
@@ -14,6 +16,7 @@
 #include <QApplication>
 #include <QCheckBox>
 #include <QDir>
+#include <QFile>
 #include <QLineEdit>
 #include <QSpinBox>
 #include <QTableView>
@@ -231,6 +234,44 @@ TEST_CASE("Belts for the shelf that were not cut stay with the rest", "[bench]")
         });
         desk.press(Qt::Key_F9);
         CHECK(store::Pieces{shop.connection()}.at(piece).extent == um(26'500));
+    }
+    CHECK(shop.disagreements().empty());
+}
+
+TEST_CASE("A remnant is cut for the shelf from the Bench, or given up, and the list leaves as CSV",
+          "[bench]") {
+    DeskShop shop;
+    const store::PieceId piece = shop.piece("XL 414", mm(60), cutting::PieceKind::Remnant);
+    shop::cutForShelf(shop.session().shop(), piece, mm(20), 2);
+    DeskWindow desk{shop};
+    desk.press(Qt::Key_2, Qt::ControlModifier);
+    REQUIRE(desk.window().bench().waiting() == 1);
+    desk.press(Qt::Key_E, Qt::ControlModifier);
+    QFile csv{QDir{shop.papers()}.filePath("bench-2026-03-02.csv")};
+    REQUIRE(csv.open(QIODevice::ReadOnly));
+    const QStringList lines = QString::fromUtf8(csv.readAll()).split("\r\n", Qt::SkipEmptyParts);
+    REQUIRE(lines.size() == 2);
+    CHECK(lines[0] == "Ticket,Order,Customer,Belt,Piece,Place,Width,Cuts");
+    CHECK(lines[1].contains(",,,XL 414,"));
+
+    SECTION("cut: two belts lie on the shelf with their labels") {
+        desk.answering([](QDialog& dialog) { QTest::keyClick(&dialog, Qt::Key_Return); });
+        desk.press(Qt::Key_F9);
+        CHECK(desk.window().bench().waiting() == 0);
+        const auto kept = store::Catalogue{shop.connection()}.find(shop.belt("XL 414"));
+        const auto pieces = store::Pieces{shop.connection()}.ofBelt(kept->id);
+        CHECK(std::count_if(pieces.begin(), pieces.end(), [](const store::StockPiece& each) {
+                  return each.kind == cutting::PieceKind::Ready && each.extent == mm(20);
+              }) == 2);
+    }
+    SECTION("given up: the remnant is free again") {
+        desk.press(Qt::Key_Delete, Qt::ControlModifier);
+        CHECK(desk.window().bench().waiting() == 0);
+        CHECK(store::Pieces{shop.connection()}.at(piece).reserved.isNone());
+    }
+    SECTION("its ticket says whom it is for") {
+        const auto ticket = store::Tickets{shop.connection()}.inState(store::TicketState::Open).front();
+        CHECK(QFile::exists(PaperTray{shop.session()}.ticket(ticket.id)));
     }
     CHECK(shop.disagreements().empty());
 }

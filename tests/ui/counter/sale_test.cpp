@@ -2,8 +2,11 @@
 #include "ui/counter/counter_page.h"
 #include "ui/window/toast.h"
 
+#include <QApplication>
 #include <QDir>
+#include <QFile>
 #include <QLineEdit>
+#include <QTest>
 
 namespace riband::ui {
 
@@ -170,6 +173,36 @@ TEST_CASE("A line is changed in its place, and removed", "[counter]") {
     desk.press(Qt::Key_Delete, Qt::ControlModifier);
     REQUIRE(desk.counter().order().lines().size() == 1);
     CHECK(desk.counter().order().lines()[0].line.quantity == 2);
+}
+
+TEST_CASE("The order's lines, the other ways and what is parked leave as CSV", "[counter]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    const auto saved = [&](const char* name) {
+        QFile file{
+            QDir{shop.papers()}.filePath(QStringLiteral("%1-2026-03-02.csv").arg(QLatin1String(name)))};
+        REQUIRE(file.open(QIODevice::ReadOnly));
+        return QString::fromUtf8(file.readAll()).split("\r\n", Qt::SkipEmptyParts);
+    };
+    desk.press(Qt::Key_E, Qt::ControlModifier); // nothing yet: it says so, and makes no file
+    CHECK_FALSE(QDir{shop.papers()}.exists("order-lines-2026-03-02.csv"));
+    desk.type("3 x H8M 1200 30");
+    desk.press(Qt::Key_E, Qt::ControlModifier | Qt::ShiftModifier);
+    CHECK(saved("ways").size() > 1);
+    desk.press(Qt::Key_Return);
+    desk.press(Qt::Key_E, Qt::ControlModifier);
+    const QStringList lines = saved("order-lines");
+    REQUIRE(lines.size() == 2);
+    CHECK(lines[1].startsWith("3,H8M 1200,30 mm,3 x H8M 1200 30,"));
+    desk.press(Qt::Key_F7); // parked
+    desk.answering([](QDialog& dialog) {
+        dialog.activateWindow();
+        QApplication::processEvents();
+        QTest::keyClick(&dialog, Qt::Key_E, Qt::ControlModifier);
+        dialog.reject();
+    });
+    desk.press(Qt::Key_F7, Qt::ShiftModifier);
+    CHECK(saved("parked").size() == 2);
 }
 
 } // namespace riband::ui

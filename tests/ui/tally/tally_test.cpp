@@ -11,6 +11,7 @@
 
 #include <QApplication>
 #include <QDir>
+#include <QFile>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
@@ -245,6 +246,36 @@ TEST_CASE("What can't be understood is said and can be typed on", "[tally]") {
     CHECK(desk.page().tally().step() == Tally::Step::Piece);
     desk.press(Qt::Key_F2);
     CHECK(desk.words().contains("tape"));
+}
+
+TEST_CASE("The day's plan, what is not seen yet and the differences leave as CSV; blind stays blind",
+          "[tally]") {
+    DeskShop shop;
+    TallyDesk desk{shop};
+    desk.planned();
+    const auto saved = [&](const char* name) {
+        desk.press(Qt::Key_E, Qt::ControlModifier);
+        QFile file{
+            QDir{shop.papers()}.filePath(QStringLiteral("%1-2026-03-02.csv").arg(QLatin1String(name)))};
+        REQUIRE(file.open(QIODevice::ReadOnly));
+        return QString::fromUtf8(file.readAll()).split("\r\n", Qt::SkipEmptyParts);
+    };
+    const QStringList plan = saved("to-count");
+    REQUIRE(plan.size() == 2);
+    CHECK(plan[0] == "Place,What,Pieces");
+    CHECK(plan[1].startsWith("B3-2,"));
+    desk.scan("b3-2");
+    const QStringList unseen = saved("not-seen");
+    CHECK(unseen.size() == 8);
+    CHECK_FALSE(unseen.join(' ').contains("128")); // the book's widths stay hidden
+    const store::StockPiece piece = desk.piece("T10 1250");
+    desk.measure(piece, "350");
+    desk.scan("350");
+    desk.press(Qt::Key_F3);
+    desk.press(Qt::Key_F4);
+    const QStringList differences = saved("differences");
+    REQUIRE(differences.size() > 1);
+    CHECK(differences.filter(QString::fromStdString(piece.code)).size() == 1);
 }
 
 } // namespace riband::ui

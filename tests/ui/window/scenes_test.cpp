@@ -158,6 +158,7 @@ TEST_CASE("Every dialog opens by its key and is drawn whole", "[window]") {
     open("move", Qt::Key_F6);
     open("scrap", Qt::Key_Delete, Qt::ControlModifier);
     open("receive", Qt::Key_F8);
+    open("expected", Qt::Key_F8, Qt::ShiftModifier);
     open("divide", Qt::Key_T, Qt::ControlModifier);
     open("family", Qt::Key_F9);
     open("ageing", Qt::Key_F10);
