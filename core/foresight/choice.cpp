@@ -4,7 +4,8 @@ namespace riband::foresight {
 
 namespace {
 
-constexpr Worth hardlyMatters = 500; // µm: no departure from the smallest that fits for less
+constexpr Worth hardlyMatters = 500; // µm: no departure from the smallest that fits for less, nor for
+                                     // less than the standard error
 constexpr Worth hardlyMattersInRibs = 0.15;
 constexpr std::size_t mostWhole = 9;  // tried beside the smallest and a new sleeve
 constexpr std::size_t mostSplits = 5; // orders of several belts may be shared out in many ways
@@ -119,7 +120,8 @@ Worth Chooser::judge(const WorthTable& table, const Outlook& outlook, const Stoc
     choice.extra = std::move(verdict.cost);
     if (!choice.smallest) return 0;
     const Worth saved = choice.extra[*choice.smallest];
-    if (saved < (setting_.ribs ? hardlyMattersInRibs : hardlyMatters)) {
+    const Worth matters = setting_.ribs ? hardlyMattersInRibs : hardlyMatters;
+    if (saved < std::max(matters, verdict.doubt[*choice.smallest])) {
         choice.best = *choice.smallest;
         for (Worth& extra : choice.extra)
             extra = std::max(0.0, extra - saved);
