@@ -17,6 +17,7 @@ std::string Setting::fault() const {
     if (rackLimit < 0) return "the rack limit can't be negative";
     if (shelfRoom < 0 || shelfRoom > shelfLimit)
         return "the shelf takes 0 to " + std::to_string(shelfLimit) + " belts of a width";
+    if (shelfAtOnce < 0) return "the belts for the shelf in a mounting can't be negative";
     if (!(ageLimitDays > 0)) return "the age limit must be above 0";
     return {};
 }

@@ -44,6 +44,7 @@ struct Setting {
     int rackLimit = 10; ///< most remnants after an order
     Shelf shelf = Shelf::None;
     int shelfRoom = shelfLimit; ///< ready belts of a width, at most shelfLimit
+    int shelfAtOnce = 0;        ///< most belts for the shelf in a mounting; 0: any number
     double ageLimitDays = 1800;
     double interest = 0.06; ///< a year, on width held
     Worth holdingCost = 0;  ///< a piece and year, in width

@@ -93,6 +93,7 @@ std::string print(const Setting& setting) {
          << " mounting " << rules.mountingCost << " rack " << setting.rackLimit << " shelf "
          << static_cast<int>(setting.shelf) << ' ' << setting.shelfRoom << " interest " << setting.interest
          << " holding " << setting.holdingCost;
+    if (setting.shelfAtOnce > 0) text << " at once " << setting.shelfAtOnce;
     return text.str();
 }
 

@@ -79,9 +79,13 @@ TEST_CASE("Fitting in slices gives the table that fitting at once gives", "[fore
 }
 
 TEST_CASE("The best use of a rest is what trying all uses finds", "[foresight]") {
-    // Rests up to 150 mm, belts of 20, 30, 50, 85, up to six of each beyond what lies there.
-    for (const auto mode : {Shelf::Stub, Shelf::Listed}) {
-        const auto setting = eightMillimetre(mode);
+    // Rests up to 150 mm, belts of 20, 30, 50, 85, up to six of each beyond what lies there; any number in a
+    // mounting, or one, or three.
+    const std::pair<Shelf, int> kinds[] = {
+        {Shelf::Stub, 0}, {Shelf::Stub, 1}, {Shelf::Stub, 3}, {Shelf::Listed, 0}, {Shelf::Listed, 3}};
+    for (const auto& [mode, atOnce] : kinds) {
+        auto setting = eightMillimetre(mode);
+        setting.shelfAtOnce = atOnce;
         Fit fit{setting, {}, Dice{6}};
         fit.run(Outlook{setting}, 1);
         const auto& table = fit.table();
@@ -95,7 +99,7 @@ TEST_CASE("The best use of a rest is what trying all uses finds", "[foresight]")
                 for (int b = 0; b <= room[1]; ++b)
                     for (int d = 0; d <= room[3]; ++d) {
                         const Size left = rest - a * 20000 - b * 30000 - d * 85000;
-                        if (left < 5000) continue;
+                        if (left < 5000 || (atOnce > 0 && a + b + d > atOnce)) continue;
                         const auto more = [&](std::size_t l, int n) {
                             const auto there = static_cast<std::size_t>(shelf[l]);
                             return double{table.ready[l][there + static_cast<std::size_t>(n)]} -
@@ -111,6 +115,7 @@ TEST_CASE("The best use of a rest is what trying all uses finds", "[foresight]")
                   rest - choice.cut[0] * 20000 - choice.cut[1] * 30000 - choice.cut[3] * 85000);
             CHECK(choice.left >= 5000);
             CHECK(choice.cut[2] == 0);
+            if (atOnce > 0) CHECK(choice.cut[0] + choice.cut[1] + choice.cut[3] <= atOnce);
         }
     }
 }
