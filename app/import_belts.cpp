@@ -73,11 +73,6 @@ private:
     const Currency& currency_;
 };
 
-store::StockedBelt presentEntry(const shop::Shop& shop, const belt::Belt& belt) {
-    const auto kept = store::Catalogue{shop.connection}.find(belt);
-    return kept ? *kept : shop::usualEntry(*shop.tables, belt);
-}
-
 std::vector<store::StockedBelt> entriesOf(TableFile& file, const shop::Shop& shop, const Currency& currency) {
     std::vector<store::StockedBelt> entries;
     for (const auto& row : file.rows()) {
@@ -86,7 +81,7 @@ std::vector<store::StockedBelt> entriesOf(TableFile& file, const shop::Shop& sho
         const bool again =
             std::any_of(entries.begin(), entries.end(), [&](const auto& e) { return e.belt == *belt; });
         if (again) file.fault(row, "belt", Words::tr("This belt stands in the table already."));
-        entries.push_back(presentEntry(shop, *belt));
+        entries.push_back(shop::entryOf(shop, *belt));
         Row(file, row, currency).over(entries.back());
     }
     file.refuseFaults();

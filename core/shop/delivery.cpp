@@ -31,7 +31,7 @@ store::NewPiece pieceOf(const Delivery& delivery, store::BeltId belt, Date today
             .batch = delivery.batch};
 }
 
-void rememberCost(const Shop& shop, store::StockedBelt belt, const Delivery& delivery) {
+void rememberCost(const Shop& shop, store::StockedBelt& belt, const Delivery& delivery) {
     const bool told = delivery.kind == cutting::PieceKind::Sleeve && delivery.costEach > Money::minor(0);
     if (!told || belt.sleeveCost == delivery.costEach) return;
     belt.sleeveCost = delivery.costEach;
@@ -60,9 +60,8 @@ void demandDelivery(const Delivery& delivery, Unit unit) {
         refuse(Why::BadQuantity, std::to_string(delivery.costEach.inMinor()));
 }
 
-void bookDelivery(const Shop& shop, const Delivery& delivery, const std::vector<Money>& freight,
-                  std::vector<store::PieceId>& made) {
-    const store::StockedBelt belt = keptBelt(shop, delivery.belt);
+void bookDelivery(const Shop& shop, store::StockedBelt& belt, const Delivery& delivery,
+                  const std::vector<Money>& freight, std::vector<store::PieceId>& made) {
     demandDelivery(delivery, belt.unit);
     const Moment now = shop.now();
     const std::int64_t width = delivery.extent.count();

@@ -11,10 +11,10 @@ constexpr Money dearestSleeve = Money::minor(10'000'000'000);
 /// Refuses what can't be booked of this belt.
 void demandDelivery(const Delivery& delivery, Unit unit);
 
-/// Books the sleeves of one line, one movement; `freight` a sleeve's share each, or nothing. The new pieces
-/// are added to `made`. Learns the supplier's code.
-void bookDelivery(const Shop& shop, const Delivery& delivery, const std::vector<Money>& freight,
-                  std::vector<store::PieceId>& made);
+/// Books the sleeves of one line of this belt, one movement; `freight` a sleeve's share each, or nothing. The
+/// new pieces are added to `made`. Learns the supplier's code.
+void bookDelivery(const Shop& shop, store::StockedBelt& belt, const Delivery& delivery,
+                  const std::vector<Money>& freight, std::vector<store::PieceId>& made);
 
 /// So many sleeves of the first line of the expected delivery that this one fulfils have come; negative: they
 /// have not after all.

@@ -42,10 +42,22 @@ store::StockedBelt usualEntry(const belt::Tables& tables, const belt::Belt& belt
             .listed = listedWidths(tables, belt, sleeve)};
 }
 
+store::StockedBelt entryOf(const Shop& shop, const belt::Belt& belt) {
+    std::optional<store::StockedBelt> kept = store::Catalogue{shop.connection}.find(belt);
+    return kept ? std::move(*kept) : usualEntry(*shop.tables, belt);
+}
+
 store::StockedBelt keptBelt(const Shop& shop, const belt::Belt& belt) {
     store::Catalogue catalogue{shop.connection};
     if (std::optional<store::StockedBelt> kept = catalogue.find(belt)) return *kept;
     return catalogue.at(catalogue.add(usualEntry(*shop.tables, belt)));
+}
+
+store::StockedBelt& KeptBelts::of(const belt::Belt& belt) {
+    Key key{belt.profile, belt.length.inNanometres(), belt.construction};
+    const auto known = known_.find(key);
+    if (known != known_.end()) return known->second;
+    return known_.emplace(std::move(key), keptBelt(shop_, belt)).first->second;
 }
 
 store::StockedBelt keep(const Shop& shop, const belt::Belt& belt) {

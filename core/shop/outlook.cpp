@@ -40,11 +40,6 @@ Extent widestOf(const std::vector<store::StockPiece>& pieces, Unit unit) {
     return widest;
 }
 
-std::vector<store::StockPiece> piecesOf(const Shop& shop, const std::optional<store::StockedBelt>& kept) {
-    if (!kept) return {};
-    return store::Pieces{shop.connection}.ofBelt(kept->id);
-}
-
 /// Most belts have nothing promised: the open tickets are then not asked for.
 Promises promisesFor(const Shop& shop, const std::vector<store::StockPiece>& pieces,
                      const store::ShopSettings& settings) {
@@ -72,11 +67,10 @@ Outlook outlookOf(const Shop& shop, const store::StockedBelt& belt, const store:
 }
 
 Outlook lookAt(const Shop& shop, const belt::Belt& belt, const std::vector<Wish>& wishes) {
-    const std::optional<store::StockedBelt> kept = store::Catalogue{shop.connection}.find(belt);
-    const store::StockedBelt stocked = kept ? *kept : usualEntry(*shop.tables, belt);
+    const store::StockedBelt stocked = entryOf(shop, belt);
     std::vector<cutting::Line> lines = linesOf(wishes, stocked.unit);
     const store::ShopSettings settings = store::Settings{shop.connection}.read();
-    const std::vector<store::StockPiece> pieces = piecesOf(shop, kept);
+    const std::vector<store::StockPiece> pieces = store::Pieces{shop.connection}.ofBelt(stocked.id);
     std::vector<foresight::Line> asked;
     for (const Wish& wish : wishes)
         asked.push_back({static_cast<foresight::Size>(wish.extent.count()), static_cast<int>(wish.quantity)});

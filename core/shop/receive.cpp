@@ -53,12 +53,13 @@ std::vector<store::PieceId> receive(const Shop& shop, const std::vector<Delivery
                                     const GoOn& goOn) {
     store::Transaction transaction{shop.connection};
     std::vector<store::PieceId> made;
+    KeptBelts belts{shop};
     constexpr std::size_t between = 64; // deliveries from one question to the next
     for (std::size_t i = 0; i < deliveries.size(); ++i) {
         if (goOn && i % between == 0 &&
             !goOn(static_cast<double>(i) / static_cast<double>(deliveries.size())))
             return {};
-        bookDelivery(shop, deliveries[i], {}, made);
+        bookDelivery(shop, belts.of(deliveries[i].belt), deliveries[i], {}, made);
     }
     if (goOn && !goOn(1)) return {};
     transaction.commit();
@@ -73,10 +74,11 @@ Received receiveGoods(const Shop& shop, const GoodsIn& goods) {
     Received received{book.add({store::DeliveryId{0}, goods.supplier, goods.reference, shop.now(),
                                 shop.person, goods.freight, goods.expected}),
                       {}};
+    KeptBelts belts{shop};
     for (std::size_t i = 0; i < goods.lines.size(); ++i) {
         const Delivery& line = goods.lines[i];
         const std::size_t before = received.pieces.size();
-        bookDelivery(shop, line, freight[i], received.pieces);
+        bookDelivery(shop, belts.of(line.belt), line, freight[i], received.pieces);
         for (std::size_t k = before; k < received.pieces.size(); ++k)
             book.add(received.delivery, {received.pieces[k], freight[i][k - before], line.labelled});
         if (goods.expected) countArrived(shop, *goods.expected, line, line.sleeves);

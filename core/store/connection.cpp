@@ -1,8 +1,10 @@
 #include "core/store/connection.h"
 
+#include "core/store/codes.h"
 #include "core/store/fault.h"
 #include "core/store/files.h"
 #include "core/store/fitness.h"
+#include "core/store/flows.h"
 #include "core/store/inner.h"
 #include "core/store/raw.h"
 #include "core/store/schema.h"
@@ -160,7 +162,7 @@ Transaction::Transaction(Connection& connection) : connection_{connection} {
     inner.once("BEGIN IMMEDIATE");
     inner.inTransaction = true;
     inner.spoiled = false;
-    inner.toIndex.clear();
+    inner.waiting = {};
 }
 
 Transaction::~Transaction() {
@@ -171,7 +173,7 @@ void Transaction::rollBack() noexcept {
     open_ = false;
     auto& inner = connection_.inner();
     inner.inTransaction = false;
-    inner.toIndex.clear();
+    inner.waiting = {};
     // SQLite has rolled back by itself after some errors (a full disk); then there is nothing left to do.
     QSqlQuery{inner.database}.exec(QStringLiteral("ROLLBACK"));
 }
@@ -181,6 +183,8 @@ void Transaction::commit() {
     auto& inner = connection_.inner();
     if (inner.spoiled) throw std::logic_error("a part of this transaction failed: it can't be committed");
     try {
+        writeFlows(connection_);
+        writeCodes(connection_);
         indexWaiting(connection_);
         inner.once("COMMIT");
     } catch (...) {

@@ -1,9 +1,11 @@
 #include "core/store/flows.h"
 
+#include "core/store/inner.h"
 #include "core/store/statement.h"
 
 #include <map>
 #include <tuple>
+#include <utility>
 
 namespace riband::store {
 namespace {
@@ -81,17 +83,25 @@ void Flows::follow(const Movement& movement) {
     const Movement::About& about = movement.about();
     for (const Posting& posting : movement.postings()) {
         if (posting.account == Account::Rack) continue;
-        change(connection_,
-               "INSERT INTO flow_total (belt, person, account, reason, span, amount, cost)"
-               " VALUES (?, ?, ?, ?, ?, ?, ?) ON CONFLICT (belt, person, account, reason, span) DO UPDATE"
-               " SET amount = flow_total.amount + excluded.amount, cost = flow_total.cost + excluded.cost",
-               about.belt, about.person, posting.account,
-               posting.reason ? static_cast<int>(*posting.reason) : noReason, spanOf(about.at),
-               posting.amount, posting.cost);
+        auto& [amount, cost] = connection_.inner().waiting.flows[{
+            about.belt.value(), about.person.value(), static_cast<std::int64_t>(posting.account),
+            posting.reason ? static_cast<int>(*posting.reason) : noReason, spanOf(about.at)}];
+        amount += posting.amount;
+        cost += posting.cost.inMinor();
     }
 }
 
+void writeFlows(Connection& connection) {
+    for (const auto& [key, sum] : std::exchange(connection.inner().waiting.flows, {}))
+        change(connection,
+               "INSERT INTO flow_total (belt, person, account, reason, span, amount, cost)"
+               " VALUES (?, ?, ?, ?, ?, ?, ?) ON CONFLICT (belt, person, account, reason, span) DO UPDATE"
+               " SET amount = flow_total.amount + excluded.amount, cost = flow_total.cost + excluded.cost",
+               key[0], key[1], key[2], key[3], key[4], sum[0], sum[1]);
+}
+
 std::vector<Flow> Flows::sums(Moment from, Moment until) const {
+    writeFlows(connection_);
     Sums sums;
     addSpans(connection_, from, until, sums);
     addEdge(connection_, from, 1, -1, sums);

@@ -46,7 +46,7 @@ struct Behind {
 class Flows {
 public:
     explicit Flows(Connection& connection) : connection_{connection} {}
-    /// Adds a movement to the sums, inside its transaction; Ledger::record calls it.
+    /// Adds a movement to the sums, which are written with its transaction; Ledger::record calls it.
     void follow(const Movement& movement);
     /// By belt, person, account, reason; nothing that is zero throughout. Moments are after 1970.
     std::vector<Flow> sums(Moment from, Moment until) const;
@@ -67,5 +67,8 @@ public:
 private:
     Connection& connection_;
 };
+
+/// Writes the sums that are waiting; Transaction::commit does it.
+void writeFlows(Connection& connection);
 
 } // namespace riband::store

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/measure/code.h"
 #include "core/store/connection.h"
 #include "core/store/id.h"
 
@@ -7,6 +8,8 @@
 #include <QtSql/QSqlError>
 #include <QtSql/QSqlQuery>
 
+#include <array>
+#include <map>
 #include <memory>
 #include <set>
 #include <string>
@@ -42,9 +45,15 @@ struct Connection::Inner {
     std::unordered_map<const char*, std::vector<std::unique_ptr<QSqlQuery>>> idle;
     bool inTransaction = false;
     bool spoiled = false; ///< a statement of the present transaction failed
-    /// Pieces that the present transaction changed; their words are put into the index before it is
-    /// committed, once each, however often they were changed.
-    std::set<PieceId> toIndex;
+    /// What follows from the present transaction's acts and is written before it is committed, once each,
+    /// however often it changed: a stock of 20,000 pieces is taken over in one.
+    struct Waiting {
+        std::set<PieceId> words; ///< of pieces, for the index (core/store/search)
+        /// Belt, person, account, reason, span: amount, cost (core/store/flows).
+        std::map<std::array<std::int64_t, 5>, std::array<std::int64_t, 2>> flows;
+        std::map<CodeKind, std::int64_t> nextCodes; ///< core/store/codes
+    };
+    Waiting waiting;
 };
 
 } // namespace riband::store

@@ -68,13 +68,17 @@ std::vector<PieceId> findPieces(Connection& connection, const std::vector<std::s
 
 void indexPiece(Connection& connection, PieceId piece) {
     Connection::Inner& inner = connection.inner();
-    inner.toIndex.insert(piece);
+    inner.waiting.words.insert(piece);
     if (!inner.inTransaction) indexWaiting(connection);
 }
 
 void indexWaiting(Connection& connection) {
-    for (const PieceId piece : std::exchange(connection.inner().toIndex, {})) {
-        change(connection, "DELETE FROM rack_text WHERE rowid = ?", piece);
+    const std::set<PieceId> pieces = std::exchange(connection.inner().waiting.words, {});
+    if (pieces.empty()) return;
+    // What is newer than all that is in the index has no words there to be taken out.
+    const auto newest = only<PieceId>(connection, "SELECT rowid FROM rack_text ORDER BY rowid DESC LIMIT 1");
+    for (const PieceId piece : pieces) {
+        if (newest && piece <= *newest) change(connection, "DELETE FROM rack_text WHERE rowid = ?", piece);
         change(connection, WORDS "p.id = ?", piece);
     }
 }

@@ -1,5 +1,7 @@
 #include "core/measure/code.h"
+#include "core/store/flows.h"
 #include "core/store/offers.h"
+#include "core/store/verify.h"
 #include "tests/catch.h"
 #include "tests/core/store/shop_fixture.h"
 
@@ -20,6 +22,48 @@ TEST_CASE("What makers offer is kept of each belt, and a new list replaces the o
     CHECK(offers.all().at(shop.ribbed).front().extent == Extent{Ribs{120}});
     offers.replace(shop.toothed, {});
     CHECK_FALSE(offers.all().contains(shop.toothed));
+}
+
+TEST_CASE("Sums and codes of an act wait for its commit, and are gone with an act that is given up",
+          "[store][stock]") {
+    auto connection = Connection::inMemory();
+    SmallShop shop{connection};
+    const auto bought = [&] {
+        std::int64_t sum = 0;
+        for (const Flow& flow : Flows{connection}.sums(Moment{}, Moment::max()))
+            if (flow.account == Account::Bought) sum -= flow.before + flow.within;
+        return sum;
+    };
+    const auto deliver = [&] {
+        const PieceId piece = Pieces{connection}.add({.belt = shop.toothed,
+                                                      .kind = cutting::PieceKind::Sleeve,
+                                                      .parent = std::nullopt,
+                                                      .place = "A1-1",
+                                                      .received = day(2026, 3, 2),
+                                                      .made = std::nullopt,
+                                                      .batch = ""});
+        const Money cost = Money::minor(8'000);
+        Ledger{connection}.record(Movement{{Act::Receive, shop.now, shop.clerk, shop.toothed, "", {}},
+                                           {{Account::Bought, piece, {}, -100'000, -cost, {}},
+                                            {Account::Rack, piece, {}, 100'000, cost, {}}}});
+        return Pieces{connection}.at(piece).code;
+    };
+    shop.receive(shop.toothed, mm(100), Money::minor(8'000));
+    std::string first;
+    {
+        const Transaction givenUp{connection};
+        first = deliver();
+        CHECK(deliver() != first);
+        CHECK(bought() == 300'000); // whoever asks in between is told
+        deliver();
+    }
+    CHECK(bought() == 100'000);
+    Transaction transaction{connection};
+    CHECK(deliver() == first);
+    CHECK(deliver() != first);
+    transaction.commit();
+    CHECK(bought() == 300'000);
+    CHECK(verify(connection).agrees());
 }
 
 TEST_CASE("A belt of the catalogue comes back as it was kept", "[store][catalogue]") {
