@@ -1,7 +1,6 @@
 #include "ui/bench/together_dialog.h"
 
 #include "core/shop/order.h"
-#include "ui/desk/apart.h"
 #include "ui/desk/labels.h"
 #include "ui/desk/paper_tray.h"
 #include "ui/look/look.h"
@@ -40,8 +39,9 @@ Rows worthWhile(const std::vector<shop::Batch>& batches, const std::shared_ptr<s
 } // namespace
 
 TogetherDialog::TogetherDialog(Session& session, QWidget* parent)
-    : QDialog{parent}, session_{session}, model_{new TogetherModel{this}}, table_{new QTableView},
-      words_{label({}, "remark")}, progress_{new QProgressBar} {
+    : QDialog{parent}, session_{session}, reading_{new Reading{session, this}}, model_{new TogetherModel{
+                                                                                    this}},
+      table_{new QTableView}, words_{label({}, "remark")}, progress_{new QProgressBar} {
     setWindowTitle(tr("Cut together"));
     resize(1000, 420);
     buildView();
@@ -85,15 +85,13 @@ void TogetherDialog::look() {
     progress_->setVisible(true);
     const auto stop = std::make_shared<std::atomic_bool>(false);
     stop_ = stop;
-    using Found = std::shared_ptr<Rows>;
-    readApart<Found>(
-        session_, this,
-        [stop](const shop::Shop& shop) {
-            return std::make_shared<Rows>(worthWhile(shop::batches(shop), stop));
-        },
-        [this, stop](const Found& rows) {
-            if (stop == stop_) take(std::move(*rows));
-        });
+    reading_->start([stop](const shop::Shop& shop) { return worthWhile(shop::batches(shop), stop); },
+                    [this](Rows rows) { take(std::move(rows)); },
+                    [this] {
+                        take({});
+                        words_->setText(
+                            tr("The orders that wait could not be read. Close this and try again."));
+                    });
 }
 
 void TogetherDialog::take(Rows rows) {

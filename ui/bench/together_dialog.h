@@ -1,7 +1,7 @@
 #pragma once
 
 #include "ui/bench/together_model.h"
-#include "ui/desk/session.h"
+#include "ui/desk/reading.h"
 
 #include <QDialog>
 
@@ -32,6 +32,7 @@ private:
     void cutTogether();
 
     Session& session_;
+    Reading* reading_;
     TogetherModel* model_;
     QTableView* table_;
     QLabel* words_;

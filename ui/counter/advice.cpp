@@ -15,7 +15,8 @@ std::optional<std::size_t> sameWay(const std::vector<shop::Way>& ways, const cut
 
 } // namespace
 
-Advice::Advice(Session& session, QObject* parent) : QObject{parent}, session_{session} {
+Advice::Advice(Session& session, QObject* parent)
+    : QObject{parent}, session_{session}, looking_{new Reading{session, this}} {
     connect(&finder_, &Finder::found, this, &Advice::take);
     connect(&session_, &Session::worthLearned, this, &Advice::askAgain);
 }
@@ -33,14 +34,18 @@ void Advice::ask(const Wanted& wanted, std::vector<shop::Wish> together) {
 
 void Advice::find() {
     outlook_.reset();
-    session_.attempt([&] {
-        outlook_ =
-            std::make_shared<const shop::Outlook>(shop::lookAt(session_.shop(), wanted_->belt, together_));
-    });
-    if (outlook_)
-        finder_.ask(outlook_);
-    else
-        emit changed();
+    finder_.drop();
+    looking_->start(
+        [belt = wanted_->belt, wishes = together_](const shop::Shop& shop) {
+            return std::make_shared<const shop::Outlook>(shop::lookAt(shop, belt, wishes));
+        },
+        [this](std::shared_ptr<const shop::Outlook> outlook) { look(std::move(outlook)); },
+        [this] { emit changed(); });
+}
+
+void Advice::look(std::shared_ptr<const shop::Outlook> outlook) {
+    outlook_ = std::move(outlook);
+    finder_.ask(outlook_);
 }
 
 /// There is a better table now; what the clerk has chosen meanwhile stays.
@@ -49,6 +54,7 @@ void Advice::askAgain(store::BeltId belt) {
 }
 
 void Advice::drop() {
+    looking_->drop();
     finder_.drop();
     wanted_.reset();
     outlook_.reset();

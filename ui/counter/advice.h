@@ -2,7 +2,7 @@
 
 #include "ui/counter/finder.h"
 #include "ui/counter/inquiry.h"
-#include "ui/desk/session.h"
+#include "ui/desk/reading.h"
 
 namespace riband::ui {
 
@@ -11,9 +11,11 @@ class Advice final : public QObject {
     Q_OBJECT
 public:
     explicit Advice(Session& session, QObject* parent = nullptr);
-    /// `together`: lines of the same belt that are on the slip already. Reads the store.
+    /// `together`: lines of the same belt that are on the slip already. Another thread looks at the shop.
     void ask(const Wanted& wanted, std::vector<shop::Wish> together);
     void drop();
+    /// For one who is quicker than that thread: looks now, if it is still looking.
+    void lookNow() { looking_->now(); }
 
     const shop::Outlook* outlook() const { return outlook_.get(); }
     const shop::Suggestion* suggestion() const { return suggestion_.get(); }
@@ -32,7 +34,8 @@ public:
     };
     const std::optional<Why>& why() const { return why_; }
     void setWhy(Why why);
-    bool searching() const { return finder_.busy(); }
+    bool looking() const { return looking_->running(); }
+    bool searching() const { return looking() || finder_.busy(); }
 
 signals:
     void changed();
@@ -41,8 +44,10 @@ private:
     void take(const Finder::Answer& answer, bool isFinal);
     void askAgain(store::BeltId belt);
     void find();
+    void look(std::shared_ptr<const shop::Outlook> outlook);
     void strip();
     Session& session_;
+    Reading* looking_;
     Finder finder_;
     std::shared_ptr<const shop::Outlook> outlook_;
     Finder::Answer suggestion_;

@@ -36,21 +36,21 @@ std::vector<Choice> readingChoices(const Inquiry& inquiry, const belt::Tables& t
 }
 
 /// The widths that the shop usually sells of the belt, else the standard ones.
-std::vector<Extent> usualWidths(const belt::Belt& belt, const Session& session) {
-    const auto kept = store::Catalogue{session.shop().connection}.find(belt);
+std::vector<Extent> usualWidths(const belt::Belt& belt, const shop::Shop& shop) {
+    const auto kept = store::Catalogue{shop.connection}.find(belt);
     if (kept && !kept->listed.empty()) return kept->listed;
     std::vector<Extent> widths;
-    for (const auto& width : session.tables().widths(belt.profile))
+    for (const auto& width : shop.tables->widths(belt.profile))
         widths.push_back(width.extent);
     return widths;
 }
 
-std::vector<Choice> widthChoices(const belt::Reading& reading, const Session& session) {
+std::vector<Choice> widthChoices(const belt::Reading& reading, const shop::Shop& shop) {
     std::vector<Choice> choices;
-    for (const Extent width : usualWidths(reading.belt, session)) {
+    for (const Extent width : usualWidths(reading.belt, shop)) {
         belt::Reading wide = reading;
         wide.width = width;
-        const auto words = wordsFor(wide, session.tables());
+        const auto words = wordsFor(wide, *shop.tables);
         if (!words || choices.size() == Most) continue;
         choices.push_back({Choice::Does::Say, shown(width), {}, *words});
     }
@@ -86,9 +86,9 @@ std::vector<Choice> nearestChoices(const Inquiry& inquiry, const belt::ReadFault
     return choices;
 }
 
-void addScanned(std::vector<Choice>& choices, const QString& said, const Session& session) {
+void addScanned(std::vector<Choice>& choices, const QString& said, const shop::Shop& shop) {
     if (!Code::read(said.toStdString())) return;
-    const shop::Scanned found = shop::scan(session.shop(), said.toStdString());
+    const shop::Scanned found = shop::scan(shop, said.toStdString());
     if (found.piece)
         choices.push_back({Choice::Does::Open, ChoiceWords::tr("Piece %1").arg(text(found.piece->code)),
                            shown(found.piece->extent), text(found.piece->code)});
@@ -102,41 +102,41 @@ void addScanned(std::vector<Choice>& choices, const QString& said, const Session
                            say(found.order->state), text(found.order->code)});
 }
 
-void addCustomers(std::vector<Choice>& choices, const QString& said, const Session& session) {
+void addCustomers(std::vector<Choice>& choices, const QString& said, const shop::Shop& shop) {
     if (said.size() < LeastOfAName || !said.front().isLetter()) return;
-    store::Orders orders{session.shop().connection};
+    store::Orders orders{shop.connection};
     for (const auto& customer : orders.customersLike(said.toStdString(), 4))
         choices.push_back({Choice::Does::Customer, ChoiceWords::tr("Customer %1").arg(text(customer.name)),
                            text(customer.phone), text(customer.name)});
 }
 
-Choices forFault(const Inquiry& inquiry, const Session& session) {
+Choices forFault(const Inquiry& inquiry, const shop::Shop& shop) {
     const belt::ReadFault& fault = *inquiry.understanding().fault;
     Choices made;
-    addScanned(made.choices, inquiry.said(), session);
-    if (made.choices.empty()) addCustomers(made.choices, inquiry.said(), session);
+    addScanned(made.choices, inquiry.said(), shop);
+    if (made.choices.empty()) addCustomers(made.choices, inquiry.said(), shop);
     if (!made.choices.empty()) {
         made.heading = ChoiceWords::tr("This is known here:");
         return made;
     }
     made.wrong = true;
-    made.heading = say(fault, session.tables());
-    made.choices = nearestChoices(inquiry, fault, session.tables());
+    made.heading = say(fault, *shop.tables);
+    made.choices = nearestChoices(inquiry, fault, *shop.tables);
     return made;
 }
 
 } // namespace
 
-Choices choicesFor(const Inquiry& inquiry, const Session& session) {
-    if (inquiry.state() == Inquiry::State::Fault) return forFault(inquiry, session);
+Choices choicesFor(const Inquiry& inquiry, const shop::Shop& shop) {
+    if (inquiry.state() == Inquiry::State::Fault) return forFault(inquiry, shop);
     if (inquiry.state() == Inquiry::State::Empty) return {};
     Choices made;
     if (const auto question = inquiry.question()) {
         made.heading = say(*question);
-        made.choices = inquiry.open().empty() ? widthChoices(*inquiry.reading(), session)
-                                              : readingChoices(inquiry, session.tables());
+        made.choices = inquiry.open().empty() ? widthChoices(*inquiry.reading(), shop)
+                                              : readingChoices(inquiry, *shop.tables);
     }
-    addScanned(made.choices, inquiry.said(), session);
+    addScanned(made.choices, inquiry.said(), shop);
     if (made.heading.isEmpty() && !made.choices.empty()) made.heading = ChoiceWords::tr("Also known here:");
     made.onlyByAlt = inquiry.state() == Inquiry::State::Complete;
     return made;

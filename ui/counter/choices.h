@@ -1,7 +1,7 @@
 #pragma once
 
+#include "core/shop/shop.h"
 #include "ui/counter/inquiry.h"
-#include "ui/desk/session.h"
 
 #include <vector>
 
@@ -33,7 +33,8 @@ struct Choices {
     bool onlyByAlt = false; ///< Enter does something else: the line is clear already
 };
 
-/// For what stands on the line; empty if nothing is open. Reads the store for widths, codes and customers.
-Choices choicesFor(const Inquiry& inquiry, const Session& session);
+/// For what stands on the line; empty if nothing is open. Reads the store for widths, codes and customers:
+/// for another thread.
+Choices choicesFor(const Inquiry& inquiry, const shop::Shop& shop);
 
 } // namespace riband::ui

@@ -1,5 +1,6 @@
 #include "ui/counter/counter_page.h"
 
+#include "core/shop/kept.h"
 #include "ui/counter/advice.h"
 #include "ui/counter/choice_list.h"
 #include "ui/counter/customer_dialog.h"
@@ -46,8 +47,10 @@ void CounterPage::buildActions() {
     act(tr("Save the other ways"), Qt::CTRL | Qt::SHIFT | Qt::Key_E, &CounterPage::saveWays);
     print_->setEnabled(false);
     for (int digit = 0; digit < 9; ++digit)
-        new QShortcut{Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + digit), this,
-                      [this, digit] { choices_->pick(static_cast<std::size_t>(digit)); }};
+        new QShortcut{Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + digit), this, [this, digit] {
+                          choosing_->now();
+                          choices_->pick(static_cast<std::size_t>(digit));
+                      }};
 }
 
 void CounterPage::saveShown(const ListRows& list) {
@@ -85,6 +88,7 @@ void CounterPage::enter() {
         line_->clear();
         return;
     }
+    choosing_->now();
     if (inquiry_.state() == Inquiry::State::Complete && !disagrees())
         addLine();
     else if (!choices_->isEmpty())
@@ -137,6 +141,7 @@ void CounterPage::want(const belt::Reading& reading) {
 }
 
 bool CounterPage::addLine() {
+    advice_->lookNow();
     auto line = pending();
     if (!line || disagrees()) return false;
     hand_.put(std::move(*line));
@@ -154,6 +159,9 @@ void CounterPage::warnUnclear(const QString& undone) {
 
 /// Everything that is typed goes along; what is not understood holds the order back, and nothing is lost.
 void CounterPage::orderAndTicket() {
+    choosing_->now();
+    advice_->lookNow();
+    if (lacks()) return; // the card says what is not here
     if (inquiry_.state() != Inquiry::State::Empty && !addLine()) {
         warnUnclear(tr("nothing was ordered"));
         choices_->setFocus();
@@ -249,8 +257,7 @@ void CounterPage::takeUp(const store::Order& order) {
         const shop::Draft draft = shop::resume(session_.shop(), order.id);
         start();
         for (const auto& line : draft.lines) {
-            const store::StockedBelt belt =
-                shop::lookAt(session_.shop(), line.belt, {{line.extent, line.quantity}}).belt;
+            const store::StockedBelt belt = shop::entryOf(session_.shop(), line.belt);
             hand_.put({line,
                        belt,
                        shop::priceOf(session_.settings().prices, belt.price, line.extent, line.quantity),

@@ -34,7 +34,8 @@ constexpr int SlipWidth = 392;
 
 CounterPage::CounterPage(Session& session, QWidget* parent)
     : Page{parent}, session_{session}, inquiry_{session.tables()}, evidence_{session.tables()},
-      here_{new StockReader{session, this}}, advice_{new Advice{session, this}}, line_{new QLineEdit},
+      choosing_{new Reading{session, this}}, here_{new StockReader{session, this}},
+      advice_{new Advice{session, this}}, line_{new QLineEdit},
       understood_{new UnderstoodStrip{session.tables()}}, strip_{new EvidenceStrip{session.tables()}},
       choices_{new ChoiceList}, below_{new QStackedWidget}, card_{new SuggestionCard}, hint_{new QWidget},
       waysModel_{new WaysModel{this}}, ways_{new QListView}, pickForm_{new PickForm{session}} {
@@ -162,7 +163,7 @@ QString CounterPage::help() const {
         "something is open, Enter goes to the choices and a digit picks one.");
 }
 
-bool CounterPage::settled() const { return !advice_->searching() && !here_->busy(); }
+bool CounterPage::settled() const { return !choosing_->running() && !advice_->searching() && !here_->busy(); }
 
 void CounterPage::refresh() {
     if (below_->currentWidget() == pickForm_) pickForm_->refresh();
@@ -185,24 +186,45 @@ void CounterPage::lineChanged(const QString& words) {
 }
 
 void CounterPage::showUnderstood() {
-    session_.attempt([&] { choices_->show(choicesFor(inquiry_, session_)); });
+    askChoices();
     if (const auto wanted = inquiry_.wanted())
         advice_->ask(*wanted, hand_.wishesFor(wanted->belt));
     else
         advice_->drop();
-    if (inquiry_.reading() && inquiry_.open().empty()) {
-        const auto* outlook = advice_->outlook();
-        QStringList made;
-        if (outlook && !outlook->belt.body.empty()) made << text(outlook->belt.body);
-        if (outlook && !outlook->belt.cord.empty()) made << tr("%1 cord").arg(text(outlook->belt.cord));
-        understood_->show(*inquiry_.reading(), made.join(QStringLiteral(", ")));
-    } else
-        understood_->clear();
+    showReading();
     showEvidence();
+    enableActs();
     if (below_->currentWidget() == pickForm_) pickForm_->show(inquiry_);
 }
 
+/// What was to choose from stays until it is known what is.
+void CounterPage::askChoices() {
+    if (inquiry_.state() == Inquiry::State::Empty) {
+        choosing_->drop();
+        return choices_->show({});
+    }
+    const auto take = [this](const Choices& choices) {
+        choices_->show(choices);
+        showEvidence();
+        showAdvice();
+    };
+    choosing_->start([inquiry = inquiry_](const shop::Shop& shop) { return choicesFor(inquiry, shop); }, take,
+                     [take] { take({}); });
+}
+
+void CounterPage::showReading() {
+    if (!inquiry_.reading() || !inquiry_.open().empty()) return understood_->clear();
+    const auto* outlook = advice_->outlook();
+    QStringList made;
+    if (outlook && !outlook->belt.body.empty()) made << text(outlook->belt.body);
+    if (outlook && !outlook->belt.cord.empty()) made << tr("%1 cord").arg(text(outlook->belt.cord));
+    understood_->show(*inquiry_.reading(), made.join(QStringLiteral(", ")));
+}
+
+/// What was advised stays until the shop has been looked at: a card that goes and comes back would flicker.
 void CounterPage::showAdvice() {
+    if (advice_->looking()) return;
+    showReading();
     const shop::Outlook* outlook = advice_->outlook();
     const shop::Way* way = advice_->way();
     hint_->setVisible(inquiry_.state() == Inquiry::State::Empty);
@@ -289,10 +311,14 @@ std::optional<SlipLine> CounterPage::pending() const {
 }
 
 void CounterPage::showSlip() {
-    const auto open = pending();
-    slip_->show(hand_, open);
-    const bool any = open || !hand_.isEmpty();
-    actions_.order->setEnabled(any && !(open && lacks()));
+    slip_->show(hand_, pending());
+    enableActs();
+}
+
+/// What is typed counts before the shop has been looked at: one who is quicker loses no key.
+void CounterPage::enableActs() {
+    const bool any = inquiry_.wanted() || !hand_.isEmpty();
+    actions_.order->setEnabled(any && !lacks());
     actions_.quote->setEnabled(any);
     actions_.edit->setEnabled(!hand_.isEmpty());
     actions_.remove->setEnabled(!hand_.isEmpty());
@@ -308,6 +334,7 @@ bool CounterPage::lacks() const {
 }
 
 bool CounterPage::chooseWay(int by) {
+    advice_->lookNow();
     if (!waysBox_->isVisible()) return false;
     const int row = ways_->currentIndex().isValid() ? ways_->currentIndex().row() + by : by - 1;
     if (row < 0) {

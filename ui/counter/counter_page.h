@@ -6,7 +6,7 @@
 #include "ui/counter/order_slip.h"
 #include "ui/desk/list_file.h"
 #include "ui/desk/page.h"
-#include "ui/desk/session.h"
+#include "ui/desk/reading.h"
 #include "ui/desk/stock_reader.h"
 
 class QAction;
@@ -77,7 +77,9 @@ private:
     void dropEvidence();
 
     void lineChanged(const QString& words);
+    void askChoices();
     void showUnderstood();
+    void showReading();
     void showAdvice();
     void showSuggestion(const shop::Outlook& outlook, const shop::Way& way);
     void showNothingHere();
@@ -85,6 +87,7 @@ private:
     void sayWhy();
     void shelfOrNot();
     void showSlip();
+    void enableActs();
     void warnUnclear(const QString& undone);
     bool chooseWay(int by);
     bool lacks() const;
@@ -118,6 +121,7 @@ private:
     Inquiry inquiry_;
     OrderInHand hand_;
     Evidence evidence_;
+    Reading* choosing_; ///< what the words leave open
     StockReader* here_; ///< what could be offered instead
     Advice* advice_;
     std::optional<store::TicketId> lastTicket_;

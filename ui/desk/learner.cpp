@@ -1,6 +1,6 @@
 #include "ui/desk/learner.h"
 
-#include "ui/desk/apart.h"
+#include "ui/words/words.h"
 
 #include <algorithm>
 
@@ -23,7 +23,8 @@ Learned learnDue(const shop::Shop& shop, store::BeltId belt, const std::function
 
 } // namespace
 
-Learner::Learner(Session& session, QObject* parent) : QObject{parent}, session_{session} {
+Learner::Learner(Session& session, QObject* parent)
+    : QObject{parent}, session_{session}, reading_{new Reading{session, this}} {
     pool_.setMaxThreadCount(1);
     pool_.setThreadPriority(QThread::IdlePriority);
     connect(&session_, &Session::worthWanted, this, &Learner::want);
@@ -42,14 +43,12 @@ void Learner::want(store::BeltId belt) {
 }
 
 void Learner::wantMostOrdered() {
-    using Due = std::vector<store::BeltId>;
-    readApart<Due>(
-        session_, this, [](const shop::Shop& shop) { return shop::dueBelts(shop, AtOpening); },
-        [this](const Due& belts) {
-            for (const store::BeltId belt : belts)
-                if (std::find(due_.begin(), due_.end(), belt) == due_.end()) due_.push_back(belt);
-            next();
-        });
+    reading_->start([](const shop::Shop& shop) { return shop::dueBelts(shop, AtOpening); },
+                    [this](const std::vector<store::BeltId>& belts) {
+                        for (const store::BeltId belt : belts)
+                            if (std::find(due_.begin(), due_.end(), belt) == due_.end()) due_.push_back(belt);
+                        next();
+                    });
 }
 
 void Learner::next() {

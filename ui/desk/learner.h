@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/shop/learn.h"
-#include "ui/desk/session.h"
+#include "ui/desk/reading.h"
 
 #include <QThreadPool>
 
@@ -30,6 +30,7 @@ private:
     void take(store::BeltId belt, const std::optional<store::StoredWorth>& table);
 
     Session& session_;
+    Reading* reading_; ///< what is due at opening
     QThreadPool pool_;
     std::deque<store::BeltId> due_;
     std::shared_ptr<std::atomic_bool> stop_; ///< of the fit that is under way

@@ -2,7 +2,6 @@
 
 #include "core/shop/shelf_ticket.h"
 #include "core/shop/stock.h"
-#include "ui/desk/apart.h"
 #include "ui/desk/labels.h"
 #include "ui/desk/list_file.h"
 #include "ui/desk/paper_tray.h"
@@ -28,7 +27,9 @@ constexpr int DaysOfAMonth = 30;
 
 AgeingDialog::AgeingDialog(Session& session, QWidget* parent)
     : QDialog{parent}, session_{session}, model_{new AgeingModel{this}}, table_{new QTableView},
-      months_{new QSpinBox}, sum_{label({}, "strong")}, said_{label({}, "gain")} {
+      months_{new QSpinBox}, reading_{new Reading{session, this}}, sum_{label({}, "strong")}, said_{label(
+                                                                                                  {},
+                                                                                                  "gain")} {
     setWindowTitle(tr("What ages, and what is not worth its place"));
     buildView();
     if (session_.reaches(store::Role::Owner)) model_->setCurrency(session_.currency());
@@ -89,16 +90,9 @@ void AgeingDialog::buildView() {
 }
 
 void AgeingDialog::look() {
-    const auto asked = std::make_shared<int>();
-    asked_ = asked;
-    readApart<std::shared_ptr<AgeingRows>>(
-        session_, this,
-        [within = std::chrono::days{months_->value() * DaysOfAMonth}](const shop::Shop& shop) {
-            return std::make_shared<AgeingRows>(ageingRows(shop, within));
-        },
-        [this, asked](const std::shared_ptr<AgeingRows>& rows) {
-            if (asked == asked_) showRows(*rows);
-        });
+    reading_->start([within = std::chrono::days{months_->value() * DaysOfAMonth}](
+                        const shop::Shop& shop) { return ageingRows(shop, within); },
+                    [this](const AgeingRows& rows) { showRows(rows); });
 }
 
 void AgeingDialog::showRows(const AgeingRows& rows) {

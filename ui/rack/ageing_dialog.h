@@ -1,6 +1,6 @@
 #pragma once
 
-#include "ui/desk/session.h"
+#include "ui/desk/reading.h"
 
 #include <QDialog>
 
@@ -36,7 +36,7 @@ private:
     AgeingModel* model_;
     QTableView* table_;
     QSpinBox* months_;
-    std::shared_ptr<int> asked_; ///< the last reading
+    Reading* reading_;
     QLabel *sum_, *said_;
     KeyButton *sound_ = nullptr, *bad_ = nullptr, *offer_ = nullptr, *scrap_ = nullptr;
 };

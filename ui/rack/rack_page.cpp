@@ -9,7 +9,6 @@
 #include "ui/rack/piece_view.h"
 #include "ui/rack/rack_filter.h"
 #include "ui/rack/rack_model.h"
-#include "ui/rack/rack_reader.h"
 #include "ui/rack/rack_words.h"
 #include "ui/rack/rack_worths.h"
 #include "ui/rack/undo_key.h"
@@ -41,13 +40,11 @@ constexpr int PageOfRows = 12;
 RackPage::RackPage(Session& session, QWidget* parent)
     : Page{parent}, session_{session}, model_{new RackModel{this}}, filter_{new RackFilter{model_, this}},
       words_{new QLineEdit}, count_{label({}, "remark")}, table_{new QTableView}, view_{new PieceView},
-      reader_{new RackReader{session, this}}, worths_{new RackWorths{session, this}} {
+      reading_{new Reading{session, this}}, worths_{new RackWorths{session, this}} {
     setObjectName(QStringLiteral("rack"));
     buildActions();
     buildView();
     connect(words_, &QLineEdit::textChanged, this, &RackPage::filter);
-    connect(reader_, &RackReader::done, this,
-            [this](const std::shared_ptr<std::vector<shop::RackRow>>& rows) { setRows(std::move(*rows)); });
     connect(worths_, &RackWorths::found, this, [this](const RackWorths::Found& worths) {
         model_->setWorths(worths);
         showWorth();
@@ -178,8 +175,12 @@ QString RackPage::help() const {
 }
 
 void RackPage::refresh() {
-    reader_->read();
+    read();
     if (!table_->hasFocus()) words_->setFocus();
+}
+
+void RackPage::read() {
+    reading_->start(shop::rack, [this](std::vector<shop::RackRow> rows) { setRows(std::move(rows)); });
 }
 
 void RackPage::setRows(std::vector<shop::RackRow> rows) {
@@ -225,7 +226,7 @@ void RackPage::seePieces() {
     worths_->see(std::move(belts));
 }
 
-bool RackPage::weighed() const { return !reader_->busy() && !worths_->busy(); }
+bool RackPage::weighed() const { return !reading_->running() && !worths_->busy(); }
 
 void RackPage::showWorth() {
     if (const shop::RackRow* row = current())
@@ -241,7 +242,7 @@ void RackPage::showPiece(store::PieceId piece) {
     const int row = model_->rowOf(piece);
     if (row < 0 && !wanted_) { // it may have come since the rack was read
         wanted_ = piece;
-        reader_->read();
+        read();
         return;
     }
     wanted_.reset();

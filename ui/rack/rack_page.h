@@ -1,7 +1,7 @@
 #pragma once
 
 #include "ui/desk/page.h"
-#include "ui/desk/session.h"
+#include "ui/desk/reading.h"
 
 class QAction;
 class QLabel;
@@ -14,7 +14,6 @@ namespace riband::ui {
 class PieceView;
 class RackFilter;
 class RackModel;
-class RackReader;
 class RackWorths;
 
 /// Every piece on the rack: found as one types, its life, and what one does with it.
@@ -41,6 +40,7 @@ private:
     QWidget* buildList();
     void sizeColumns();
     QLayout* buildActs();
+    void read();
     void setRows(std::vector<shop::RackRow> rows);
     void filter(const QString& words);
     void seePieces();
@@ -73,7 +73,7 @@ private:
     QAction *goodsIn_ = nullptr, *expected_ = nullptr, *move_ = nullptr, *scrap_ = nullptr, *label_ = nullptr,
             *split_ = nullptr, *undo_ = nullptr, *family_ = nullptr, *ageing_ = nullptr, *takeOver_ = nullptr,
             *save_ = nullptr;
-    RackReader* reader_;
+    Reading* reading_;
     RackWorths* worths_;
     std::optional<store::PieceId> wanted_; ///< to be shown when the rack has been read
 };

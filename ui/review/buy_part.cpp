@@ -2,10 +2,10 @@
 
 #include "core/measure/text.h"
 #include "ui/desk/labels.h"
+#include "ui/desk/long_work.h"
 #include "ui/desk/paper_tray.h"
 #include "ui/look/key_button.h"
 #include "ui/look/look.h"
-#include "ui/review/long_work.h"
 #include "ui/words/buying_words.h"
 #include "ui/words/report_words.h"
 #include "ui/words/tr.h"

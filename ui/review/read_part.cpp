@@ -1,8 +1,8 @@
 #include "ui/review/read_part.h"
 
 #include "ui/desk/labels.h"
+#include "ui/desk/long_work.h"
 #include "ui/look/key_button.h"
-#include "ui/review/long_work.h"
 #include "ui/review/movements_dialog.h"
 #include "ui/review/report_table_model.h"
 

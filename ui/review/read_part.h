@@ -1,6 +1,6 @@
 #pragma once
 
-#include "ui/review/reading.h"
+#include "ui/desk/reading.h"
 #include "ui/review/report_view.h"
 #include "ui/review/review_part.h"
 

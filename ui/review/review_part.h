@@ -6,7 +6,7 @@
 
 namespace riband::ui {
 
-/// One report of the Review page. It reads in a worker when it is shown (`ui/review/reading.h`), and keeps
+/// One report of the Review page. It reads in a worker when it is shown (`ui/desk/reading.h`), and keeps
 /// what it shows as a table, too, which the page can turn to and save.
 class ReviewPart : public QWidget {
     Q_OBJECT

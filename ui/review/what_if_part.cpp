@@ -1,9 +1,9 @@
 #include "ui/review/what_if_part.h"
 
 #include "ui/desk/labels.h"
+#include "ui/desk/long_work.h"
 #include "ui/look/key_button.h"
 #include "ui/look/look.h"
-#include "ui/review/long_work.h"
 #include "ui/review/replay_model.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"

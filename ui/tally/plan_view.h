@@ -2,7 +2,7 @@
 
 #include "core/shop/counting/plan.h"
 #include "ui/desk/list_file.h"
-#include "ui/review/reading.h"
+#include "ui/desk/reading.h"
 
 #include <QWidget>
 

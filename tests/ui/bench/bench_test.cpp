@@ -17,7 +17,9 @@
 #include <QCheckBox>
 #include <QDir>
 #include <QFile>
+#include <QLabel>
 #include <QLineEdit>
+#include <QProgressBar>
 #include <QSpinBox>
 #include <QTableView>
 #include <QTest>
@@ -213,6 +215,25 @@ TEST_CASE("Two orders for one belt are cut together by two keys: one ticket, one
     CHECK(rows == 1);
     CHECK(desk.window().bench().waiting() == 1);
     CHECK(shop.disagreements().empty());
+}
+
+TEST_CASE("Where the orders can't be read, the search for what to cut together ends, and says so",
+          "[bench]") {
+    DeskShop shop;
+    QStringList warned;
+    QObject::connect(&shop.session(), &Session::warned, [&](const QString& words) { warned << words; });
+    REQUIRE(QFile::rename(shop.file(), shop.file() + ".away"));
+    TogetherDialog dialog{shop.session()};
+    dialog.show();
+    CHECK(QTest::qWaitFor([&] { return !dialog.searching(); }, 60'000));
+    CHECK(dialog.findChild<QProgressBar*>()->isHidden());
+    CHECK(dialog.rows() == 0);
+    REQUIRE(warned.size() == 1);
+    CHECK(warned.front().contains("shop.riband"));
+    QStringList said;
+    for (const auto* label : dialog.findChildren<QLabel*>())
+        said << label->text();
+    CHECK(said.join(' ').contains("could not be read"));
 }
 
 TEST_CASE("Belts for the shelf that were not cut stay with the rest", "[bench]") {

@@ -43,18 +43,18 @@ TEST_CASE("A reading's words read back to it alone", "[counter]") {
 TEST_CASE("What is open is offered to be picked", "[counter]") {
     DeskShop shop;
     SECTION("which tooth") {
-        const Choices choices = choicesFor(inquiry(shop, "3 x 8m 1200 30"), shop.session());
+        const Choices choices = choicesFor(inquiry(shop, "3 x 8m 1200 30"), shop.session().shop());
         REQUIRE(choices.choices.size() >= 2);
         CHECK(choices.choices.front().value == "3 x H8M 1200 30");
         CHECK_FALSE(choices.wrong);
     }
     SECTION("which width: those that the shop usually sells") {
-        const Choices choices = choicesFor(inquiry(shop, "H8M 1200"), shop.session());
+        const Choices choices = choicesFor(inquiry(shop, "H8M 1200"), shop.session().shop());
         REQUIRE_FALSE(choices.choices.empty());
         CHECK(choices.choices.front().value == "H8M 1200 20");
     }
     SECTION("the nearest lengths that are made, with the width that was said") {
-        const Choices choices = choicesFor(inquiry(shop, "H8M 1203 30"), shop.session());
+        const Choices choices = choicesFor(inquiry(shop, "H8M 1203 30"), shop.session().shop());
         CHECK(choices.wrong);
         REQUIRE_FALSE(choices.choices.empty());
         CHECK(choices.choices.front().value == "H8M 1200 30");
@@ -63,13 +63,13 @@ TEST_CASE("What is open is offered to be picked", "[counter]") {
         store::Transaction transaction{shop.connection()};
         store::Orders{shop.connection()}.customerNamed("Weirside Mill", "0123");
         transaction.commit();
-        const Choices choices = choicesFor(inquiry(shop, "weirs"), shop.session());
+        const Choices choices = choicesFor(inquiry(shop, "weirs"), shop.session().shop());
         REQUIRE(choices.choices.size() == 1);
         CHECK(choices.choices.front().does == Choice::Does::Customer);
         CHECK(choices.choices.front().value == "Weirside Mill");
     }
     SECTION("nothing, where all is clear") {
-        CHECK(choicesFor(inquiry(shop, "H8M 1200 30"), shop.session()).choices.empty());
+        CHECK(choicesFor(inquiry(shop, "H8M 1200 30"), shop.session().shop()).choices.empty());
     }
 }
 

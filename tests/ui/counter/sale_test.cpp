@@ -1,4 +1,5 @@
 #include "tests/ui/desk_fixture.h"
+#include "ui/counter/advice.h"
 #include "ui/counter/counter_page.h"
 #include "ui/window/toast.h"
 
@@ -53,6 +54,51 @@ TEST_CASE("F9 takes what is typed along, so a plain sale needs no Enter", "[coun
     desk.type("H8M 1200 30");
     desk.press(Qt::Key_F9);
     CHECK(theOrder(shop).lines.size() == 1);
+}
+
+TEST_CASE("Another thread looks at the shop, and one who is quicker than it loses no key", "[counter]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    auto* advice = desk.counter().findChild<Advice*>();
+    REQUIRE(advice != nullptr);
+    QTest::keyClicks(&desk.counter().line(), "3 x H8M 1200 30"); // nobody has told the window anything yet
+    CHECK_FALSE(desk.counter().settled());
+    CHECK(advice->outlook() == nullptr);
+    SECTION("in time") {
+        desk.settle();
+        REQUIRE(advice->outlook() != nullptr);
+        CHECK(advice->outlook()->pieces.size() == 3);
+    }
+    SECTION("F9 at once") {
+        QTest::keyClick(&desk.counter().line(), Qt::Key_F9);
+        CHECK(theOrder(shop).lines.front().quantity == 3);
+        desk.settle();
+        CHECK(desk.counter().order().isEmpty());
+        CHECK(advice->outlook() == nullptr); // what the thread found is not wanted any more
+    }
+    SECTION("an ambiguous belt, and Alt with the digit at once") {
+        desk.counter().line().clear();
+        QTest::keyClicks(&desk.counter().line(), "3 x 8m 1200 30");
+        QTest::keyClick(&desk.counter().line(), Qt::Key_1, Qt::AltModifier);
+        CHECK(desk.counter().inquiry().state() == Inquiry::State::Complete);
+    }
+    SECTION("F9 at once for what is not here: nothing is ordered, nothing lost") {
+        desk.counter().line().clear();
+        QTest::keyClicks(&desk.counter().line(), "H8M 960 50");
+        QTest::keyClick(&desk.counter().line(), Qt::Key_F9);
+        CHECK(shop.orders(store::OrderState::Open).empty());
+        CHECK(desk.counter().line().text() == "H8M 960 50");
+    }
+}
+
+TEST_CASE("A shop that can't be read any more is said, and what was typed stays", "[counter]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    REQUIRE(QFile::rename(shop.file(), shop.file() + ".away"));
+    desk.type("3 x H8M 1200 30");
+    CHECK(desk.window().toast().words().contains("shop.riband"));
+    CHECK(desk.counter().line().text() == "3 x H8M 1200 30");
+    CHECK(desk.counter().findChild<Advice*>()->outlook() == nullptr);
 }
 
 TEST_CASE("An ambiguous belt is asked about; Enter and a digit choose, and F9 sells it", "[counter]") {

@@ -1,4 +1,4 @@
-#include "ui/review/reading.h"
+#include "ui/desk/reading.h"
 
 #include "ui/words/words.h"
 
@@ -7,10 +7,10 @@ namespace riband::ui {
 QString sayCaught() {
     try {
         throw;
+    } catch (const shop::Refusal& refusal) {
+        return say(refusal);
     } catch (const store::StoreError& error) {
         return say(error);
-    } catch (...) {
-        return {};
     }
 }
 

@@ -1,4 +1,4 @@
-#include "ui/review/long_work.h"
+#include "ui/desk/long_work.h"
 
 #include <QCoreApplication>
 

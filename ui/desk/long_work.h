@@ -1,8 +1,8 @@
 #pragma once
 
 #include "core/foresight/parallel.h"
+#include "ui/desk/reading.h"
 #include "ui/desk/session.h"
-#include "ui/review/reading.h"
 
 #include <QPointer>
 
@@ -50,6 +50,9 @@ public:
                 stop_.reset();
                 if (result) show(std::move(*result));
                 emit ended();
+            },
+            [this, stop] {
+                if (stop_ == stop) this->stop();
             });
     }
 
