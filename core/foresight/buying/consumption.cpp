@@ -32,7 +32,7 @@ Consumption consumptionOf(const Setting& setting, const Futures& futures, Dice d
     const double days = std::min(mostYears * setting.daysPerYear, mostOrders / futures.ordersPerDay());
     std::vector<Order> drawn;
     futures.draw(dice, days, drawn);
-    const std::vector<Order> orders = servable(setting, drawn);
+    const std::vector<Order> orders = servable(setting, std::move(drawn));
     if (orders.empty()) return consumption;
     BestFit counter{setting};
     Referee referee{setting};

@@ -32,21 +32,28 @@ Futures::Futures(const Record& record, const Forecast& forecast)
 }
 
 void Futures::draw(Dice& dice, double days, std::vector<Order>& orders) const {
-    orders.clear();
-    if (record_.orders.empty()) return;
+    if (record_.orders.empty()) return orders.clear();
     byWeeks_ ? drawWeeks(dice, days, orders) : drawStream(dice, days, orders);
 }
 
+/// Orders that are there already give their room to the new ones.
 void Futures::drawStream(Dice& dice, double days, std::vector<Order>& orders) const {
-    if (ordersPerDay_ <= 0) return;
-    for (double day = 0; (day -= std::log1p(-dice.share()) / ordersPerDay_) < days;) {
-        orders.push_back(
-            record_.orders[static_cast<std::size_t>(dice.below(static_cast<int>(record_.orders.size())))]);
-        orders.back().day = day;
+    if (ordersPerDay_ <= 0) return orders.clear();
+    std::size_t drawn = 0;
+    for (double day = 0; (day -= std::log1p(-dice.share()) / ordersPerDay_) < days; ++drawn) {
+        const Order& order =
+            record_.orders[static_cast<std::size_t>(dice.below(static_cast<int>(record_.orders.size())))];
+        if (drawn < orders.size())
+            orders[drawn] = order;
+        else
+            orders.push_back(order);
+        orders[drawn].day = day;
     }
+    orders.resize(drawn);
 }
 
 void Futures::drawWeeks(Dice& dice, double days, std::vector<Order>& orders) const {
+    orders.clear();
     bool demand = chain_.lastHadDemand;
     for (double start = 0; start < days; start += daysOfPeriod) {
         demand = dice.share() < (demand ? chain_.afterDemand : chain_.afterNone);

@@ -28,8 +28,9 @@ struct Run {
 /// An order that needs more sleeves than are left goes elsewhere and leaves the rack as it was.
 Run cutOut(BestFit counter, const std::vector<Order>& orders, std::size_t sleeves) {
     Run run;
+    BestFit before = counter;
     for (const Order& order : orders) {
-        const BestFit before = counter;
+        before = counter;
         const std::size_t opens = openedBy(counter.answer(order));
         if (run.opened + opens <= sleeves) {
             run.opened += opens;
@@ -100,7 +101,8 @@ Need needOf(const Setting& setting, const std::vector<Remnant>& remnants, const 
     std::vector<Order> orders;
     for (int run = 0; run < runs; ++run) {
         futures.draw(dice, days, orders);
-        sums.add(counter, servable(setting, orders));
+        orders = servable(setting, std::move(orders)); // keeps its room for the next run
+        sums.add(counter, orders);
     }
     return sums.need(runs);
 }

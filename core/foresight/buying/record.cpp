@@ -35,13 +35,11 @@ bool canGive(const Setting& setting, Size width) {
     return rules.trim + width + rules.kerf + rules.reserve(width) <= setting.sleeve;
 }
 
-std::vector<Order> servable(const Setting& setting, const std::vector<Order>& orders) {
-    std::vector<Order> kept;
-    for (Order order : orders) {
+std::vector<Order> servable(const Setting& setting, std::vector<Order> orders) {
+    for (Order& order : orders)
         std::erase_if(order.lines, [&](const Line& line) { return !canGive(setting, line.width); });
-        if (!order.lines.empty()) kept.push_back(std::move(order));
-    }
-    return kept;
+    std::erase_if(orders, [](const Order& order) { return order.lines.empty(); });
+    return orders;
 }
 
 } // namespace riband::foresight

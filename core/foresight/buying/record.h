@@ -23,6 +23,6 @@ double widthOf(const Order& order);
 /// Whether a sleeve of the setting can give one belt of this width at all.
 bool canGive(const Setting& setting, Size width);
 /// Without the lines that no sleeve can give; no lines, no order.
-std::vector<Order> servable(const Setting& setting, const std::vector<Order>& orders);
+std::vector<Order> servable(const Setting& setting, std::vector<Order> orders);
 
 } // namespace riband::foresight

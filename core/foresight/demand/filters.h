@@ -2,8 +2,6 @@
 
 #include "core/foresight/demand/series.h"
 
-#include <memory>
-
 namespace riband::foresight {
 
 enum class Method {
@@ -29,22 +27,8 @@ struct Weights {
     friend bool operator==(const Weights&, const Weights&) = default;
 };
 
-/// Takes one period after the other and says what is to be expected next.
-class Filter {
-public:
-    virtual ~Filter() = default;
-    virtual void take(double demand) = 0;
-    /// Of each of the next `periods` together; 0 before anything was asked for.
-    virtual double ahead(int periods) const = 0;
-};
-
-/// Seeds as the R package `forecast` has them: the first size, and the first interval counted from the start
-/// of the series. TSB starts from the first size and one over the first interval, as if it had known them in
-/// the periods before.
-std::unique_ptr<Filter> filterOf(Method method, Weights weights);
-
-/// What the method expects of each period after the series: `ahead(1)` behind its end.
-double expectedAfter(const Series& series, Method method, Weights weights);
+/// What the method expects of the next `periods` after the series together (methods.h).
+double expectedAfter(const Series& series, Method method, Weights weights, int periods = 1);
 
 /// The chain of Bootstrap: the chance that the next period has a demand, after one without and after one
 /// with. Each starts with one step counted at the share of all periods that had a demand, so that a turn

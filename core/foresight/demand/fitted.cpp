@@ -1,5 +1,7 @@
 #include "core/foresight/demand/fitted.h"
 
+#include "core/foresight/demand/methods.h"
+
 #include <functional>
 #include <numeric>
 
@@ -52,32 +54,52 @@ double leastOf(Range range, const std::function<double(double)>& error) {
 
 } // namespace
 
-RollingErrors rollingErrors(const Series& series, Method method, Weights weights, int horizon,
-                            std::size_t from) {
-    RollingErrors errors;
-    const auto ahead = static_cast<std::ptrdiff_t>(horizon);
-    const auto filter = filterOf(method, weights);
+namespace {
+
+/// The sum of the `horizon` periods behind each origin; reckoned once for all weights that are tried.
+Series sumsAhead(const Series& series, int horizon) {
+    Series sums;
     for (std::size_t known = 1; known + static_cast<std::size_t>(horizon) <= series.size(); ++known) {
-        filter->take(series[known - 1]);
-        if (known < from) continue;
         const auto next = series.begin() + static_cast<std::ptrdiff_t>(known);
-        const double error = filter->ahead(horizon) - std::accumulate(next, next + ahead, 0.0);
-        errors.meanSquare += error * error;
-        errors.bias += error;
-        ++errors.origins;
+        sums.push_back(std::accumulate(next, next + horizon, 0.0));
     }
+    return sums;
+}
+
+RollingErrors errorsAgainst(const Series& ahead, const Series& series, Method method, Weights weights,
+                            int horizon, std::size_t from) {
+    RollingErrors errors = methods::with(method, weights, [&](auto filter) {
+        RollingErrors sums;
+        for (std::size_t known = 1; known <= ahead.size(); ++known) {
+            filter.take(series[known - 1]);
+            if (known < from) continue;
+            const double error = filter.ahead(horizon) - ahead[known - 1];
+            sums.meanSquare += error * error;
+            sums.bias += error;
+            ++sums.origins;
+        }
+        return sums;
+    });
     if (errors.origins == 0) return errors;
     errors.meanSquare /= errors.origins;
     errors.bias /= errors.origins;
     return errors;
 }
 
+} // namespace
+
+RollingErrors rollingErrors(const Series& series, Method method, Weights weights, int horizon,
+                            std::size_t from) {
+    return errorsAgainst(sumsAhead(series, horizon), series, method, weights, horizon, from);
+}
+
 Weights bestWeights(const Series& series, Method method, int horizon) {
     Weights weights;
     if (method == Method::Mean || method == Method::Bootstrap) return weights;
     const Range range = rangeOf(method);
+    const Series ahead = sumsAhead(series, horizon);
     const auto error = [&](Weights tried) {
-        return rollingErrors(series, method, tried, horizon, 1).meanSquare;
+        return errorsAgainst(ahead, series, method, tried, horizon, 1).meanSquare;
     };
     const int rounds = method == Method::Smoothing ? 1 : 2;
     for (int round = 0; round < rounds; ++round) {

@@ -7,13 +7,6 @@ namespace riband::foresight {
 
 namespace {
 
-double expectedOf(const Series& series, const Forecast& forecast, int horizon) {
-    const auto filter = filterOf(forecast.method, forecast.weights);
-    for (const double demand : series)
-        filter->take(demand);
-    return filter->ahead(horizon) / horizon;
-}
-
 Trial trialOf(Method method, const Series& series, std::size_t known, int horizon) {
     const Series older(series.begin(), series.begin() + static_cast<std::ptrdiff_t>(known));
     const Weights weights = bestWeights(older, method, horizon);
@@ -42,7 +35,7 @@ Forecast choose(const Series& series, int horizon) {
         forecast.method = forecast.trials.front().method;
         forecast.weights = bestWeights(series, forecast.method, horizon);
     }
-    forecast.expected = expectedOf(series, forecast, horizon);
+    forecast.expected = expectedAfter(series, forecast.method, forecast.weights, horizon) / horizon;
     return forecast;
 }
 
