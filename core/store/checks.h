@@ -14,6 +14,7 @@ void checkMovements(Connection& connection, Verification& found);
 void checkPieces(Connection& connection, Verification& found);
 /// The sums that reports read are those of the postings.
 void checkFlows(Connection& connection, Verification& found);
+void checkScatters(Connection& connection, Verification& found);
 void checkPieceCodes(Connection& connection, Verification& found);
 /// Open mountings promise no more than the piece has, and keep the right figure of it.
 void checkReservations(Connection& connection, Verification& found);

@@ -64,16 +64,10 @@ void checkPieces(Connection& connection, Verification& found) {
     }
 }
 
-void checkFlows(Connection& connection, Verification& found) {
-    Statement rows{
-        connection,
-        "SELECT s.belt, sum(book), sum(found), sum(book_cost), sum(found_cost) FROM"
-        " (SELECT belt, person, account, reason, span, amount AS book, cost AS book_cost, 0 AS found,"
-        "   0 AS found_cost FROM flow_total"
-        "  UNION ALL SELECT m.belt, m.person, p.account, coalesce(p.reason, 4), m.at_ms / 2592000000, 0, 0,"
-        "   p.amount, p.cost FROM movement m JOIN posting p ON p.movement = m.id WHERE p.account <> 2) s"
-        " GROUP BY s.belt, person, account, reason, span"
-        " HAVING sum(book) <> sum(found) OR sum(book_cost) <> sum(found_cost)"};
+namespace {
+
+/// Rows of belt, width in the book and found, money in the book and found.
+void tellFlows(Connection& connection, Statement& rows, Verification& found) {
     const Catalogue catalogue{connection};
     while (rows.next()) {
         const std::string belt = catalogue.at(rows.get<BeltId>(0)).designation;
@@ -81,6 +75,56 @@ void checkFlows(Connection& connection, Verification& found) {
         const auto cost = rows.get<std::int64_t>(3), money = rows.get<std::int64_t>(4);
         if (width != sum) found.disagreements.push_back({Kind::FlowSum, belt, width, sum, "width"});
         if (cost != money) found.disagreements.push_back({Kind::FlowSum, belt, cost, money, "money"});
+    }
+}
+
+} // namespace
+
+void checkFlows(Connection& connection, Verification& found) {
+    Statement spans{
+        connection,
+        "SELECT s.belt, sum(book), sum(found), sum(book_cost), sum(found_cost) FROM"
+        " (SELECT belt, person, account, reason, span, amount AS book, cost AS book_cost, 0 AS found,"
+        "   0 AS found_cost FROM flow_total WHERE level = 0"
+        "  UNION ALL SELECT m.belt, m.person, p.account, coalesce(p.reason, 4),"
+        "   m.at_ms / 2592000000, 0, 0, p.amount, p.cost"
+        "   FROM movement m JOIN posting p ON p.movement = m.id WHERE p.account <> 2) s"
+        " GROUP BY s.belt, person, account, reason, span"
+        " HAVING sum(book) <> sum(found) OR sum(book_cost) <> sum(found_cost)"};
+    tellFlows(connection, spans, found);
+    Statement longSpans{
+        connection,
+        "SELECT belt, sum(CASE level WHEN 1 THEN amount ELSE 0 END), sum(CASE level WHEN 0 THEN amount ELSE "
+        "0 END),"
+        " sum(CASE level WHEN 1 THEN cost ELSE 0 END), sum(CASE level WHEN 0 THEN cost ELSE 0 END)"
+        " FROM flow_total GROUP BY CASE level WHEN 0 THEN span / 12 ELSE span END, belt, person, "
+        "account,"
+        " reason HAVING sum(CASE level WHEN 1 THEN amount ELSE -amount END) <> 0"
+        " OR sum(CASE level WHEN 1 THEN cost ELSE -cost END) <> 0"};
+    tellFlows(connection, longSpans, found);
+}
+
+void checkScatters(Connection& connection, Verification& found) {
+    Statement rows{
+        connection,
+        "SELECT s.month, sum(book), sum(found), sum(squares), sum(found_squares) FROM"
+        " (SELECT month, unit, movements + sold + lost AS book, 0 AS found,"
+        "   lost_lost + lost_used + used_used AS squares, 0.0 AS found_squares FROM scatter_total"
+        "  UNION ALL SELECT strftime('%Y', day, 'unixepoch') * 12 + strftime('%m', day, 'unixepoch')"
+        "   - 1, unit, 0, 1 + sold + lost, 0.0, 1.0 * lost * lost + 1.0 * lost * (sold + lost)"
+        "   + 1.0 * (sold + lost) * (sold + lost) FROM"
+        "   (SELECT m.at_ms / 1000 AS day, b.unit AS unit,"
+        "     sum(CASE WHEN p.account = 4 THEN p.amount ELSE 0 END) AS sold,"
+        "     sum(CASE WHEN p.account >= 5 THEN p.amount ELSE 0 END) AS lost"
+        "    FROM movement m JOIN belt b ON b.id = m.belt JOIN posting p ON p.movement = m.id"
+        "    GROUP BY m.id) one WHERE sold <> 0 OR lost <> 0) s"
+        " GROUP BY s.month, unit HAVING sum(book) <> sum(found)"
+        " OR abs(sum(squares) - sum(found_squares)) > 1e-9 * sum(found_squares)"};
+    while (rows.next()) {
+        const auto month = rows.get<std::int64_t>(0);
+        found.disagreements.push_back({Kind::FlowSum,
+                                       std::to_string(month / 12) + "-" + std::to_string(month % 12 + 1),
+                                       rows.get<std::int64_t>(1), rows.get<std::int64_t>(2), "scatter"});
     }
 }
 

@@ -3,73 +3,91 @@
 #include "core/store/inner.h"
 #include "core/store/statement.h"
 
-#include <map>
+#include <algorithm>
 #include <tuple>
+#include <unordered_map>
 #include <utility>
 
 namespace riband::store {
 namespace {
 
-// The same figures stand in the schema (migrations/*_reports.sql).
+// The same figures stand in the schema (migrations/0012_report_sums.sql).
 constexpr std::int64_t spanLength = 2'592'000'000; ///< thirty days
+constexpr std::int64_t spansOfLong = 12;
 constexpr int noReason = 4;
 
 std::int64_t spanOf(Moment at) { return at.time_since_epoch().count() / spanLength; }
 Moment startOf(std::int64_t span) { return Moment{std::chrono::milliseconds{span * spanLength}}; }
 
 using Key = std::tuple<BeltId, PersonId, Account, int>;
-using Sums = std::map<Key, Flow>;
+struct KeyHash {
+    std::size_t operator()(const Key& key) const {
+        const auto& [belt, person, account, reason] = key;
+        std::uint64_t mixed = static_cast<std::uint64_t>(belt.value());
+        for (const std::int64_t part :
+             {person.value(), static_cast<std::int64_t>(account) * (noReason + 1) + reason})
+            mixed = (mixed ^ (mixed >> 29)) * 0x9E3779B97F4A7C15u + static_cast<std::uint64_t>(part);
+        return static_cast<std::size_t>(mixed ^ (mixed >> 32));
+    }
+};
+using Sums = std::unordered_map<Key, Flow, KeyHash>;
 
 std::optional<ScrapReason> reasonOf(int column) {
     return column == noReason ? std::nullopt : std::optional{static_cast<ScrapReason>(column)};
 }
 
+// Reports read some hundred thousand rows of sums, and each column less is a tenth of the time: what a sum is
+// of comes as its belt and as person * 128 + account * 8 + reason.
 Flow& flowAt(Sums& sums, const Statement& row) {
-    const Key key{row.get<BeltId>(0), row.get<PersonId>(1), row.get<Account>(2), row.get<int>(3)};
-    const Flow none{std::get<0>(key), std::get<1>(key), std::get<2>(key), reasonOf(std::get<3>(key)), 0, 0,
-                    Money::minor(0),  Money::minor(0)};
+    const auto packed = row.get<std::int64_t>(1);
+    const Key key{row.get<BeltId>(0), PersonId{packed >> 7}, static_cast<Account>(packed >> 3 & 0xF),
+                  static_cast<int>(packed & 7)};
+    const auto& [belt, person, account, reason] = key;
+    const Flow none{belt, person, account, reasonOf(reason), 0, 0, Money::minor(0), Money::minor(0)};
     return sums.try_emplace(key, none).first->second;
 }
 
-/// What whole spans say: `before` sums the spans before that of `from`, `within` those from there to that of
-/// `until`.
-void addSpans(Connection& connection, Moment from, Moment until, Sums& sums) {
-    const std::int64_t first = spanOf(from), last = spanOf(until);
-    Statement rows{connection,
-                   "SELECT belt, person, account, reason, sum(CASE WHEN span < ? THEN amount ELSE 0 END),"
-                   " sum(CASE WHEN span < ? THEN 0 ELSE amount END),"
-                   " sum(CASE WHEN span < ? THEN cost ELSE 0 END),"
-                   " sum(CASE WHEN span < ? THEN 0 ELSE cost END)"
-                   " FROM flow_total WHERE span < ? GROUP BY belt, person, account, reason",
-                   first,
-                   first,
-                   first,
-                   first,
-                   last};
+/// Adds rows of (key in two columns, amount, cost), times `before` and `within`.
+void addRows(Statement& rows, std::int64_t before, std::int64_t within, Sums& sums) {
     while (rows.next()) {
         Flow& flow = flowAt(sums, rows);
-        flow.before += rows.get<std::int64_t>(4);
-        flow.within += rows.get<std::int64_t>(5);
-        flow.costBefore = flow.costBefore + rows.get<Money>(6);
-        flow.costWithin = flow.costWithin + rows.get<Money>(7);
+        const auto amount = rows.get<std::int64_t>(2);
+        const auto cost = rows.get<Money>(3);
+        flow.before += before * amount;
+        flow.within += within * amount;
+        flow.costBefore = flow.costBefore + cost * before;
+        flow.costWithin = flow.costWithin + cost * within;
     }
+}
+
+/// The spans from `first` up to and without `last`: of the long ones those that lie in it, and what is left
+/// at both ends.
+void addSpans(Connection& connection, std::int64_t first, std::int64_t last, bool before, Sums& sums) {
+    const auto add = [&](int level, std::int64_t from, std::int64_t until) {
+        if (from >= until) return;
+        Statement rows{connection,
+                       "SELECT belt, person * 128 + account * 8 + reason, amount, cost"
+                       " FROM flow_total WHERE level = ? AND span >= ? AND span < ?",
+                       level, from, until};
+        addRows(rows, before ? 1 : 0, before ? 0 : 1, sums);
+    };
+    const std::int64_t longFirst = (first + spansOfLong - 1) / spansOfLong, longLast = last / spansOfLong;
+    if (longFirst >= longLast) return add(0, first, last);
+    add(0, first, longFirst * spansOfLong);
+    add(1, longFirst, longLast);
+    add(0, longLast * spansOfLong, last);
 }
 
 /// The part of a moment's own span that lies before it, from the postings. Times `before` and `within`.
 void addEdge(Connection& connection, Moment moment, std::int64_t before, std::int64_t within, Sums& sums) {
     Statement rows{connection,
-                   "SELECT m.belt, m.person, p.account, coalesce(p.reason, 4), sum(p.amount), sum(p.cost)"
+                   "SELECT m.belt, m.person * 128 + p.account * 8 + coalesce(p.reason, 4),"
+                   " sum(p.amount), sum(p.cost)"
                    " FROM movement m JOIN posting p ON p.movement = m.id"
                    " WHERE m.at_ms >= ? AND m.at_ms < ? AND p.account <> 2"
                    " GROUP BY m.belt, m.person, p.account, coalesce(p.reason, 4)",
                    startOf(spanOf(moment)), moment};
-    while (rows.next()) {
-        Flow& flow = flowAt(sums, rows);
-        flow.before += before * rows.get<std::int64_t>(4);
-        flow.within += within * rows.get<std::int64_t>(4);
-        flow.costBefore = flow.costBefore + rows.get<Money>(5) * before;
-        flow.costWithin = flow.costWithin + rows.get<Money>(5) * within;
-    }
+    addRows(rows, before, within, sums);
 }
 
 bool isZero(const Flow& flow) {
@@ -79,38 +97,96 @@ bool isZero(const Flow& flow) {
 
 } // namespace
 
+namespace {
+
+int numberOf(std::chrono::year_month month) {
+    return static_cast<int>(month.year()) * 12 + static_cast<int>(static_cast<unsigned>(month.month())) - 1;
+}
+
+/// What a movement sold and lost, squared, into the sums of its month.
+void scatter(Connection& connection, const Movement& movement) {
+    std::int64_t sold = 0, lost = 0;
+    for (const Posting& posting : movement.postings())
+        if (posting.account == Account::Sold)
+            sold += posting.amount;
+        else if (posting.account > Account::Sold)
+            lost += posting.amount;
+    if (sold == 0 && lost == 0) return;
+    const std::chrono::year_month_day day{dayOf(movement.about().at)};
+    const auto less = static_cast<double>(lost), used = static_cast<double>(sold + lost);
+    change(connection,
+           "INSERT INTO scatter_total (month, unit, movements, sold, lost, lost_lost, lost_used, used_used)"
+           " SELECT ?, unit, 1, ?, ?, ?, ?, ? FROM belt WHERE id = ? ON CONFLICT (month, unit) DO UPDATE SET"
+           " movements = scatter_total.movements + 1, sold = scatter_total.sold + excluded.sold,"
+           " lost = scatter_total.lost + excluded.lost,"
+           " lost_lost = scatter_total.lost_lost + excluded.lost_lost,"
+           " lost_used = scatter_total.lost_used + excluded.lost_used,"
+           " used_used = scatter_total.used_used + excluded.used_used",
+           numberOf(day.year() / day.month()), sold, lost, less * less, less * used, used * used,
+           movement.about().belt);
+}
+
+} // namespace
+
 void Flows::follow(const Movement& movement) {
     const Movement::About& about = movement.about();
     for (const Posting& posting : movement.postings()) {
         if (posting.account == Account::Rack) continue;
-        auto& [amount, cost] = connection_.inner().waiting.flows[{
-            about.belt.value(), about.person.value(), static_cast<std::int64_t>(posting.account),
-            posting.reason ? static_cast<int>(*posting.reason) : noReason, spanOf(about.at)}];
-        amount += posting.amount;
-        cost += posting.cost.inMinor();
+        for (const int level : {0, 1}) {
+            auto& [amount, cost] = connection_.inner().waiting.flows[{
+                level, spanOf(about.at) / (level == 0 ? 1 : spansOfLong), about.belt.value(),
+                about.person.value(), static_cast<std::int64_t>(posting.account),
+                posting.reason ? static_cast<int>(*posting.reason) : noReason}];
+            amount += posting.amount;
+            cost += posting.cost.inMinor();
+        }
     }
+    scatter(connection_, movement);
 }
 
 void writeFlows(Connection& connection) {
     for (const auto& [key, sum] : std::exchange(connection.inner().waiting.flows, {}))
         change(connection,
-               "INSERT INTO flow_total (belt, person, account, reason, span, amount, cost)"
-               " VALUES (?, ?, ?, ?, ?, ?, ?) ON CONFLICT (belt, person, account, reason, span) DO UPDATE"
+               "INSERT INTO flow_total (level, span, belt, person, account, reason, amount, cost)"
+               " VALUES (?, ?, ?, ?, ?, ?, ?, ?)"
+               " ON CONFLICT (level, span, belt, person, account, reason) DO UPDATE"
                " SET amount = flow_total.amount + excluded.amount, cost = flow_total.cost + excluded.cost",
-               key[0], key[1], key[2], key[3], key[4], sum[0], sum[1]);
+               key[0], key[1], key[2], key[3], key[4], key[5], sum[0], sum[1]);
 }
 
-std::vector<Flow> Flows::sums(Moment from, Moment until) const {
-    writeFlows(connection_);
-    Sums sums;
-    addSpans(connection_, from, until, sums);
-    addEdge(connection_, from, 1, -1, sums);
-    addEdge(connection_, until, 0, 1, sums);
+namespace {
+
+std::vector<Flow> listOf(Sums sums) {
     std::vector<Flow> flows;
     flows.reserve(sums.size());
     for (const auto& [key, flow] : sums)
         if (!isZero(flow)) flows.push_back(flow);
+    std::sort(flows.begin(), flows.end(), [](const Flow& a, const Flow& b) {
+        return std::tie(a.belt, a.person, a.account, a.reason) <
+               std::tie(b.belt, b.person, b.account, b.reason);
+    });
     return flows;
+}
+
+} // namespace
+
+std::vector<Flow> Flows::sums(Moment from, Moment until) const {
+    writeFlows(connection_);
+    Sums sums;
+    addSpans(connection_, 0, spanOf(from), true, sums);
+    addSpans(connection_, spanOf(from), spanOf(until), false, sums);
+    addEdge(connection_, from, 1, -1, sums);
+    addEdge(connection_, until, 0, 1, sums);
+    return listOf(std::move(sums));
+}
+
+std::vector<Flow> Flows::within(Moment from, Moment until) const {
+    writeFlows(connection_);
+    Sums sums;
+    addSpans(connection_, spanOf(from), spanOf(until), false, sums);
+    addEdge(connection_, from, 0, -1, sums);
+    addEdge(connection_, until, 0, 1, sums);
+    return listOf(std::move(sums));
 }
 
 namespace {
@@ -165,19 +241,12 @@ std::vector<PlaceFlow> Flows::byPlace(Moment from, Moment until) const {
     return flows;
 }
 
-std::vector<Flows::MonthScatter> Flows::scatters(Moment from, Moment until) const {
-    Statement rows{
-        connection_,
-        "SELECT strftime('%Y', day, 'unixepoch') * 12 + strftime('%m', day, 'unixepoch') - 1 AS month,"
-        " unit, count(*), sum(sold), sum(lost), sum(1.0 * lost * lost),"
-        " sum(1.0 * lost * (sold + lost)), sum(1.0 * (sold + lost) * (sold + lost)) FROM"
-        " (SELECT m.at_ms / 1000 AS day, b.unit AS unit,"
-        "  sum(CASE WHEN p.account = 4 THEN p.amount ELSE 0 END) AS sold,"
-        "  sum(CASE WHEN p.account >= 5 THEN p.amount ELSE 0 END) AS lost"
-        "  FROM movement m JOIN belt b ON b.id = m.belt JOIN posting p ON p.movement = m.id"
-        "  WHERE m.at_ms >= ? AND m.at_ms < ? GROUP BY m.id) AS one"
-        " WHERE sold <> 0 OR lost <> 0 GROUP BY month, unit",
-        from, until};
+std::vector<Flows::MonthScatter> Flows::scatters(std::chrono::year_month first,
+                                                 std::chrono::year_month last) const {
+    Statement rows{connection_,
+                   "SELECT month, unit, movements, sold, lost, lost_lost, lost_used, used_used"
+                   " FROM scatter_total WHERE month BETWEEN ? AND ?",
+                   numberOf(first), numberOf(last)};
     std::vector<MonthScatter> all;
     while (rows.next()) {
         const int month = rows.get<int>(0);

@@ -4,6 +4,7 @@
 #include "core/store/statement.h"
 
 #include <algorithm>
+#include <tuple>
 
 namespace riband::store {
 namespace {
@@ -131,8 +132,7 @@ std::vector<AskedLine> Orders::askedSince(Moment from) const {
     Statement rows{connection_,
                    "SELECT l.belt, o.id, o.made_ms, l.unit, l.extent, l.quantity - l.cancelled"
                    " FROM sales_order o JOIN order_line l ON l.sales_order = o.id"
-                   " WHERE o.state IN (?, ?, ?) AND o.made_ms >= ? AND l.cancelled < l.quantity"
-                   " ORDER BY l.belt, o.made_ms, o.id, l.position",
+                   " WHERE o.state IN (?, ?, ?) AND o.made_ms >= ? AND l.cancelled < l.quantity",
                    OrderState::Open,
                    OrderState::Ready,
                    OrderState::HandedOver,
@@ -140,6 +140,11 @@ std::vector<AskedLine> Orders::askedSince(Moment from) const {
     while (rows.next())
         asked.push_back({rows.get<BeltId>(0), rows.get<OrderId>(1), rows.get<Moment>(2),
                          rows.extent(4, rows.get<Unit>(3)), rows.get<std::int64_t>(5)});
+    // Some hundred thousand rows are sorted here in a fraction of the time that the database takes.
+    // Those of an order came by its index, by position.
+    std::stable_sort(asked.begin(), asked.end(), [](const AskedLine& a, const AskedLine& b) {
+        return std::tie(a.belt, a.at, a.order) < std::tie(b.belt, b.at, b.order);
+    });
     return asked;
 }
 

@@ -50,16 +50,13 @@ Reach& Reach::operator+=(const Reach& other) {
 
 std::vector<BeltReach> reach(const Shop& shop, const BuyingOutlook& outlook, const Period& period,
                              const foresight::Work& work) {
-    std::map<store::BeltId, const WasteRow*> rows;
-    const auto ledger = waste(shop, period, GroupBy::Belt);
-    for (const WasteRow& row : ledger)
-        if (row.belt) rows[*row.belt] = &row;
+    const auto moved = movedByBelt(shop, period);
     std::vector<BeltReach> belts;
     for (const BuyingBelt& belt : outlook.belts) {
         BeltReach& each = belts.emplace_back(belt.belt.designation, Reach{.unit = belt.belt.unit});
-        if (const auto row = rows.find(belt.belt.id); row != rows.end()) {
-            each.reach.sold = row->second->width.sold;
-            each.reach.used = row->second->width.used();
+        if (const auto row = moved.find(belt.belt.id); row != moved.end()) {
+            each.reach.sold = row->second.sold;
+            each.reach.used = row->second.used();
         }
     }
     foresight::onAllCores(

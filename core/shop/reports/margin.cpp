@@ -9,14 +9,6 @@ namespace {
 
 constexpr std::size_t mostBelow = 500;
 
-/// Width sold and used up of each belt, by the report's own period.
-std::map<store::BeltId, Balance<std::int64_t>> balances(const Shop& shop, const Period& period) {
-    std::map<store::BeltId, Balance<std::int64_t>> all;
-    for (const WasteRow& row : waste(shop, period, GroupBy::Belt))
-        all[*row.belt] = row.width;
-    return all;
-}
-
 /// Rounded up: a cost that is told too low would be no warning. Before the yield is known, as if nothing was
 /// lost.
 std::optional<WidthPrice> fullCostOf(const store::StockedBelt& belt, const Balance<std::int64_t>& balance) {
@@ -57,7 +49,7 @@ MarginReport marginReport(const Shop& shop, const Period& period) {
     std::map<store::BeltId, store::StockedBelt> belts;
     for (const store::StockedBelt& belt : store::Catalogue{shop.connection}.all())
         belts.emplace(belt.id, belt);
-    const auto used = balances(shop, period);
+    const auto used = movedByBelt(shop, period);
     for (const store::BeltSale& sold : revenue.byBelt(period.from, period.until)) {
         const store::StockedBelt& belt = belts.at(sold.belt);
         const auto at = used.find(sold.belt);

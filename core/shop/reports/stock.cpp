@@ -45,7 +45,7 @@ void add(StockRow& row, const store::StockPiece& piece, int age) {
 std::map<store::BeltId, std::int64_t> soldInYear(const Shop& shop, Date today) {
     std::map<store::BeltId, std::int64_t> sold;
     const Moment until{today + days{1}};
-    for (const store::Flow& flow : store::Flows{shop.connection}.sums(until - days{year}, until))
+    for (const store::Flow& flow : store::Flows{shop.connection}.within(until - days{year}, until))
         if (flow.account == store::Account::Sold) sold[flow.belt] += flow.within;
     return sold;
 }

@@ -56,8 +56,9 @@ Trends trends(const Shop& shop, Moment until, int months) {
         trends.ribbed.push_back(point);
     }
     if (months <= 0) return trends;
-    for (const auto& found : store::Flows{shop.connection}.scatters(trends.toothed.front().month.from,
-                                                                    trends.toothed.back().month.until))
+    const std::chrono::year_month newest = last.year() / last.month();
+    for (const auto& found :
+         store::Flows{shop.connection}.scatters(newest - std::chrono::months{months - 1}, newest))
         for (TrendPoint& point : found.unit == Unit::Rib ? trends.ribbed : trends.toothed)
             if (point.month.from == firstOf(found.month)) point.scatter = found.scatter;
     addBands(trends.toothed);

@@ -131,6 +131,13 @@ std::vector<WasteRow> waste(const Shop& shop, const Period& period, GroupBy by) 
     return std::move(waste(shop, period, {by}).front());
 }
 
+std::map<store::BeltId, Balance<std::int64_t>> movedByBelt(const Shop& shop, const Period& period) {
+    std::map<store::BeltId, Balance<std::int64_t>> moved;
+    for (const Flow& flow : store::Flows{shop.connection}.within(period.from, period.until))
+        moved[flow.belt].of(flow.account, flow.reason) += signOf(flow.account) * flow.within;
+    return moved;
+}
+
 WasteRow totalOf(const std::vector<WasteRow>& rows, Unit unit) {
     WasteRow total{.group = "", .unit = unit};
     for (const WasteRow& row : rows) {

@@ -4,6 +4,7 @@
 #include "core/shop/shop.h"
 
 #include <initializer_list>
+#include <map>
 
 namespace riband::shop {
 
@@ -40,6 +41,10 @@ std::vector<WasteRow> waste(const Shop& shop, const Period& period, GroupBy by);
 /// Several at once, which reads the sums once.
 std::vector<std::vector<WasteRow>> waste(const Shop& shop, const Period& period,
                                          std::initializer_list<GroupBy> groups);
+
+/// What each belt was bought, sold and lost in the period: the figures of `waste` without the rack before and
+/// after, which is read more quickly.
+std::map<store::BeltId, Balance<std::int64_t>> movedByBelt(const Shop& shop, const Period& period);
 
 /// The sum of rows of one unit, under the name "".
 WasteRow totalOf(const std::vector<WasteRow>& rows, Unit unit);

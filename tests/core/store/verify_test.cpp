@@ -171,7 +171,7 @@ TEST_CASE("verify names each thing that does not agree", "[store][verify]") {
         CHECK(only(day.connection, Kind::UnitMixed).where == "1");
     }
     SECTION("a sum for the reports that is not that of the ledger") {
-        tamper(path, "UPDATE flow_total SET amount = amount + 1000 WHERE account = 4");
+        tamper(path, "UPDATE flow_total SET amount = amount + 1000 WHERE account = 4 AND level = 1");
         const Disagreement sum = only(day.connection, Kind::FlowSum);
         CHECK(sum.where == Catalogue{day.connection}.at(day.shop.toothed).designation);
         CHECK(sum.book == 91'000);
@@ -179,8 +179,12 @@ TEST_CASE("verify names each thing that does not agree", "[store][verify]") {
         CHECK(sum.detail == "width");
     }
     SECTION("the money of such a sum") {
-        tamper(path, "UPDATE flow_total SET cost = cost + 7 WHERE account = 4");
+        tamper(path, "UPDATE flow_total SET cost = cost + 7 WHERE account = 4 AND level = 1");
         CHECK(only(day.connection, Kind::FlowSum).detail == "money");
+    }
+    SECTION("what a month lost, squared, is not that of the ledger") {
+        tamper(path, "UPDATE scatter_total SET lost_lost = lost_lost * 1.01");
+        CHECK(only(day.connection, Kind::FlowSum).detail == "scatter");
     }
     SECTION("an order of a person that is not there") {
         tamper(path, "UPDATE sales_order SET person = 99 WHERE id = 1");
