@@ -1,0 +1,177 @@
+// What comes onto the rack: expected, delivered, taken over.
+#include "core/shop/receive.h"
+#include "tests/ui/rack/at_the_rack.h"
+
+#include <QComboBox>
+#include <QFile>
+#include <QSpinBox>
+#include <QTableWidget>
+
+namespace riband::ui {
+
+TEST_CASE("A delivery is expected, changed, booked in part and dropped by keys", "[rack]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    goToTheRack(desk);
+    const auto retype = [](QDialog& dialog, const char* name, const char* words) {
+        field(dialog, name).selectAll();
+        QTest::keyClicks(&field(dialog, name), words);
+    };
+    const auto expected = [&] { return store::Goods{shop.connection()}.expected(); };
+    const auto inTheList = [&](Qt::Key key, Qt::KeyboardModifiers modifiers,
+                               const std::function<void(QDialog&)>& answer) {
+        answering(desk, [&](QDialog& list) {
+            answering(desk, answer);
+            QTest::keyClick(&list, key, modifiers);
+            QTest::keyClick(&list, Qt::Key_Escape);
+        });
+        desk.press(Qt::Key_F8, Qt::ShiftModifier);
+    };
+
+    inTheList(Qt::Key_F8, Qt::NoModifier, [&](QDialog& form) {
+        QTest::keyClicks(&field(form, "belt"), "S8M 960");
+        retype(form, "width", "400");
+        QTest::keyClicks(&field(form, "cost"), "61.50");
+        QTest::keyClick(&field(form, "cost"), Qt::Key_Return);
+        QTest::keyClicks(&field(form, "belt"), "T10 1250");
+        retype(form, "width", "470");
+        QTest::keyClicks(&field(form, "supplier"), "Mill Supply");
+        QTest::keyClicks(&field(form, "reference"), "P-17");
+        QTest::keyClicks(&field(form, "due"), "31.2.2026"); // no such day
+        QTest::keyClick(&form, Qt::Key_F9);
+        CHECK(form.isVisible());
+        retype(form, "due", "2026-03-09");
+        QTest::keyClick(&form, Qt::Key_F9); // the line that is typed belongs to it
+    });
+    REQUIRE(expected().size() == 1);
+    CHECK(expected().front().supplier == "Mill Supply");
+    CHECK(expected().front().due == readDate("2026-03-09"));
+    REQUIRE(expected().front().lines.size() == 2);
+    CHECK(expected().front().lines[0].costEach == Money::minor(6150));
+    CHECK(expected().front().lines[1].extent == mm(470));
+
+    inTheList(Qt::Key_F2, Qt::NoModifier, [&](QDialog& form) {
+        auto* count = form.findChild<QSpinBox*>(QStringLiteral("count"));
+        REQUIRE(count != nullptr);
+        QTest::keyClick(&form, Qt::Key_F2); // the first line into the form
+        count->selectAll();
+        QTest::keyClicks(count, "3");
+        QTest::keyClick(count, Qt::Key_Return);
+        auto* lines = form.findChild<QTableWidget*>();
+        lines->setFocus();
+        QTest::keyClick(lines, Qt::Key_Down);
+        QTest::keyClick(lines, Qt::Key_Delete, Qt::ControlModifier);
+        QTest::keyClick(&form, Qt::Key_F9);
+    });
+    REQUIRE(expected().front().lines.size() == 1);
+    CHECK(expected().front().lines[0].sleeves == 3);
+
+    answering(desk, [&](QDialog& dialog) {
+        auto* choice = dialog.findChild<QComboBox*>(QStringLiteral("expected"));
+        REQUIRE(choice != nullptr);
+        choice->setFocus();
+        QTest::keyClick(choice, Qt::Key_Down);
+        QTest::keyClick(&dialog, Qt::Key_F9);
+        QTest::keyClick(&dialog, Qt::Key_Escape);
+    });
+    desk.press(Qt::Key_F8);
+    CHECK(expected().empty()); // all three came
+    const auto kept = store::Catalogue{shop.connection()}.find(shop.belt("S8M 960"));
+    REQUIRE(kept);
+    CHECK(store::Pieces{shop.connection()}.ofBelt(kept->id).size() == 3);
+
+    inTheList(Qt::Key_F8, Qt::NoModifier, [&](QDialog& form) {
+        QTest::keyClicks(&field(form, "belt"), "XL 414");
+        QTest::keyClick(&form, Qt::Key_F9);
+    });
+    REQUIRE(expected().size() == 1);
+    inTheList(Qt::Key_Delete, Qt::ControlModifier,
+              [](QDialog& question) { QTest::keyClick(&question, Qt::Key_Return); });
+    CHECK(expected().empty());
+    CHECK(shop.disagreements().empty());
+}
+
+TEST_CASE("Goods in and a stock that is taken over go by keys", "[rack]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    goToTheRack(desk);
+
+    SECTION("goods in: two sleeves of a belt that is new to the shop, one of another, with freight") {
+        answering(desk, [](QDialog& dialog) {
+            QTest::keyClicks(&field(dialog, "belt"), "S8M 960");
+            field(dialog, "width").selectAll();
+            QTest::keyClicks(&field(dialog, "width"), "400");
+            QTest::keyClicks(&field(dialog, "cost"), "61.50");
+            field(dialog, "place").selectAll();
+            QTest::keyClicks(&field(dialog, "place"), "C1-1");
+            QTest::keyClick(&field(dialog, "place"), Qt::Key_Return);
+            QTest::keyClicks(&field(dialog, "belt"), "T10 1250");
+            field(dialog, "width").selectAll();
+            QTest::keyClicks(&field(dialog, "width"), "463");
+            QTest::keyClicks(&field(dialog, "labelled"), "470");
+            QTest::keyClicks(&field(dialog, "cost"), "38.50");
+            QTest::keyClicks(&field(dialog, "freight"), "5");
+            QTest::keyClick(&dialog, Qt::Key_F9); // the line that is typed belongs to it
+            QTest::keyClick(&dialog, Qt::Key_Escape);
+        });
+        desk.press(Qt::Key_F8);
+        const auto belt = store::Catalogue{shop.connection()}.find(shop.belt("S8M 960"));
+        REQUIRE(belt);
+        const auto pieces = store::Pieces{shop.connection()}.ofBelt(belt->id);
+        REQUIRE(pieces.size() == 1);
+        CHECK(pieces.front().extent == mm(400));
+        CHECK(pieces.front().cost == Money::minor(6458)); // 5.00 over 61.50 and 38.50: 3.08 and 1.92
+        CHECK(pieces.front().place == "C1-1");
+        const auto other = store::Catalogue{shop.connection()}.find(shop.belt("T10 1250"));
+        const auto come = store::Pieces{shop.connection()}.ofBelt(other->id);
+        REQUIRE(come.size() == 2);
+        CHECK(come.back().extent == mm(463));
+        CHECK(come.back().place == "B3-2"); // where the same belt lies: nobody said otherwise
+        const auto deliveries = store::Goods{shop.connection()}.deliveries(1);
+        CHECK(shop::mislabelled(shop.session().shop(), deliveries.front().id).size() == 1);
+    }
+    SECTION("a code that was scanned is tied to the belt that is said next, and known then") {
+        const auto scan = [](QDialog& dialog) {
+            QTest::keyClicks(&field(dialog, "belt"), "4006381333931");
+            QTest::keyClick(&field(dialog, "belt"), Qt::Key_Return);
+        };
+        answering(desk, [&](QDialog& dialog) {
+            scan(dialog);
+            QTest::keyClicks(&field(dialog, "belt"), "T10 1250");
+            field(dialog, "width").selectAll();
+            QTest::keyClicks(&field(dialog, "width"), "450");
+            QTest::keyClick(&dialog, Qt::Key_F9);
+            scan(dialog); // now it says all
+            QTest::keyClick(&dialog, Qt::Key_F9);
+            QTest::keyClick(&dialog, Qt::Key_Escape);
+        });
+        desk.press(Qt::Key_F8);
+        const auto belt = store::Catalogue{shop.connection()}.find(shop.belt("T10 1250"));
+        const auto pieces = store::Pieces{shop.connection()}.ofBelt(belt->id);
+        REQUIRE(pieces.size() == 3);
+        CHECK(pieces[1].extent == mm(450));
+        CHECK(pieces[2].extent == mm(450));
+    }
+    SECTION("a stock is taken over from a file") {
+        const QString path = shop.papers() + "-stock.csv";
+        QFile file{path};
+        REQUIRE(file.open(QIODevice::WriteOnly));
+        file.write("Bezeichnung;Breite;Fach\nT10 1250;47,5;L\xfc 1\nXL 414;30;\n"); // Latin-1
+        file.close();
+        answering(desk, [&](QDialog& dialog) {
+            QTest::keyClicks(&field(dialog, "path"), path);
+            QTest::keyClick(&field(dialog, "path"), Qt::Key_Return);
+            QTest::keyClick(&dialog, Qt::Key_F9);
+            QTRY_VERIFY(!dialog.isVisible());
+        });
+        desk.press(Qt::Key_O, Qt::ControlModifier);
+        const auto belt = store::Catalogue{shop.connection()}.find(shop.belt("T10 1250"));
+        const auto pieces = store::Pieces{shop.connection()}.ofBelt(belt->id);
+        REQUIRE(pieces.size() == 2);
+        CHECK(pieces.back().extent == um(47'500));
+        CHECK(pieces.back().place == "L\xc3\xbc 1");
+    }
+    CHECK(shop.disagreements().empty());
+}
+
+} // namespace riband::ui
