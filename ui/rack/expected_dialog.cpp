@@ -11,6 +11,7 @@
 #include "ui/words/words.h"
 
 #include <QHBoxLayout>
+#include <QHeaderView>
 #include <QMessageBox>
 #include <QTableWidget>
 #include <QVBoxLayout>
@@ -18,6 +19,8 @@
 namespace riband::ui {
 
 namespace {
+
+constexpr int BeltsColumn = 3;
 
 struct Missing {
     std::int64_t sleeves = 0;
@@ -68,6 +71,8 @@ void ExpectedDialog::buildView() {
     column->addWidget(table_, 1);
     column->addWidget(said_);
     column->addLayout(acts);
+    table_->horizontalHeader()->setStretchLastSection(false);
+    table_->horizontalHeader()->setSectionResizeMode(BeltsColumn, QHeaderView::Stretch);
     resize(1040, 520);
     table_->setFocus();
 }

@@ -27,7 +27,9 @@ void addRow(QTableWidget& table, const QStringList& cells) {
     for (int column = 0; column < cells.size(); ++column) {
         auto* item = new QTableWidgetItem{cells[column]};
         const bool figure = column > 0 && !cells[column].isEmpty() && cells[column].front().isDigit();
-        item->setTextAlignment(Qt::Alignment{figure ? Qt::AlignRight : Qt::AlignLeft} | Qt::AlignVCenter);
+        const Qt::Alignment side = Qt::Alignment{figure ? Qt::AlignRight : Qt::AlignLeft} | Qt::AlignVCenter;
+        item->setTextAlignment(side);
+        table.horizontalHeaderItem(column)->setTextAlignment(side);
         table.setItem(row, column, item);
     }
 }

@@ -192,6 +192,7 @@ void SheetDialog::showSheet() {
         put(*rows_, row++,
             {QString::number(each.line), each.newBelt ? tr("%1 · new to the shop").arg(words) : words});
     }
+    rows_->resizeRowsToContents(); // a reason is read to its end
     const bool whole = sheet_.faults.empty() && !sheet_.rows.empty();
     verdict_->setText(whole ? tr("Rows that can be taken in: %1; of belts new to the shop: %2.")
                                   .arg(sheet_.rows.size())

@@ -77,6 +77,8 @@ QWidget* CountView::buildRight() {
     list_->setAccessibleName(tr("What nobody has seen yet"));
     list_->setFocusPolicy(Qt::NoFocus);
     list_->setWordWrap(true);
+    list_->setResizeMode(QListView::Adjust);
+    list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     auto* frame = surface("sunk");
     frame->setFixedWidth(ListWidth);
     auto* column = new QVBoxLayout{frame};

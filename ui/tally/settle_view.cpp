@@ -24,9 +24,13 @@ QString nameOf(const shop::Finding& finding) {
     return finding.piece ? text(finding.piece->code) : QObject::tr("without label");
 }
 
+QString placeOf(const shop::Finding& finding) {
+    return finding.place.empty() ? QObject::tr("no place") : text(finding.place);
+}
+
 QString rowOf(const shop::Finding& finding) {
     return QStringLiteral("%1 · %2 · %3\n%4")
-        .arg(text(finding.place), nameOf(finding), text(finding.belt), say(finding));
+        .arg(placeOf(finding), nameOf(finding), text(finding.belt), say(finding));
 }
 
 } // namespace
@@ -88,7 +92,7 @@ const shop::Finding* SettleView::current() const {
 void SettleView::showFinding() {
     const shop::Finding* finding = current();
     proposals_->clear();
-    head_->setText(finding ? tr("%1 at %2", "piece, place").arg(nameOf(*finding), text(finding->place))
+    head_->setText(finding ? tr("%1 · %2", "piece, place").arg(nameOf(*finding), placeOf(*finding))
                            : tr("No difference"));
     what_->setText(finding ? QStringLiteral("%1: %2").arg(text(finding->belt), say(*finding)) : QString{});
     facts_->setText(
