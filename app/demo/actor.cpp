@@ -83,18 +83,24 @@ private:
                                                                 : cutting::PieceKind::Sleeve}});
     }
 
+    /// As a maker numbers what he vulcanises on a day.
+    static std::string lotOf(store::BeltId belt, Date made) {
+        return "lot " + std::to_string(1000 + (37 * made.time_since_epoch().count() + belt.value()) % 9000);
+    }
+
     /// What a new sleeve of the draft's belts costs and where it goes, when there is not enough of them.
     void restock(const Event& event, const shop::Draft& draft) {
         Event goodsIn = event;
         goodsIn.who = "ST";
+        const Date made = dayOf(now_) - std::chrono::days{75};
         for (const auto& line : draft.lines) {
             const auto belt = store::Catalogue{connection_}.find(line.belt).value();
             shop::receive(as(goodsIn), {{.belt = belt.belt,
                                          .sleeves = 1,
                                          .extent = belt.newSleeve,
                                          .costEach = belt.sleeveCost,
-                                         .batch = "ordered for " + line.said,
-                                         .made = dayOf(now_) - std::chrono::days{75},
+                                         .batch = lotOf(belt.id, made),
+                                         .made = made,
                                          .place = "E" + std::to_string(1 + belt.id.value() % 6) + "-1",
                                          .kind = cutting::PieceKind::Sleeve}});
         }
