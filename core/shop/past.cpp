@@ -63,6 +63,7 @@ foresight::Setting settingOf(const Shop& shop, const store::StockedBelt& belt,
     setting.rules = rulesOf(rules, inUnit(shop, belt, settings.mountingCost.width()));
     setting.rackLimit = settings.mostRemnants;
     setting.shelfRoom = settings.advice.shelfLimit;
+    setting.shelfAtOnce = settings.advice.shelfAtOnce;
     setting.interest = static_cast<double>(settings.advice.interest.count()) / 1000;
     setting.holdingCost = inUnit(shop, belt, settings.advice.holding);
     setting.seed = static_cast<std::uint64_t>(belt.id.value());

@@ -20,17 +20,21 @@ std::optional<store::BeltId> busiest(const Shop& shop) {
     return most->first;
 }
 
-/// As the outlook expects them, evenly through the year.
-std::vector<foresight::Order> runOf(const Past& past, const foresight::Outlook& outlook) {
+bool canGive(const foresight::Setting& setting, const foresight::Line& line) {
+    const auto& rules = setting.rules;
+    return rules.trim + line.width + rules.kerf + rules.reserve(line.width) <= setting.sleeve;
+}
+
+/// As the outlook expects them, evenly through the year; what either sleeve can't give is left out.
+std::vector<foresight::Order> runOf(const Trial& trial, const foresight::Outlook& outlook) {
     std::vector<foresight::Order> orders;
     foresight::Dice dice{trialDice};
-    const double gap = past.setting.daysPerYear / outlook.ordersPerYear();
+    const double gap = trial.now.setting.daysPerYear / outlook.ordersPerYear();
     for (int i = 0; i < ordersOfRun; ++i) {
         foresight::Order order{i * gap, {}};
         outlook.draw(dice, order.lines);
-        const auto& rules = past.setting.rules;
         std::erase_if(order.lines, [&](const foresight::Line& line) {
-            return rules.trim + line.width + rules.kerf + rules.reserve(line.width) > past.setting.sleeve;
+            return !canGive(trial.now.setting, line) || !canGive(trial.then.setting, line);
         });
         if (!order.lines.empty()) orders.push_back(std::move(order));
     }
@@ -65,23 +69,34 @@ std::optional<TrialFigures> play(const foresight::Setting& setting,
     return figuresOf(referee, setting);
 }
 
+std::optional<Trial> trialOf(const Shop& shop, const store::StockedBelt& now, const store::StockedBelt& then,
+                             const store::ShopSettings& settingsThen) {
+    const Extent none = Extent::none(now.unit);
+    Trial trial{now.designation, pastOf(shop, now, store::Settings{shop.connection}.read(), none),
+                pastOf(shop, then, settingsThen, none), now.preCut, then.preCut};
+    if (trial.now.orders.empty()) return std::nullopt;
+    if (!trial.now.setting.fault().empty() || !trial.then.setting.fault().empty()) return std::nullopt;
+    return trial;
+}
+
 } // namespace
 
 std::optional<Trial> trialOf(const Shop& shop, const store::ShopSettings& proposed) {
     const auto id = busiest(shop);
     if (!id) return std::nullopt;
     const store::StockedBelt belt = store::Catalogue{shop.connection}.at(*id);
-    const Extent none = Extent::none(belt.unit);
-    Trial trial{belt.designation, pastOf(shop, belt, store::Settings{shop.connection}.read(), none),
-                pastOf(shop, belt, proposed, none)};
-    if (!trial.now.setting.fault().empty() || !trial.then.setting.fault().empty()) return std::nullopt;
-    return trial;
+    return trialOf(shop, belt, belt, proposed);
+}
+
+std::optional<Trial> trialOf(const Shop& shop, const store::StockedBelt& proposed) {
+    return trialOf(shop, store::Catalogue{shop.connection}.at(proposed.id), proposed,
+                   store::Settings{shop.connection}.read());
 }
 
 std::optional<TrialOutcome> tryOut(const Trial& trial, const std::function<bool(double)>& goOn) {
     const std::optional<Future> future = futureOf(trial.now);
     if (!future) return std::nullopt;
-    const auto orders = runOf(trial.now, future->outlook);
+    const auto orders = runOf(trial, future->outlook);
     const auto now = play(trial.now.setting, orders, [&](double share) { return goOn(share / 2); });
     if (!now) return std::nullopt;
     const auto then = play(trial.then.setting, orders, [&](double share) { return goOn(0.5 + share / 2); });

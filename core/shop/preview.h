@@ -6,13 +6,17 @@
 
 namespace riband::shop {
 
-/// What settings of the advice would come to for the shop's busiest belt; read from the store at once.
+/// What other figures would come to for a belt; read from the store at once.
 struct Trial {
     std::string belt; ///< designation
-    Past now, then;   ///< with the settings as they are, and as proposed
+    Past now, then;   ///< with the figures as they are, and as proposed
+    store::PreCut preCutNow, preCutThen;
 };
-/// Nothing while no belt was ever ordered, or the busiest can't be weighed.
+/// Other settings, for the shop's busiest belt. Nothing while no belt was ever ordered, or the busiest can't
+/// be weighed.
 std::optional<Trial> trialOf(const Shop& shop, const store::ShopSettings& proposed);
+/// Another entry of a belt. Nothing while it was never ordered, or can't be weighed.
+std::optional<Trial> trialOf(const Shop& shop, const store::StockedBelt& proposed);
 
 /// Of an invented run of orders as they are to be expected of the belt.
 struct TrialFigures {

@@ -47,6 +47,7 @@ void set(Connection& connection, const char* name, std::int64_t value) {
 void readAdvice(const Values& values, AdviceRules& advice) {
     values.into("advice.finish", advice.finish);
     advice.shelfLimit = static_cast<int>(values.number("advice.shelf_limit", advice.shelfLimit));
+    advice.shelfAtOnce = static_cast<int>(values.number("advice.shelf_at_once", advice.shelfAtOnce));
     advice.interest = Permille{values.number("advice.interest_permille", advice.interest.count())};
     advice.holding = Width::micrometres(values.number("advice.holding_um", advice.holding.inMicrometres()));
 }
@@ -54,6 +55,7 @@ void readAdvice(const Values& values, AdviceRules& advice) {
 void writeAdvice(Connection& connection, const AdviceRules& advice) {
     set(connection, "advice.finish", advice.finish ? 1 : 0);
     set(connection, "advice.shelf_limit", advice.shelfLimit);
+    set(connection, "advice.shelf_at_once", advice.shelfAtOnce);
     set(connection, "advice.interest_permille", advice.interest.count());
     set(connection, "advice.holding_um", advice.holding.inMicrometres());
 }

@@ -2,16 +2,6 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en">
 <context>
-    <name>AdvicePart</name>
-    <message numerus="yes">
-        <source>%1, %n orders</source>
-        <translation>
-            <numerusform>%1, %n order</numerusform>
-            <numerusform>%1, %n orders</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
     <name>BeltsModel</name>
     <message numerus="yes">
         <source>%n days</source>
@@ -176,6 +166,16 @@
         <translation>
             <numerusform>%n mounting</numerusform>
             <numerusform>%n mountings</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>TrialView</name>
+    <message numerus="yes">
+        <source>%1, %n orders</source>
+        <translation>
+            <numerusform>%1, %n order</numerusform>
+            <numerusform>%1, %n orders</numerusform>
         </translation>
     </message>
 </context>

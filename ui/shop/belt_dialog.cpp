@@ -2,8 +2,10 @@
 
 #include "core/measure/text.h"
 #include "ui/desk/labels.h"
+#include "ui/look/look.h"
 #include "ui/shop/belts_model.h"
 #include "ui/shop/entry.h"
+#include "ui/shop/trial_view.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -20,12 +22,10 @@ namespace {
 constexpr int LongestDelivery = 365;
 } // namespace
 
-BeltDialog::BeltDialog(const store::StockedBelt& belt, const Currency& currency, QWidget* parent)
-    : QDialog{parent}, belt_{belt}, currency_{currency}, price_{new Entry{
-                                                             tr("&Price of width"),
-                                                             [this](const auto& typed) {
-                                                                 return readWidthPrice(typed, currency_).ok();
-                                                             }}},
+BeltDialog::BeltDialog(const store::StockedBelt& belt, Session& session, QWidget* parent)
+    : QDialog{parent}, session_{session}, belt_{belt}, currency_{session.currency()},
+      price_{new Entry{tr("&Price of width"),
+                       [this](const auto& typed) { return readWidthPrice(typed, currency_).ok(); }}},
       sleeve_{new Entry{tr("&New sleeve"),
                         [this](const auto& typed) {
                             const auto read = readExtent(typed, belt_.unit);
@@ -36,9 +36,15 @@ BeltDialog::BeltDialog(const store::StockedBelt& belt, const Currency& currency,
       listed_{new Entry{tr("&Usual widths"),
                         [this](const auto& typed) { return readListed(typed, belt_.unit).has_value(); }}},
       body_{new QLineEdit{text(belt.body)}}, cord_{new QLineEdit{text(belt.cord)}}, days_{new QSpinBox},
-      preCut_{new QComboBox} {
+      preCut_{new QComboBox}, trial_{new TrialView{session, *this, [this]() -> std::optional<TrialView::Ask> {
+                                                       if (!isRight()) return std::nullopt;
+                                                       return
+                                                           [proposed = this->belt()](const shop::Shop& shop) {
+                                                               return shop::trialOf(shop, proposed);
+                                                           };
+                                                   }}} {
     setWindowTitle(text(belt.designation));
-    setMinimumWidth(520);
+    setMinimumWidth(640);
     buildView();
 }
 
@@ -61,7 +67,8 @@ void BeltDialog::buildView() {
     form->addRow(tr("&Delivery, days"), days_);
     form->addRow(tr("&Body"), body_);
     form->addRow(tr("C&ord"), cord_);
-    preCut_->addItems({tr("where trim is a large share"), tr("never"), tr("always")}); // as store::PreCut
+    for (const store::PreCut each : {store::PreCut::WherePays, store::PreCut::Never, store::PreCut::Always})
+        preCut_->addItem(say(each));
     preCut_->setCurrentIndex(static_cast<int>(belt_.preCut));
     preCut_->setAccessibleName(tr("Cut before it is asked for"));
     form->addRow(tr("Cut &before it is asked for"), preCut_);
@@ -70,13 +77,23 @@ void BeltDialog::buildView() {
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     for (Entry* entry : {price_, sleeve_, cost_, listed_})
-        connect(entry, &QLineEdit::textChanged, this, [this] {
-            save_->setEnabled(price_->isRight() && sleeve_->isRight() && cost_->isRight() &&
-                              listed_->isRight());
-        });
+        connect(entry, &QLineEdit::textChanged, this, [this] { save_->setEnabled(isRight()); });
     auto* column = new QVBoxLayout{this};
+    column->setSpacing(3 * step);
     column->addLayout(form);
+    auto* words =
+        label(tr("Try it out plays 400 orders, as they are to be expected of this belt, with it as it is and "
+                 "as it stands here."),
+              "remark");
+    words->setWordWrap(true);
+    column->addWidget(words);
+    column->addWidget(trial_);
+    column->addStretch();
     column->addWidget(buttons);
+}
+
+bool BeltDialog::isRight() const {
+    return price_->isRight() && sleeve_->isRight() && cost_->isRight() && listed_->isRight();
 }
 
 store::StockedBelt BeltDialog::belt() const {

@@ -64,7 +64,7 @@ void BeltsPart::refresh() {
 void BeltsPart::changeBelt() {
     const QModelIndex at = filter_->mapToSource(table_->currentIndex());
     if (!at.isValid()) return;
-    BeltDialog dialog{model_->belt(at.row()), session_.currency(), this};
+    BeltDialog dialog{model_->belt(at.row()), session_, this};
     if (dialog.exec() != QDialog::Accepted) return;
     const store::StockedBelt belt = dialog.belt();
     const bool done = session_.attempt([&] {

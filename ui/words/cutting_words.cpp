@@ -117,6 +117,19 @@ QString say(store::OverrideKey key) {
     return {};
 }
 
+QString say(store::PreCut preCut) {
+    using store::PreCut;
+    switch (preCut) {
+    case PreCut::WherePays:
+        return Words::tr("where trim is a large share");
+    case PreCut::Never:
+        return Words::tr("never");
+    case PreCut::Always:
+        return Words::tr("always");
+    }
+    return {};
+}
+
 QString say(cutting::Unserved::Why why) {
     using Why = cutting::Unserved::Why;
     switch (why) {

@@ -31,6 +31,7 @@ QString say(const shop::Reason::Kept& kept);
 /// On what a suggestion rests: "worth table 3 and look-ahead", or why it doesn't.
 QString basisOf(const shop::Suggestion& suggestion);
 QString say(store::OverrideKey key);
+QString say(store::PreCut preCut);
 QString say(cutting::Unserved::Why why);
 QString say(cutting::SetUp::Remark remark);
 QString say(cutting::SetUpFault fault);

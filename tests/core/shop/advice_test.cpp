@@ -1,6 +1,8 @@
 // What the counter is advised, on what it rests, and what is kept of it.
 #include "core/cutting/plan.h"
+#include "core/shop/batch.h"
 #include "core/shop/learn.h"
+#include "core/shop/suggest_together.h"
 #include "tests/core/shop/shop_fixture.h"
 
 #include <cmath>
@@ -197,6 +199,46 @@ TEST_CASE("No belt is cut for the shelf where the owner wants none", "[advice]")
     SECTION("no shelf") { set.advice.shelfLimit = 0; }
     settings.write(set);
     CHECK_FALSE(shop.suggestFor(shop.h8m1200, mm(30), 1).best.fillsShelf());
+}
+
+TEST_CASE("No more belts are cut for the shelf in a mounting than the owner wants", "[advice]") {
+    const int most = GENERATE(0, 1, 2); // 0: any number
+    TestShop shop;
+    store::Settings settings{shop.connection};
+    store::ShopSettings set = settings.read();
+    set.advice.shelfAtOnce = most;
+    settings.write(set);
+    sellSome(shop);
+    store::StockedBelt belt = *store::Catalogue{shop.connection}.find(shop.h8m1200);
+    belt.preCut = store::PreCut::Always;
+    store::Catalogue{shop.connection}.change(belt);
+    shop.piece(shop.h8m1200, mm(400));
+    learnNow(shop, shop.h8m1200);
+    std::size_t seen = 0;
+    const auto look = [&](const Way& way) {
+        for (const auto& belts : way.forShelf)
+            seen = std::max(seen, belts.size());
+    };
+    SECTION("for one order") {
+        for (const std::vector<Wish>& wishes :
+             std::vector<std::vector<Wish>>{{{mm(30), 1}}, {{mm(30), 2}, {mm(50), 1}}}) {
+            const Suggestion suggestion = suggest(lookAt(shop.shop, shop.h8m1200, wishes));
+            look(suggestion.best);
+            for (const Way& other : suggestion.others)
+                look(other);
+        }
+    }
+    SECTION("for several that are cut together") {
+        for (const int width : {30, 50})
+            shop.order(shop.h8m1200, mm(width), 1);
+        const auto all = batches(shop.shop);
+        REQUIRE(all.size() == 1);
+        look(suggestTogether(all[0].outlook).best);
+    }
+    if (most == 0)
+        CHECK(seen > 2);
+    else
+        CHECK(seen == static_cast<std::size_t>(most));
 }
 
 TEST_CASE("What was followed is kept as it was suggested", "[advice]") {

@@ -189,6 +189,45 @@ TEST_CASE("Other settings are tried on the same orders: without finishing more i
     CHECK_FALSE(tryOut(*trial, [](double share) { return share < 0.1; }));
 }
 
+TEST_CASE("Whether a belt is cut before it is asked for is tried before it is saved", "[preview]") {
+    TestShop shop;
+    store::ShopSettings settings = store::Settings{shop.connection}.read();
+    settings.advice.shelfAtOnce = 3;
+    store::Settings{shop.connection}.write(settings);
+    store::StockedBelt belt = store::Catalogue{shop.connection}.find(shop.h8m1200).value();
+    shop.piece(shop.h8m1200, mm(400));
+    CHECK_FALSE(trialOf(shop.shop, belt)); // nobody has asked for it yet
+    for (int i = 0; i < 8; ++i)
+        shop.cutAll(shop.order(shop.h8m1200, i % 4 == 0 ? mm(50) : mm(30), 1));
+    belt.preCut = store::PreCut::Always; // of itself trim is too small a share of such wide belts
+    const auto trial = trialOf(shop.shop, belt);
+    REQUIRE(trial);
+    CHECK(trial->preCutNow == store::PreCut::WherePays);
+    CHECK(trial->preCutThen == store::PreCut::Always);
+    CHECK(trial->now.setting.shelf == foresight::Shelf::Stub);
+    CHECK(trial->then.setting.shelf == foresight::Shelf::Listed);
+    const auto outcome = tryOut(*trial, [](double) { return true; });
+    REQUIRE(outcome);
+    CHECK(outcome->now.orders == outcome->then.orders);
+    CHECK(outcome->then.mountingsPerOrder < outcome->now.mountingsPerOrder);
+}
+
+TEST_CASE("A narrower sleeve is tried on the orders that it can give, too", "[preview]") {
+    TestShop shop;
+    store::StockedBelt belt = store::Catalogue{shop.connection}.find(shop.h8m1200).value();
+    for (int i = 0; i < 3; ++i)
+        shop.piece(shop.h8m1200, mm(400));
+    for (int i = 0; i < 8; ++i)
+        shop.cutAll(shop.order(shop.h8m1200, i % 4 == 0 ? mm(200) : mm(30), 1));
+    belt.newSleeve = mm(150);
+    const auto trial = trialOf(shop.shop, belt);
+    REQUIRE(trial);
+    const auto outcome = tryOut(*trial, [](double) { return true; });
+    REQUIRE(outcome);
+    CHECK(outcome->now.orders == outcome->then.orders);
+    CHECK(outcome->then.orders > 0);
+}
+
 TEST_CASE("Every setting of the advice changes what the trial run comes to", "[preview]") {
     TestShop shop;
     shop.piece(shop.h8m1200, mm(400));
@@ -198,6 +237,11 @@ TEST_CASE("Every setting of the advice changes what the trial run comes to", "[p
     store::ShopSettings then = now;
     SECTION("remnants of a belt") { then.mostRemnants = 2; }
     SECTION("ready belts of a width") { then.advice.shelfLimit = 1; }
+    SECTION("ready belts from one mounting") {
+        then.advice.shelfAtOnce = 3;
+        store::Settings{shop.connection}.write(then);
+        then.advice.shelfAtOnce = 1;
+    }
     SECTION("whether dead ends are cut up, where nothing is cut before it is asked for") {
         store::StockedBelt belt = store::Catalogue{shop.connection}.find(shop.h8m1200).value();
         belt.preCut = store::PreCut::Never;

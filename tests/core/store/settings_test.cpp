@@ -36,7 +36,7 @@ TEST_CASE("Settings come back exactly as they were written", "[store][settings]"
     written.ribbed.stub = Ribs{4};
     written.mountingCost = mm(6);
     written.mostRemnants = 7;
-    written.advice = {false, 3, Permille{85}, Width::micrometres(2750)};
+    written.advice = {false, 3, 2, Permille{85}, Width::micrometres(2750)};
     written.cutter = {
         "bench cutter", {{"80", 80.0, 79.95, 450.0, 120.0, 1800.5}, {"30", 30.1, 30.0, 300.0, 60.0, 900.0}},
         true,           false,

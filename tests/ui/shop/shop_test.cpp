@@ -4,6 +4,7 @@
 #include "tests/ui/desk_fixture.h"
 #include "ui/desk/page.h"
 #include "ui/shop/advice_part.h"
+#include "ui/shop/belt_dialog.h"
 #include "ui/shop/belts_model.h"
 #include "ui/shop/price_part.h"
 #include "ui/shop/shafts_model.h"
@@ -11,6 +12,7 @@
 
 #include <QAbstractItemModelTester>
 #include <QAction>
+#include <QCheckBox>
 #include <QComboBox>
 #include <QFileDialog>
 #include <QFileInfo>
@@ -28,6 +30,13 @@ constexpr auto Strict = QAbstractItemModelTester::FailureReportingMode::Fatal;
 
 QLineEdit& fieldNamed(QWidget& page, const QString& name) {
     for (auto* field : page.findChildren<QLineEdit*>())
+        if (field->accessibleName() == name) return *field;
+    FAIL("no field " << name.toStdString());
+    throw 0;
+}
+
+QSpinBox& spinNamed(QWidget& page, const QString& name) {
+    for (auto* field : page.findChildren<QSpinBox*>())
         if (field->accessibleName() == name) return *field;
     FAIL("no field " << name.toStdString());
     throw 0;
@@ -117,16 +126,42 @@ TEST_CASE("The settings of the suggestion are tried out before they are saved", 
     page.findChild<QListWidget*>()->setCurrentRow(4);
     QAction* tryOut = nullptr;
     QAction* stop = nullptr;
+    QAction* usual = nullptr;
     for (QAction* action : part->actions())
-        (action->shortcut() == QKeySequence{Qt::Key_F5} ? tryOut : stop) = action;
+        (action->shortcut() == QKeySequence{Qt::Key_F5}   ? tryOut
+         : action->shortcut() == QKeySequence{Qt::Key_F6} ? usual
+                                                          : stop) = action;
     REQUIRE(tryOut != nullptr);
+    REQUIRE(usual != nullptr);
     SECTION("saved") {
         write(fieldNamed(page, "Interest a year on what lies there"), "8.5");
-        part->findChild<QSpinBox*>()->setValue(2);
+        spinNamed(*part, "Most ready belts of a width").setValue(2);
+        spinNamed(*part, "Most of them from one mounting").setValue(5);
         desk.press(Qt::Key_S, Qt::ControlModifier);
         const auto advice = store::Settings{shop.connection()}.read().advice;
         CHECK(advice.interest == Permille{85});
         CHECK(advice.shelfLimit == 2);
+        CHECK(advice.shelfAtOnce == 5);
+        CHECK(shop::lookAt(shop.session().shop(), shop.belt("H8M 1200"), {{mm(30), 1}})
+                  .past.setting.shelfAtOnce == 5);
+    }
+    SECTION("the usual figures by a key, until they are saved only shown") {
+        write(fieldNamed(page, "Interest a year on what lies there"), "8.5");
+        write(fieldNamed(page, "Labour of a mounting, in width"), "9");
+        for (const char* name :
+             {"Most ready belts of a width", "Most of them from one mounting", "Most remnants of a belt"})
+            spinNamed(*part, name).setValue(1);
+        part->findChild<QCheckBox*>()->setChecked(false);
+        desk.press(Qt::Key_S, Qt::ControlModifier);
+        CHECK_FALSE(store::Settings{shop.connection()}.read().advice.finish);
+        usual->trigger();
+        CHECK_FALSE(store::Settings{shop.connection()}.read().advice.finish);
+        desk.press(Qt::Key_S, Qt::ControlModifier);
+        const auto saved = store::Settings{shop.connection()}.read();
+        CHECK(saved.advice == store::AdviceRules{});
+        CHECK(saved.mostRemnants == store::ShopSettings{}.mostRemnants);
+        CHECK(saved.mountingCost == store::ShopSettings{}.mountingCost);
+        CHECK(saved.name == "Lockside Drives"); // of the other parts nothing is touched
     }
     SECTION("a wrong figure saves nothing") {
         write(fieldNamed(page, "Interest a year on what lies there"), "a lot");
@@ -135,11 +170,33 @@ TEST_CASE("The settings of the suggestion are tried out before they are saved", 
     }
     SECTION("tried, and stopped") {
         tryOut->trigger();
-        CHECK(part->trying());
+        CHECK(part->trial().trying());
         stop->trigger();
-        CHECK_FALSE(part->trying());
-        CHECK(part->outcome() == "Stopped.");
+        CHECK_FALSE(part->trial().trying());
+        CHECK(part->trial().outcome() == "Stopped.");
     }
+}
+
+TEST_CASE("Whether a belt is cut before it is asked for is tried out where it is set", "[shop]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    desk.type("3 x H8M 1200 30");
+    desk.press(Qt::Key_F9);
+    const auto belt = *store::Catalogue{shop.connection()}.find(shop.belt("H8M 1200"));
+    BeltDialog dialog{belt, shop.session()};
+    dialog.show();
+    auto* trial = dialog.findChild<TrialView*>();
+    REQUIRE(trial != nullptr);
+    dialog.findChild<QComboBox*>()->setCurrentIndex(static_cast<int>(store::PreCut::Never));
+    for (QAction* action : dialog.actions())
+        if (action->shortcut() == QKeySequence{Qt::Key_F5}) action->trigger();
+    CHECK(trial->trying());
+    CHECK(QTest::qWaitFor([&] { return !trial->trying(); }, 300'000));
+    INFO(trial->outcome().toStdString());
+    CHECK(trial->outcome().startsWith("H8M 1200, "));
+    CHECK(trial->outcome().contains("As it is (cut before it is asked for: where trim is a large share)"));
+    CHECK(trial->outcome().contains("As it stands here (cut before it is asked for: never)"));
+    CHECK(store::Catalogue{shop.connection()}.at(belt.id).preCut == store::PreCut::WherePays);
 }
 
 TEST_CASE("A backup is made by keys while the shop is open, and is a whole shop", "[shop]") {
