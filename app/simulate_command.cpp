@@ -80,7 +80,7 @@ Pair playPair(Scenario shop, const Policy& policy, std::size_t number, int seed)
     if (policy.isReference) return pair;
     shop.setting.shelf = policy.shelf;
     shop.setting.seed = static_cast<std::uint64_t>(seed);
-    auto knobs = Advisor::usualFor(policy.shelf);
+    Advisor::Knobs knobs;
     knobs.layer = policy.layer;
     if (policy.together) return playTogether(shop, orders, knobs, pair);
     Advisor advisor{shop.setting, knobs};

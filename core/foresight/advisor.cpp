@@ -6,7 +6,7 @@ namespace riband::foresight {
 
 namespace {
 
-constexpr int firstRounds = 4;
+constexpr std::uint64_t fitDice = 77;
 constexpr double ordersToUse = 25; // a remnant that lives for so many orders more is as good as a fresh one
 
 Setting checked(Setting setting) {
@@ -17,34 +17,14 @@ Setting checked(Setting setting) {
 
 } // namespace
 
-Advisor::Knobs Advisor::usualFor(Shelf shelf) {
-    Knobs knobs;
-    if (shelf == Shelf::None) return knobs;
-    knobs.lookAhead = {8, 32, 256, 4000, 1};
-    knobs.unitsAnAnswer = 200;
-    return knobs;
-}
-
-Advisor::Advisor(Setting setting) : Advisor(setting, usualFor(setting.shelf)) {}
-
 Advisor::Advisor(Setting setting, Knobs knobs)
-    : setting_{checked(std::move(setting))}, knobs_{knobs}, outlook_{setting_}, chooser_{setting_,
-                                                                                         knobs.layer,
-                                                                                         knobs.lookAhead} {
-    firstFit();
+    : setting_{checked(std::move(setting))}, knobs_{knobs}, outlook_{setting_},
+      fit_{setting_, knobs.fit, Dice::of(setting_.seed, fitDice)}, chooser_{setting_, knobs.layer,
+                                                                            knobs.lookAhead} {
+    fit_.run(outlook_, Fit::firstRounds);
 }
 
 Advisor::~Advisor() = default;
-
-void Advisor::firstFit() {
-    for (const double competition : knobs_.competitions) {
-        auto knobs = knobs_.fit;
-        knobs.competition = competition;
-        auto fit = std::make_unique<Fit>(setting_, knobs, Dice::of(setting_.seed, 77));
-        fit->run(outlook_, firstRounds);
-        if (!fit_ || fit->costOfLastRound() < fit_->costOfLastRound()) fit_ = std::move(fit);
-    }
-}
 
 void Advisor::expire(double day) {
     for (int i = stock_.count - 1; i >= 0; --i) {
@@ -71,13 +51,14 @@ Answer Advisor::answer(const Order& order) {
             throw std::invalid_argument("a belt is too wide for any sleeve");
     expire(order.day);
     outlook_.learn(order);
+    fit_.setTargets(outlook_);
     refresh(order.day);
     Answer answer;
     // Belts for the shelf come from the last part alone: what is taken must have lain there before.
     const auto all = weighable(setting_, order.lines);
     for (const auto& asked : all)
         serve(asked, order.day, &asked == &all.back(), answer);
-    fit_->advance(outlook_, knobs_.unitsAnAnswer);
+    fit_.advance(outlook_, knobs_.unitsAnAnswer);
     return answer;
 }
 

@@ -3,8 +3,6 @@
 #include "core/foresight/choice.h"
 #include "core/foresight/fit.h"
 
-#include <memory>
-
 namespace riband::foresight {
 
 /// Decides what to cut for the orders of one belt: learns from them, keeps its worth table fresh in slices,
@@ -15,20 +13,16 @@ public:
         Layer layer = Layer::LookAhead;
         Fit::Knobs fit;
         LookAhead::Knobs lookAhead;
-        int unitsAnAnswer = 400;                 ///< of fitting, with each answer
-        std::vector<double> competitions{0.005}; ///< tried by the first fit
+        int unitsAnAnswer = 400; ///< of fitting, with each answer
     };
-    /// Enough for an answer in some milliseconds. With a shelf every order served costs a knapsack, so
-    /// futures are fewer and shorter.
-    static Knobs usualFor(Shelf shelf);
     /// Takes some tenths of a second: the first worth table is made from the prior alone.
-    explicit Advisor(Setting setting);
+    explicit Advisor(Setting setting) : Advisor{std::move(setting), Knobs{}} {}
     Advisor(Setting setting, Knobs knobs);
     ~Advisor() override;
 
     Answer answer(const Order& order) override;
 
-    const WorthTable& table() const { return fit_->table(); }
+    const WorthTable& table() const { return fit_.table(); }
     const Outlook& outlook() const { return outlook_; }
 
 private:
@@ -36,7 +30,6 @@ private:
         PieceName name;
         double day; ///< its sleeve was opened
     };
-    void firstFit();
     void expire(double day);
     void refresh(double day);
     void serve(const Asked& asked, double day, bool mayFill, Answer& answer);
@@ -46,7 +39,7 @@ private:
     Setting setting_;
     Knobs knobs_;
     Outlook outlook_;
-    std::unique_ptr<Fit> fit_;
+    Fit fit_;
     Chooser chooser_;
     Stock stock_; ///< remnants are named by their key in opened_
     std::map<std::int32_t, Opened> opened_;

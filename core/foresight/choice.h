@@ -28,7 +28,7 @@ struct Choice {
 /// shop, and a real shop's counter, decide by this one and the same code. One object is one desk.
 class Chooser {
 public:
-    Chooser(const Setting& setting, Layer layer, LookAhead::Knobs knobs);
+    Chooser(const Setting& setting, Layer layer, LookAhead::Knobs knobs = {});
 
     /// `mayFill`: belts may be cut for the shelf as well. `mostSleeves`: that can be opened. The same
     /// arguments give the same choice.

@@ -5,21 +5,16 @@ namespace riband::foresight {
 namespace {
 
 constexpr int newtonSteps = 8;
-constexpr double optionsAUnit = 150;   // looked at while a plain order is played
-constexpr double trimsForgotten = 0.5; // measured, docs/foresight.md, "Shelf"
-
-/// What the price rule's cost of serving a belt leaves out: it takes each piece at a worth that competition
-/// has lowered, so the mountings that a full shelf saves count for too little. With stubs only a whole rest
-/// can be cut, and more of them would be cut than kept.
-double savedBeyondPrice(const Setting& setting) {
-    return setting.shelf == Shelf::Listed ? trimsForgotten * setting.rules.trim : 0;
-}
+constexpr double optionsAUnit = 150;        // looked at while a plain order is played
+constexpr double withShelf = 2;             // plain orders that one is worth which a shelf may serve
+constexpr double leastCompetition = 0.0005; // of an empty rack
+constexpr double blendOfRack = 0.5;         // of the remnants met in a round
 
 } // namespace
 
 Fit::Fit(const Setting& setting, Knobs knobs, Dice dice)
     : setting_{setting}, knobs_{knobs}, dice_{dice}, table_{setting}, rule_{setting},
-      fresh_(table_.piece.size()), meanRest_(table_.piece.size()) {
+      fresh_(table_.piece.size()), shelfGain_(table_.piece.size()) {
     for (std::size_t l = 0; l < std::min<std::size_t>(setting.listed.size(), mostReady); ++l) {
         for (int n = 1; n <= shelfLimit; ++n)
             table_.ready[l][static_cast<std::size_t>(n)] =
@@ -51,7 +46,6 @@ bool Fit::advance(const Outlook& outlook, int units) {
     return false;
 }
 
-/// The shelf grows with what was asked for: a listed width that nobody wants must not fill it.
 void Fit::setTargets(const Outlook& outlook) {
     if (setting_.shelf == Shelf::None || outlook.learned() == 0) return;
     for (std::size_t l = 0; l < std::min<std::size_t>(setting_.listed.size(), mostReady); ++l) {
@@ -69,23 +63,14 @@ void Fit::startRound(const Outlook& outlook) {
     options_.clear();
     ends_.clear();
     dropped_.clear();
-    std::fill(meanRest_.begin(), meanRest_.end(), 0.0);
+    std::fill(shelfGain_.begin(), shelfGain_.end(), 0.0);
     rests_ = 0;
-    cost_ = 0;
+    rackSum_ = 0;
     readyCost_ = {};
     readySamples_ = {};
     perOrderInterest_ = knobs_.interestWeight * setting_.interest / outlook.ordersPerYear();
     perOrderHolding_ = knobs_.interestWeight * setting_.holdingCost / outlook.ordersPerYear();
-    startWorth_ = worthOf(stock_);
-}
-
-Worth Fit::worthOf(const Stock& stock) const {
-    Worth sum = 0;
-    for (const auto& remnant : stock.all())
-        sum += table_.of(remnant.size);
-    for (std::size_t l = 0; l < mostReady; ++l)
-        sum += table_.ready[l][static_cast<std::size_t>(stock.ready[l])];
-    return sum;
+    competition_ = std::max(leastCompetition, knobs_.competitionOfOne * remnantsMet_);
 }
 
 double Fit::playOne(const Outlook& outlook) {
@@ -97,22 +82,17 @@ double Fit::playOne(const Outlook& outlook) {
         units += asked.effort(stock_.count);
         rule_.choose(table_, stock_, asked, way_);
         const auto done = rule_.apply(table_, stock_, asked, way_);
-        cost_ += done.sleeves * static_cast<double>(setting_.sleeve) +
-                 done.mountings * setting_.rules.mountingCost;
         dropped += done.dropped;
         if (setting_.shelf != Shelf::None && done.mountings > 0) {
             const float* rest = rule_.fill().worth();
-            for (std::size_t i = 0; i < meanRest_.size(); ++i)
-                meanRest_[i] += std::max(0.0F, rest[i]);
+            for (std::size_t i = 0; i < shelfGain_.size(); ++i)
+                shelfGain_[i] += rest[i] - table_.piece[i];
             ++rests_;
         }
     }
     if (sampled && dropped > 0 && setting_.hasTightRack()) dropped_.push_back(static_cast<float>(dropped));
-    for (const auto& remnant : stock_.all())
-        cost_ += perOrderHolding_ + perOrderInterest_ * remnant.size;
-    for (const auto& line : lines_)
-        cost_ -= static_cast<double>(line.width) * line.quantity;
-    return units;
+    rackSum_ += stock_.count;
+    return table_.wantsReady() ? withShelf * units : units;
 }
 
 double Fit::sample(const Outlook& outlook) {
@@ -163,7 +143,7 @@ float Fit::bestUse(std::size_t sample, Size width) const {
         if (each.need > width) continue;
         const auto rest = static_cast<std::size_t>(table_.grid.at(width - each.use));
         float after = fresh_[rest];
-        if (rests_ > 0) after = std::max(after, static_cast<float>(meanRest_[rest] / rests_));
+        if (rests_ > 0) after += static_cast<float>(shelfGain_[rest] / rests_);
         most = std::max(most, each.gain + after);
     }
     return most;
@@ -177,7 +157,7 @@ double Fit::residual(int cell) const {
     for (const float each : dropped_)
         over -= std::min<double>(each, worth);
     return over / static_cast<double>(ends_.size()) - perOrderHolding_ -
-           (perOrderInterest_ + knobs_.competition) * worth;
+           (perOrderInterest_ + competition_) * worth;
 }
 
 double Fit::solveCell() {
@@ -189,7 +169,7 @@ double Fit::solveCell() {
     for (std::size_t sample = 0; sample < ends_.size(); ++sample)
         if (const float most = bestUse(sample, width); most > 0) best_.push_back(most);
     const double samples = static_cast<double>(ends_.size());
-    const double delta = perOrderInterest_ + knobs_.competition;
+    const double delta = perOrderInterest_ + competition_;
     double worth = fresh_[r - 1];
     for (int i = 0; i < newtonSteps; ++i) {
         double over = 0;
@@ -212,14 +192,28 @@ double Fit::solveCell() {
 }
 
 void Fit::endRound(const Outlook& outlook) {
-    lastCost_ = (cost_ + startWorth_ - worthOf(stock_)) / knobs_.steps;
-    const auto blend = static_cast<float>(rounds_ == 0 ? 1.0 : knobs_.blend);
+    const auto share = static_cast<float>(blend());
     for (std::size_t i = 0; i < fresh_.size(); ++i)
-        table_.piece[i] += blend * (fresh_[i] - table_.piece[i]);
+        table_.piece[i] += share * (fresh_[i] - table_.piece[i]);
+    remnantsMet_ += blendOfRack * (rackSum_ / knobs_.steps - remnantsMet_);
     if (setting_.shelf != Shelf::None) solveReady(outlook);
     ++rounds_;
     ++table_.version;
     started_ = false;
+}
+
+/// How much of a new round counts. Table and rack answer each other: where rests are kept the rack gets rich,
+/// on a rich rack rests are worth less, so they are cut for the shelf, and the rack gets poor. With half of
+/// each new round this went to and fro for ever. The first rounds start from nothing and are soon forgotten.
+double Fit::blend() const { return std::max(knobs_.blend, 2.0 / (2 + rounds_)); }
+
+/// Of serving one belt of a listed width from the rack, over the rounds so far.
+double Fit::costOfOne(std::size_t l) {
+    const double now = readySamples_[l] > 5
+                           ? readyCost_[l] / readySamples_[l]
+                           : setting_.listed[l] * 1.02 + setting_.rules.trim + setting_.rules.mountingCost;
+    oneCost_[l] += blend() * (now - oneCost_[l]);
+    return oneCost_[l];
 }
 
 /// Worth of the n-th ready belt of a width: orders of q belts of it come with probability p_q. If q >= n it
@@ -231,9 +225,7 @@ void Fit::solveReady(const Outlook& outlook) {
         double share = 0;
         for (const auto& each : outlook.widths())
             if (each.width == width) share = each.share;
-        const double one = readySamples_[l] > 5
-                               ? readyCost_[l] / readySamples_[l]
-                               : width * 1.02 + setting_.rules.trim + setting_.rules.mountingCost;
+        const double one = costOfOne(l);
         const double more = width + setting_.rules.kerf; // a belt more in the same mounting
         std::array<double, shelfLimit + 1> worth{};
         for (int n = 1; n <= shelfLimit; ++n) {
@@ -244,7 +236,7 @@ void Fit::solveReady(const Outlook& outlook) {
                 if (q > n)
                     gain += p * more;
                 else if (q == n)
-                    gain += p * (std::max(one, more) + savedBeyondPrice(setting_));
+                    gain += p * std::max(one, more);
                 else
                     moved += p * worth[static_cast<std::size_t>(n - q)];
             }

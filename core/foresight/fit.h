@@ -13,18 +13,23 @@ namespace riband::foresight {
 ///            - mean over i of min(V(r), worth of what the full rack made go)   (tight racks only)
 /// where the gains are found by playing the orders of the outlook by the price rule under the present V, a
 /// random piece taken out of the rack. Right side: convex and falling in V, so Newton from below is exact in
-/// a few steps. δ = interest/λ + a share of competition among the pieces, tuned by what playing then costs.
+/// a few steps. δ = interest/λ + competition, which grows with the remnants that the rack held in the last
+/// rounds.
 class Fit {
 public:
+    static constexpr int firstRounds = 6; ///< before a table is of use
     struct Knobs {
         int steps = 3000; ///< orders played in a round
         int samplesEvery = 3;
-        double competition = 0.01;
-        double blend = 0.5;        ///< of the new curve with the old
+        double competitionOfOne = 0.0007; ///< share of its worth that a remnant loses by each other one
+        double blend = 0.3;               ///< least of the new curve with the old
         double interestWeight = 1; ///< how much of interest and holding the planning takes into account
     };
     Fit(const Setting& setting, Knobs knobs, Dice dice);
 
+    /// The shelf grows with what was asked for: a listed width that nobody wants must not fill it. To be told
+    /// of every order before it is answered.
+    void setTargets(const Outlook& outlook);
     /// Works off about `units` (one: a plain order played, dearer ones count more). True when a round was
     /// ended, `table()` being new then.
     bool advance(const Outlook& outlook, int units);
@@ -32,7 +37,6 @@ public:
     void run(const Outlook& outlook, int rounds);
 
     const WorthTable& table() const { return table_; }
-    double costOfLastRound() const { return lastCost_; } ///< an order, over its own width
     int rounds() const { return rounds_; }
     /// Of the equation as last solved, before blending: the worth of a cell, and how far its two sides are
     /// apart.
@@ -45,7 +49,6 @@ private:
         Size use;  ///< trim and belts
         float gain;
     };
-    void setTargets(const Outlook& outlook);
     void startRound(const Outlook& outlook);
     double playOne(const Outlook& outlook); ///< units spent
     double sample(const Outlook& outlook);
@@ -54,7 +57,8 @@ private:
     float bestUse(std::size_t sample, Size width) const;
     void endRound(const Outlook& outlook);
     void solveReady(const Outlook& outlook);
-    Worth worthOf(const Stock& stock) const;
+    double blend() const;
+    double costOfOne(std::size_t l);
 
     Setting setting_;
     Knobs knobs_;
@@ -69,10 +73,12 @@ private:
     std::vector<std::size_t> ends_; ///< options of sample i end here
     std::vector<float> dropped_;    ///< worth of what the full rack made go, at the orders sampled
     std::vector<float> best_;
-    std::vector<float> fresh_;     ///< the curve being solved
-    std::vector<double> meanRest_; ///< mean G over the shelves met
+    std::vector<float> fresh_;      ///< the curve being solved
+    std::vector<double> shelfGain_; ///< G - V of each rest, summed over the shelves met
     double rests_ = 0;
-    double cost_ = 0, lastCost_ = 0, startWorth_ = 0;
+    double rackSum_ = 0, remnantsMet_ = 5;
+    std::array<double, mostReady> oneCost_{};
+    double competition_ = 0; ///< share of its worth that a remnant loses an order to the others
     std::array<double, mostReady> readyCost_{}; ///< of serving one belt from the rack, summed
     std::array<double, mostReady> readySamples_{};
     std::vector<Line> lines_;

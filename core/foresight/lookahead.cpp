@@ -5,7 +5,8 @@
 namespace riband::foresight {
 
 namespace {
-constexpr int fewest = 8; // futures that a choice rests on
+constexpr int fewest = 8;          // futures that a choice rests on
+constexpr double withShelf = 2.75; // plain orders that one is worth which a shelf may serve; measured
 } // namespace
 
 LookAhead::LookAhead(const Setting& setting, Knobs knobs)
@@ -27,7 +28,7 @@ void LookAhead::drawFutures(const Outlook& outlook, std::uint64_t seed, int piec
             }
         }
         for (const auto& asked : future.orders)
-            future.work += std::max(1.0, asked.effort(pieces));
+            future.work += anOrder_ * std::max(1.0, asked.effort(pieces));
     }
 }
 
@@ -64,6 +65,7 @@ LookAhead::Verdict LookAhead::judge(const WorthTable& table, const Outlook& outl
     perOrderInterest_ = knobs_.interestWeight * setting_.interest / outlook.ordersPerYear();
     perOrderHolding_ = knobs_.interestWeight * setting_.holdingCost / outlook.ordersPerYear();
     usedPerOrder_ = outlook.meanWidthOfOrder() + setting_.rules.trim;
+    anOrder_ = table.wantsReady() ? withShelf : 1;
     futures_.clear();
     Verdict verdict;
     const std::size_t count = ways.size();

@@ -43,6 +43,7 @@ private:
         double work = 0; ///< to follow it for one way, told in plain orders on a rack of ten
     };
     std::vector<Future> futures_;
+    double anOrder_ = 1; ///< work of a plain one, by what the shelf asks for
     double perOrderInterest_ = 0, perOrderHolding_ = 0, usedPerOrder_ = 1;
 };
 

@@ -36,6 +36,10 @@ struct WorthTable {
     int version =
         0; ///< changes with the contents, so that what was worked out from them is known to be stale
 
+    /// Some ready belt is worth having: then every order served asks for a knapsack.
+    bool wantsReady() const {
+        return std::any_of(target.begin(), target.end(), [](int belts) { return belts > 0; });
+    }
     float of(Size width) const { return piece[static_cast<std::size_t>(grid.at(width))]; }
 };
 

@@ -8,7 +8,7 @@
 namespace riband::foresight {
 
 /// The form that `print` writes. It changes whenever what stands in it, or how a table is fitted, changes.
-inline constexpr int worthTextForm = 1;
+inline constexpr int worthTextForm = 2;
 
 /// A worth table as text, to be kept: every figure comes back exactly.
 std::string print(const WorthTable& table);

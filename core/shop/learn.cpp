@@ -9,11 +9,10 @@ namespace riband::shop {
 
 namespace {
 
-constexpr int rounds = 4;       // as the advisor's first fit
+using foresight::Fit;
 constexpr int unitsASlice = 60; // orders played, some milliseconds
 constexpr std::uint64_t fitDice = 77;
 constexpr auto oldAfter = std::chrono::days{30};
-constexpr foresight::Fit::Knobs knobs{.competition = 0.005};
 
 Extent widestOf(const Shop& shop, const store::StockedBelt& belt) {
     Extent widest = Extent::none(belt.unit);
@@ -63,9 +62,10 @@ std::vector<store::BeltId> dueBelts(const Shop& shop, std::size_t ofMost) {
 std::optional<store::StoredWorth> learn(const Lesson& lesson, const std::function<bool(double)>& goOn) {
     const std::optional<Future> future = futureOf(lesson.past);
     if (!future) return std::nullopt;
-    foresight::Fit fit{lesson.past.setting, knobs, foresight::Dice::of(lesson.past.setting.seed, fitDice)};
-    while (fit.rounds() < rounds) {
-        if (!goOn(static_cast<double>(fit.rounds()) / rounds)) return std::nullopt;
+    Fit fit{lesson.past.setting, foresight::Fit::Knobs{},
+            foresight::Dice::of(lesson.past.setting.seed, fitDice)};
+    while (fit.rounds() < Fit::firstRounds) {
+        if (!goOn(static_cast<double>(fit.rounds()) / Fit::firstRounds)) return std::nullopt;
         fit.advance(future->outlook, unitsASlice);
     }
     return store::StoredWorth{foresight::worthTextForm,

@@ -52,12 +52,7 @@ private:
         now.rackLimit = std::max(now.rackLimit, stock_.count + 1);
         return now;
     }
-    foresight::LookAhead::Knobs lookAheadKnobs() const {
-        return foresight::Advisor::usualFor(setting().shelf).lookAhead;
-    }
-    foresight::Chooser newChooser() const {
-        return {settingNow(), foresight::Layer::LookAhead, lookAheadKnobs()};
-    }
+    foresight::Chooser newChooser() const { return {settingNow(), foresight::Layer::LookAhead}; }
     std::uint64_t seed() const {
         return foresight::Dice::of(setting().seed, outlook_.past.orders.size()).next();
     }
@@ -182,7 +177,7 @@ private:
         for (const cutting::Plan& plan : plans)
             if (auto way = seenByForesight(plan)) ways.push_back(std::move(*way));
         if (ways.empty()) return std::nullopt;
-        foresight::LookAhead lookAhead{settingNow(), lookAheadKnobs()};
+        foresight::LookAhead lookAhead{settingNow(), foresight::LookAhead::Knobs{}};
         const auto verdict = lookAhead.judge(future_.table, future_.outlook, stock_, asked_, ways, seed());
         JointWay joint{wayOf(ways[verdict.best], chooser.rule()), true};
         priceWay(outlook_, future_.table, joint.way);

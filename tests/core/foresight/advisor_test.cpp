@@ -76,6 +76,20 @@ TEST_CASE("Where belts are narrow, cutting for the shelf at any mounting wastes 
     CHECK(filled.cost(listed.setting) < finished.cost(stub.setting));
 }
 
+TEST_CASE("Where nobody asks for a listed width the shelf stays empty from the first order on",
+          "[foresight]") {
+    const auto shop = drawnScenario(133); // odd widths only
+    for (const auto mode : {Shelf::Stub, Shelf::Listed}) {
+        auto setting = shop.setting;
+        setting.shelf = mode;
+        Advisor advisor{setting};
+        for (const auto& order : firstOrders(shop, 4, 80))
+            for (const auto& mounting : advisor.answer(order).mountings)
+                for (const auto& cut : mounting.cuts)
+                    CHECK(cut.use == For::Order);
+    }
+}
+
 TEST_CASE("On the same futures look-ahead never takes what is dearer than its base", "[foresight]") {
     const auto setting = eightMillimetre();
     const Outlook outlook{setting};

@@ -37,7 +37,7 @@ Stock stockOf(const std::vector<Size>& sizes) {
 }
 
 Choice choose(const Learned& shop, const Stock& stock, std::vector<Line> lines, int sleeves = 9) {
-    Chooser chooser{shop.setting, Layer::LookAhead, Advisor::usualFor(shop.setting.shelf).lookAhead};
+    Chooser chooser{shop.setting, Layer::LookAhead};
     const Asked asked{shop.setting, lines};
     return chooser.choose(shop.fit.table(), shop.outlook, stock, asked, true, 11, sleeves);
 }

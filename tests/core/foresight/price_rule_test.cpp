@@ -126,7 +126,7 @@ TEST_CASE("A way says what it costs: the worth that the stock loses by it, sleev
         Stock stock;
         Way way;
         int checked = 0;
-        for (int i = 0; i < 400; ++i) {
+        for (int i = 0; i < 800; ++i) {
             const auto width = setting.listed[static_cast<std::size_t>(dice.below(4))];
             const std::vector<Line> lines{{dice.share() < 0.8 ? width : width + 1500, 1 + dice.below(3)}};
             const Asked asked{setting, lines};

@@ -48,7 +48,12 @@ TEST_CASE("The curve is a fixed point: what an extra piece gains pays for waitin
             const double unused = cell * static_cast<double>(fit.table().grid.cell()) - worth;
             if (worth <= 0 || unused <= 0.01) continue; // held at a limit
             // Micrometres an order (or thousandths of a rib), over a worth of tens of thousands.
-            CHECK(fit.residual(cell) == Approx(0).margin(0.02 + 1e-4 * worth));
+            const double error = fit.residual(cell), margin = 0.02 + 1e-4 * worth;
+            if (error < -margin && worth == fit.solved(cell - 1)) {
+                CHECK(setting.shelf != Shelf::None); // held up by what a narrower piece is good for
+                continue;
+            }
+            CHECK(error == Approx(0).margin(margin));
         }
     }
 }
@@ -65,6 +70,25 @@ TEST_CASE("Each ready belt more of a width is worth no more than the one before"
                 CHECK(ready[n] - ready[n - 1] <= ready[n - 1] - ready[n - 2] + 0.05F);
         }
     }
+}
+
+TEST_CASE("With a shelf the rounds settle, they don't go to and fro", "[foresight]") {
+    // Keep everything, cut everything, keep everything: a table that had learned from one of the two was made
+    // for a rack that the next round did not have.
+    const auto setting = eightMillimetre(Shelf::Listed);
+    Fit fit{setting, {}, Dice{7}};
+    const Outlook outlook{setting};
+    fit.run(outlook, 8);
+    std::vector<double> worths;
+    for (int round = 0; round < 6; ++round) {
+        fit.run(outlook, 1);
+        double sum = 0;
+        for (const float each : fit.table().piece)
+            sum += each;
+        worths.push_back(sum);
+    }
+    for (std::size_t i = 1; i < worths.size(); ++i)
+        CHECK(worths[i] == Approx(worths[i - 1]).epsilon(0.01));
 }
 
 TEST_CASE("Fitting in slices gives the table that fitting at once gives", "[foresight]") {
