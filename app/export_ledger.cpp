@@ -1,6 +1,7 @@
 #include "app/export.h"
 #include "app/table_words.h"
 #include "core/measure/text.h"
+#include "core/store/cutters.h"
 #include "core/store/orders.h"
 
 #include <map>
@@ -17,9 +18,12 @@ public:
             belts_.emplace(belt.id, belt);
         for (const auto& person : store::People{connection_}.all())
             people_.emplace(person.id, person.initials);
+        for (const auto& cutter : store::Cutters{connection_}.all())
+            cutters_.emplace(cutter.id, cutter.name);
     }
     const store::StockedBelt& belt(store::BeltId id) const { return belts_.at(id); }
     const std::string& person(store::PersonId id) const { return people_.at(id); }
+    const std::string& cutter(store::CutterId id) const { return cutters_.at(id); }
     const std::string& piece(store::PieceId id) {
         const auto at = pieces_.find(id);
         return at != pieces_.end()
@@ -38,6 +42,7 @@ private:
     store::Connection& connection_;
     std::map<store::BeltId, store::StockedBelt> belts_;
     std::map<store::PersonId, std::string> people_;
+    std::map<store::CutterId, std::string> cutters_;
     std::map<store::PieceId, std::string> pieces_;
     std::map<store::OrderId, std::string> orders_;
 };
@@ -59,7 +64,8 @@ std::vector<std::string> fieldsOf(const store::RecordedMovement& recorded, const
             printMoney(posting.cost, currency),
             posting.reason ? wordFor(*posting.reason) : "",
             about.note,
-            about.undoes ? std::to_string(about.undoes->value()) : ""};
+            about.undoes ? std::to_string(about.undoes->value()) : "",
+            about.cutter ? names.cutter(*about.cutter) : ""};
 }
 
 /// The days of which the ledger is read at once: a busy shop's fortnight is some thousands of movements.
@@ -73,7 +79,7 @@ void exportLedger(const shop::Shop& shop, TableWriter& writer) {
     const store::Ledger ledger{shop.connection};
     Names names{shop};
     writer.head({"movement", "at", "act", "person", "belt", "account", "piece", "order", "width_mm", "ribs",
-                 "cost", "reason", "note", "undoes"});
+                 "cost", "reason", "note", "undoes", "cutter"});
     const auto writeBetween = [&](Moment from, Moment until) {
         for (const auto& recorded : ledger.between(from, until))
             for (const auto& posting : recorded.movement.postings())

@@ -35,8 +35,8 @@ Usage usage() {
          {"from", Words::tr("The first day (the first of this month)."), "DAY"},
          {"to", Words::tr("The last day (today)."), "DAY"},
          {"by",
-          Words::tr("waste: all, belt, profile, family, person, place or cause; shrinkage: cause, belt or "
-                    "place; accuracy: all, place, belt, person or counter."),
+          Words::tr("waste: all, belt, profile, family, person, place, cause or cutter; shrinkage: cause, "
+                    "belt or place; accuracy: all, place, belt, person or counter."),
           "GROUP", "all"},
          {"aim", Words::tr("margin: the share of the price that a proposed price leaves."), "PERCENT", "40"},
          {"budget", Words::tr("buy: the most that the list may cost."), "MONEY"},
@@ -65,10 +65,11 @@ shop::Period periodOf(const Options& options, Date today) {
 }
 
 GroupBy groupOf(const QString& word) {
-    const char* const words[] = {"all", "belt", "profile", "family", "person", "place", "cause"};
+    const char* const words[] = {"all", "belt", "profile", "family", "person", "place", "cause", "cutter"};
     for (std::size_t i = 0; i < std::size(words); ++i)
         if (word == QLatin1String(words[i])) return static_cast<GroupBy>(i);
-    throw BadInput(Words::tr("--by %1: say all, belt, profile, family, person, place or cause.").arg(word));
+    throw BadInput(
+        Words::tr("--by %1: say all, belt, profile, family, person, place, cause or cutter.").arg(word));
 }
 
 Permille aimOf(const Options& options) {

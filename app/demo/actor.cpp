@@ -3,6 +3,7 @@
 #include "core/belt/reader.h"
 #include "core/measure/text.h"
 #include "core/shop/cut.h"
+#include "core/shop/queries.h"
 #include "core/shop/receive.h"
 #include "core/shop/stock.h"
 #include "ui/words/words.h"
@@ -111,12 +112,21 @@ private:
         const shop::Draft draft = draftOf(event);
         for (int sleeves = 0;; ++sleeves) {
             try {
-                return shop::order(as(event), draft);
+                const shop::Ordered ordered = shop::order(as(event), draft);
+                if (ordered.ticket) chooseCutters(event, *ordered.ticket);
+                return ordered;
             } catch (const shop::Refusal& refusal) {
                 if (refusal.why() != shop::Refusal::Why::WidthTaken || sleeves == mostSleevesBought) throw;
             }
             restock(event, draft);
         }
+    }
+
+    /// The second cutter of the shop is for ribs.
+    void chooseCutters(const Event& event, store::TicketId ticket) {
+        const store::CutterId forRibs = store::Settings{connection_}.read().cutters.back().id;
+        for (const auto& mounting : store::Tickets{connection_}.at(ticket).mountings)
+            if (mounting.trim.unit() == Unit::Rib) shop::putOnCutter(as(event), mounting.id, forRibs);
     }
 
     void cutAll(const Event& event, std::optional<store::TicketId> ticket) {

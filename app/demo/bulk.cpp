@@ -16,8 +16,11 @@ Bulk::Bulk(store::Connection& connection, std::uint64_t seed)
       people_{store::People{connection}.present()}, dice_{seed} {}
 
 void Bulk::record(const Shelf& shelf, Act act, Moment at, std::vector<Posting> postings) {
+    std::optional<store::CutterId> cutter;
+    if (act == Act::Cut)
+        cutter = (shelf.belt.unit == Unit::Rib ? settings_.cutters.back() : settings_.cutters.front()).id;
     store::Ledger{connection_}.record(
-        store::Movement{{act, at, someone(), shelf.belt.id, "", std::nullopt}, std::move(postings)});
+        store::Movement{{act, at, someone(), shelf.belt.id, "", std::nullopt, cutter}, std::move(postings)});
     ++movements_;
 }
 

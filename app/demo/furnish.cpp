@@ -8,7 +8,7 @@ const char* const demoName = "Brookmill Belts (demo)";
 namespace {
 
 /// Three pairs of shafts, as a bench cutter might have; our own invention.
-cutting::Cutter cutter() {
+cutting::Cutter benchCutter() {
     return {.name = "Bench cutter",
             .shafts = {{"thin", 20, 20, 500, 60, 700},
                        {"middle", 40, 40, 520, 90, 1100},
@@ -16,6 +16,13 @@ cutting::Cutter cutter() {
             .cutsSteelCord = true,
             .cutsAramidCord = false,
             .cutsPolyurethane = true};
+}
+
+/// A smaller one whose knife is set for the grooves of ribbed belts.
+cutting::Cutter ribCutter() {
+    return {.name = "Rib cutter",
+            .shafts = {{"short", 20, 20, 300, 60, 700}, {"long", 40, 40, 300, 90, 1400}},
+            .cutsPolyurethane = false};
 }
 
 store::PriceRules prices() {
@@ -36,7 +43,7 @@ void furnish(store::Connection& connection) {
     settings.name = demoName;
     settings.address = "4 Weaver's Yard\nBrookmill";
     settings.prices = prices();
-    settings.cutter = cutter();
+    settings.cutters = {{settings.cutters.front().id, benchCutter()}, {store::CutterId{0}, ribCutter()}};
     store::Transaction transaction{connection};
     store.write(settings);
     store::People people{connection};

@@ -123,7 +123,7 @@ private:
         say(Words::tr("Ticket %1: put %2 from %3 on the cutter.")
                 .arg(ui::text(mounting.ticket), ui::text(mounting.piece.code),
                      ui::text(mounting.piece.place)));
-        const auto& shafts = session_.settings().cutter.shafts;
+        const auto& shafts = mounting.cutter.cutter.shafts;
         if (mounting.setUp)
             say(Words::tr("Shaft “%1”, %2 mm between centres.")
                     .arg(ui::text(shafts[mounting.setUp->shaft].name))

@@ -20,7 +20,7 @@ struct Shaft {
 
 struct Cutter {
     std::string name;
-    std::vector<Shaft> shafts;
+    std::vector<Shaft> shafts{};
     bool cutsSteelCord = false;
     bool cutsAramidCord = false;
     bool cutsPolyurethane = true;

@@ -3,6 +3,7 @@
 #include "core/cutting/setup.h"
 #include "core/shop/outlook.h"
 #include "core/shop/shelf_fill.h"
+#include "core/shop/standing.h"
 #include "core/shop/suggest_together.h"
 
 #include <algorithm>
@@ -80,12 +81,17 @@ private:
 
     Batch batchOf(store::BeltId id, const Waiting& waiting) const {
         const store::StockedBelt belt = store::Catalogue{shop_.connection}.at(id);
-        const auto setUp = cutting::setUp(belt.belt, waiting.widest, *shop_.tables, settings_.cutter);
+        std::set<store::CutterId> planned;
+        for (const store::TicketMounting& mounting : waiting.mountings)
+            planned.insert(mounting.cutter);
+        const store::ShopCutter& cutter = settings_.cutterOf(commonOf(planned));
+        const auto setUp = cutting::setUp(belt.belt, waiting.widest, *shop_.tables, cutter.cutter);
         std::string codes;
         for (const store::OrderId order : waiting.orders)
             codes += (codes.empty() ? "" : " ") + store::Orders{shop_.connection}.at(order).code;
         return {waiting.orders,
                 codes,
+                cutter,
                 setUp ? std::optional{setUp->shaft} : std::nullopt,
                 static_cast<std::int64_t>(waiting.mountings.size()),
                 waiting.mountings,
@@ -104,11 +110,12 @@ private:
 
 std::vector<Batch> batches(const Shop& shop) {
     std::vector<Batch> all = Collector{shop}.batches();
-    std::map<std::optional<std::size_t>, std::size_t> firstOf;
+    const auto shaftOf = [](const Batch& batch) { return std::pair{batch.cutter.id, batch.shaft}; };
+    std::map<std::pair<store::CutterId, std::optional<std::size_t>>, std::size_t> firstOf;
     for (std::size_t i = 0; i < all.size(); ++i)
-        firstOf.try_emplace(all[i].shaft, i);
+        firstOf.try_emplace(shaftOf(all[i]), i);
     std::stable_sort(all.begin(), all.end(), [&](const Batch& a, const Batch& b) {
-        return firstOf.at(a.shaft) < firstOf.at(b.shaft);
+        return firstOf.at(shaftOf(a)) < firstOf.at(shaftOf(b));
     });
     return all;
 }

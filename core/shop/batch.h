@@ -8,6 +8,7 @@ namespace riband::shop {
 struct Batch {
     std::vector<store::OrderId> orders;         ///< longest waiting first
     std::string codes;                          ///< of the orders, by spaces
+    store::ShopCutter cutter;                   ///< that all are planned on, else the usual one
     std::optional<std::size_t> shaft;           ///< of the cutter; none if no shaft takes the belt
     std::int64_t mountings;                     ///< planned now
     std::vector<store::TicketMounting> planned; ///< these

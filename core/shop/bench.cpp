@@ -1,3 +1,4 @@
+#include "core/shop/cutting_act.h"
 #include "core/shop/queries.h"
 
 #include <algorithm>
@@ -31,6 +32,7 @@ public:
             if (!plannedOnly || mounting.state == store::MountingState::Planned)
                 rows.push_back(rowOf(ticket, mounting));
     }
+    const store::ShopSettings& settings() const { return settings_; }
 
 private:
     BenchMounting rowOf(const store::Ticket& ticket, const store::TicketMounting& mounting) {
@@ -43,6 +45,7 @@ private:
                           .belt = beltOf(piece.belt),
                           .stops = {},
                           .cumulative = {},
+                          .cutter = settings_.cutterOf(mounting.cutter),
                           .setUp = {},
                           .setUpFault = {},
                           .tolerance = {}};
@@ -75,7 +78,7 @@ private:
     }
 
     void addSetUp(BenchMounting& row) const {
-        const auto found = cutting::setUp(row.belt.belt, row.piece.extent, *shop_.tables, settings_.cutter);
+        const auto found = cutting::setUp(row.belt.belt, row.piece.extent, *shop_.tables, row.cutter.cutter);
         if (found)
             row.setUp = *found;
         else
@@ -103,20 +106,27 @@ private:
     std::map<store::BeltId, store::StockedBelt> belts_;
 };
 
-/// Where a mounting's shaft stands in the row of shafts; those that fit none come last.
-std::size_t shaftOf(const BenchMounting& row) {
-    return row.setUp ? row.setUp->shaft : static_cast<std::size_t>(-1);
+constexpr std::size_t noShaft = static_cast<std::size_t>(-1);
+
+/// Where a mounting's shaft stands in the row of its cutter's shafts.
+std::pair<store::CutterId, std::size_t> shaftOf(const BenchMounting& row) {
+    return {row.cutter.id, row.setUp ? row.setUp->shaft : noShaft};
 }
 
-/// Each shaft is put on once: its mountings lie together, the shaft of the longest waiting first.
-void groupByShaft(std::vector<BenchMounting>& rows) {
-    std::map<std::size_t, std::size_t> firstOf;
+/// Each shaft is put on once: its mountings lie together, the shaft of the longest waiting first; those that
+/// fit none come last. The cutters one after the other in the order of the shop.
+void groupByShaft(std::vector<BenchMounting>& rows, const std::vector<store::ShopCutter>& cutters) {
+    std::map<store::CutterId, std::size_t> place;
+    for (const store::ShopCutter& each : cutters)
+        place.emplace(each.id, place.size());
+    std::map<std::pair<store::CutterId, std::size_t>, std::size_t> firstOf;
     for (std::size_t i = 0; i < rows.size(); ++i)
-        firstOf.try_emplace(shaftOf(rows[i]), i);
-    firstOf[static_cast<std::size_t>(-1)] = rows.size();
-    std::stable_sort(rows.begin(), rows.end(), [&](const BenchMounting& a, const BenchMounting& b) {
-        return firstOf.at(shaftOf(a)) < firstOf.at(shaftOf(b));
-    });
+        firstOf.try_emplace(shaftOf(rows[i]), rows[i].setUp ? i : rows.size());
+    const auto orderOf = [&](const BenchMounting& row) {
+        return std::pair{place.at(row.cutter.id), firstOf.at(shaftOf(row))};
+    };
+    std::stable_sort(rows.begin(), rows.end(),
+                     [&](const BenchMounting& a, const BenchMounting& b) { return orderOf(a) < orderOf(b); });
 }
 
 } // namespace
@@ -133,8 +143,19 @@ std::vector<BenchMounting> bench(const Shop& shop) {
     std::vector<BenchMounting> rows;
     for (const store::Ticket& ticket : store::Tickets{shop.connection}.inState(store::TicketState::Open))
         reader.read(ticket, rows, true);
-    groupByShaft(rows);
+    groupByShaft(rows, reader.settings().cutters);
     return rows;
+}
+
+void putOnCutter(const Shop& shop, store::MountingId id, store::CutterId cutter) {
+    store::Transaction transaction{shop.connection};
+    const CuttingAct act{shop, id};
+    const std::vector<store::ShopCutter> cutters = store::Settings{shop.connection}.read().cutters;
+    if (std::none_of(cutters.begin(), cutters.end(),
+                     [&](const store::ShopCutter& each) { return each.id == cutter; }))
+        throw Refusal{Refusal::Why::NoSuchCutter, std::to_string(cutter.value())};
+    store::Tickets{shop.connection}.setCutter(act.mounting.id, cutter);
+    transaction.commit();
 }
 
 std::vector<BenchMounting> mountingsOf(const Shop& shop, store::TicketId ticket) {

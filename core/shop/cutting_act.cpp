@@ -82,8 +82,10 @@ void CuttingAct::settleRest(Yield& yield, std::optional<Extent> measured, std::o
     if (held && !yield.keep) demandNotPromised();
 }
 
+store::CutterId CuttingAct::cutter() const { return settings_.cutterOf(mounting.cutter).id; }
+
 Booked CuttingAct::book(const Yield& yield, store::Act act) const {
-    return shop::book(shop_, piece, yield, act, rules_);
+    return shop::book(shop_, piece, yield, {act, cutter()}, rules_);
 }
 
 std::vector<Voided> CuttingAct::close(store::MovementId movement,

@@ -21,6 +21,7 @@ public:
     Yield yieldOf(const std::vector<std::int64_t>& belts) const;
     /// Sets what is left, measured or by the figures, and whether it goes back to the rack.
     void settleRest(Yield& yield, std::optional<Extent> measured, std::optional<bool> keep) const;
+    store::CutterId cutter() const; ///< on which it is cut
     Booked book(const Yield& yield, store::Act act) const;
     /// The mounting is cut: counts the belts of the lines, voids what the rest can't give any more, and
     /// settles the ticket and the orders.

@@ -50,6 +50,7 @@ Replanned recordMiscut(const Shop& shop, const Miscut& miscut) {
     const Allotment allotment = allot(shop, wantedOf(shop, belts));
     std::optional<store::TicketId> ticket;
     if (act.ticket.order) ticket = enter(shop, *act.ticket.order, allotment);
+    if (ticket) putOn(shop, *ticket, act.cutter());
     for (const auto& [line, count] : belts)
         settleOrder(shop, store::Orders{shop.connection}.orderOf(line));
     transaction.commit();

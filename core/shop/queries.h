@@ -31,14 +31,18 @@ struct BenchMounting {
     store::StockedBelt belt;
     std::vector<Extent> stops;      ///< each belt's own width, in the order of cutting
     std::vector<Extent> cumulative; ///< display if not zeroed again
+    store::ShopCutter cutter;       ///< on which it is to be cut
     std::optional<cutting::SetUp> setUp;
     std::optional<cutting::SetUpFault> setUpFault;
     std::optional<belt::WidthTolerance> tolerance; ///< of the widest belt
     /// Of the stops, those for the shelf: cut as well since the piece is on the cutter.
     std::vector<Extent> forShelf() const;
 };
-/// All planned mountings, in the order that changes shafts least; within a shaft longest waiting first.
+/// All planned mountings, those of a cutter together, in the order that changes shafts least; within a shaft
+/// longest waiting first.
 std::vector<BenchMounting> bench(const Shop& shop);
+/// A planned mounting is cut on this cutter. Refuses AlreadyCut, AlreadyDone, NoSuchCutter.
+void putOnCutter(const Shop& shop, store::MountingId mounting, store::CutterId cutter);
 /// The mountings of one ticket, for its paper.
 std::vector<BenchMounting> mountingsOf(const Shop& shop, store::TicketId ticket);
 

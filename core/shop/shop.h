@@ -32,8 +32,9 @@ public:
         NoSuchTicket,
         NoSuchOrder,
         NoSuchBelt,
-        AlreadyCut,  ///< of the mounting or line: what was cut stays cut
-        AlreadyDone, ///< handed over, cancelled, void
+        NoSuchCutter, ///< of those in use
+        AlreadyCut,   ///< of the mounting or line: what was cut stays cut
+        AlreadyDone,  ///< handed over, cancelled, void
         NothingToCut,
         WidthTaken, ///< another order got the width in between: suggest again
         PieceGone,

@@ -76,6 +76,29 @@ void settleTicket(const Shop& shop, store::TicketId id) {
     if (state != ticket.state) tickets.setState(id, state);
 }
 
+store::CutterId commonOf(const std::set<store::CutterId>& cutters) {
+    return cutters.size() == 1 ? *cutters.begin() : store::CutterId{0};
+}
+
+void putOn(const Shop& shop, store::TicketId ticket, store::CutterId cutter) {
+    if (cutter == store::CutterId{0}) return;
+    store::Tickets tickets{shop.connection};
+    for (const store::TicketMounting& mounting : tickets.at(ticket).mountings)
+        tickets.setCutter(mounting.id, cutter);
+}
+
+std::set<store::CutterId> cuttersOf(const Shop& shop, const std::set<store::OrderId>& orders,
+                                    std::optional<store::BeltId> only) {
+    std::set<store::CutterId> cutters;
+    for (const store::Ticket& ticket : store::Tickets{shop.connection}.inState(TicketState::Open))
+        for (const store::TicketMounting& mounting : ticket.mountings) {
+            if (mounting.state != MountingState::Planned) continue;
+            if (only && store::Pieces{shop.connection}.at(mounting.piece).belt != *only) continue;
+            if (meet(ordersOf(shop, mounting.cuts), orders)) cutters.insert(mounting.cutter);
+        }
+    return cutters;
+}
+
 std::map<store::LineId, std::int64_t> release(const Shop& shop, const std::set<store::OrderId>& orders,
                                               std::optional<store::BeltId> only) {
     const Promises promises = Promises::read(shop, store::Settings{shop.connection}.read());

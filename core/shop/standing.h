@@ -26,6 +26,15 @@ void settleTicket(const Shop& shop, store::TicketId ticket);
 std::map<store::LineId, std::int64_t> release(const Shop& shop, const std::set<store::OrderId>& orders,
                                               std::optional<store::BeltId> only = std::nullopt);
 
+/// The one cutter, or 0 (the usual one) if there are several or none.
+store::CutterId commonOf(const std::set<store::CutterId>& cutters);
+/// Those on which the mountings are planned that `release` would make void.
+std::set<store::CutterId> cuttersOf(const Shop& shop, const std::set<store::OrderId>& orders,
+                                    std::optional<store::BeltId> only);
+
+/// What is planned anew stays on the cutter that it was planned on; 0: nothing is said, the usual one.
+void putOn(const Shop& shop, store::TicketId ticket, store::CutterId cutter);
+
 /// Makes planned mountings of a piece void, the last made first, until the piece can give the others.
 std::vector<Voided> voidImpossible(const Shop& shop, store::PieceId piece);
 

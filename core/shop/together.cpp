@@ -17,7 +17,9 @@ Ordered together(const Shop& shop, const std::vector<store::OrderId>& ids,
                  std::optional<store::BeltId> only) {
     if (ids.empty()) refuse(Refusal::Why::NothingToCut, "");
     store::Transaction transaction{shop.connection};
-    std::map<store::LineId, std::int64_t> belts = release(shop, {ids.begin(), ids.end()}, only);
+    const std::set<store::OrderId> orders{ids.begin(), ids.end()};
+    const store::CutterId cutter = commonOf(cuttersOf(shop, orders, only));
+    std::map<store::LineId, std::int64_t> belts = release(shop, orders, only);
     for (const store::OrderId id : ids) {
         const store::Order order = openOrder(shop, id);
         if (!only) addWaiting(order, belts);
@@ -26,6 +28,7 @@ Ordered together(const Shop& shop, const std::vector<store::OrderId>& ids,
     const Allotment allotment = allot(shop, wantedOf(shop, belts), Allotting::ManyOrders);
     demandServed(shop, allotment);
     const std::optional<store::TicketId> ticket = enter(shop, ids.front(), allotment);
+    if (ticket) putOn(shop, *ticket, cutter);
     for (const auto& [line, count] : belts)
         settleOrder(shop, store::Orders{shop.connection}.orderOf(line));
     transaction.commit();

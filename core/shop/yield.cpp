@@ -84,7 +84,7 @@ Extent usedBy(const Yield& yield) {
     return used;
 }
 
-Booked book(const Shop& shop, const store::StockPiece& piece, const Yield& yield, store::Act act,
+Booked book(const Shop& shop, const store::StockPiece& piece, const Yield& yield, const CutAct& act,
             const cutting::Rules& rules) {
     Entry entry{piece};
     std::vector<store::PieceId> shelf;
@@ -94,8 +94,8 @@ Booked book(const Shop& shop, const store::StockPiece& piece, const Yield& yield
     }
     addYield(entry, yield, rules);
     const Extent kept = yield.keep ? yield.left : Extent::none(piece.extent.unit());
-    const store::MovementId movement = store::Ledger{shop.connection}.record(
-        store::Movement{{act, shop.now(), shop.person, piece.belt, yield.note, {}}, entry.postings(kept)});
+    const store::MovementId movement = store::Ledger{shop.connection}.record(store::Movement{
+        {act.act, shop.now(), shop.person, piece.belt, yield.note, {}, act.cutter}, entry.postings(kept)});
     const bool opened = yield.keep && piece.kind == cutting::PieceKind::Sleeve;
     if (opened) store::Pieces{shop.connection}.becomeRemnant(piece.id);
     return {movement, yield.keep ? std::optional{piece.id} : std::nullopt, std::move(shelf),

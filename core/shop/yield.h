@@ -21,6 +21,12 @@ struct Yield {
 /// Trim, kerf, belts and what was spoiled.
 Extent usedBy(const Yield& yield);
 
+/// What is booked, and the cutter that made it; nothing where none is known.
+struct CutAct {
+    store::Act act;
+    std::optional<store::CutterId> cutter;
+};
+
 struct Booked {
     store::MovementId movement;
     std::optional<store::PieceId> remnant;
@@ -31,7 +37,7 @@ struct Booked {
 /// Books a cut of the piece inside the caller's transaction: width and cost go where the yield says, a thrown
 /// away rest to End and Scrap, what is more or less than the figures to Difference. Width that was in no book
 /// has no cost of its own: the piece's cost spreads over what there really was.
-Booked book(const Shop& shop, const store::StockPiece& piece, const Yield& yield, store::Act act,
+Booked book(const Shop& shop, const store::StockPiece& piece, const Yield& yield, const CutAct& act,
             const cutting::Rules& rules);
 
 } // namespace riband::shop

@@ -84,12 +84,12 @@ void checkFlows(Connection& connection, Verification& found) {
     Statement spans{
         connection,
         "SELECT s.belt, sum(book), sum(found), sum(book_cost), sum(found_cost) FROM"
-        " (SELECT belt, person, account, reason, span, amount AS book, cost AS book_cost, 0 AS found,"
+        " (SELECT belt, person, cutter, account, reason, span, amount AS book, cost AS book_cost, 0 AS found,"
         "   0 AS found_cost FROM flow_total WHERE level = 0"
-        "  UNION ALL SELECT m.belt, m.person, p.account, coalesce(p.reason, 4),"
+        "  UNION ALL SELECT m.belt, m.person, coalesce(m.cutter, 0), p.account, coalesce(p.reason, 4),"
         "   m.at_ms / 2592000000, 0, 0, p.amount, p.cost"
         "   FROM movement m JOIN posting p ON p.movement = m.id WHERE p.account <> 2) s"
-        " GROUP BY s.belt, person, account, reason, span"
+        " GROUP BY s.belt, person, s.cutter, account, reason, span"
         " HAVING sum(book) <> sum(found) OR sum(book_cost) <> sum(found_cost)"};
     tellFlows(connection, spans, found);
     Statement longSpans{
@@ -97,7 +97,7 @@ void checkFlows(Connection& connection, Verification& found) {
         "SELECT belt, sum(CASE level WHEN 1 THEN amount ELSE 0 END), sum(CASE level WHEN 0 THEN amount ELSE "
         "0 END),"
         " sum(CASE level WHEN 1 THEN cost ELSE 0 END), sum(CASE level WHEN 0 THEN cost ELSE 0 END)"
-        " FROM flow_total GROUP BY CASE level WHEN 0 THEN span / 12 ELSE span END, belt, person, "
+        " FROM flow_total GROUP BY CASE level WHEN 0 THEN span / 12 ELSE span END, belt, person, cutter, "
         "account,"
         " reason HAVING sum(CASE level WHEN 1 THEN amount ELSE -amount END) <> 0"
         " OR sum(CASE level WHEN 1 THEN cost ELSE -cost END) <> 0"};

@@ -11,21 +11,22 @@
 namespace riband::store {
 namespace {
 
-// The same figures stand in the schema (migrations/0012_report_sums.sql).
+// The same figures stand in the schema (migrations/0013_cutters.sql).
 constexpr std::int64_t spanLength = 2'592'000'000; ///< thirty days
 constexpr std::int64_t spansOfLong = 12;
 constexpr int noReason = 4;
+constexpr CutterId byHand{0};
 
 std::int64_t spanOf(Moment at) { return at.time_since_epoch().count() / spanLength; }
 Moment startOf(std::int64_t span) { return Moment{std::chrono::milliseconds{span * spanLength}}; }
 
-using Key = std::tuple<BeltId, PersonId, Account, int>;
+using Key = std::tuple<BeltId, PersonId, CutterId, Account, int>;
 struct KeyHash {
     std::size_t operator()(const Key& key) const {
-        const auto& [belt, person, account, reason] = key;
+        const auto& [belt, person, cutter, account, reason] = key;
         std::uint64_t mixed = static_cast<std::uint64_t>(belt.value());
         for (const std::int64_t part :
-             {person.value(), static_cast<std::int64_t>(account) * (noReason + 1) + reason})
+             {person.value(), cutter.value(), static_cast<std::int64_t>(account) * (noReason + 1) + reason})
             mixed = (mixed ^ (mixed >> 29)) * 0x9E3779B97F4A7C15u + static_cast<std::uint64_t>(part);
         return static_cast<std::size_t>(mixed ^ (mixed >> 32));
     }
@@ -36,14 +37,20 @@ std::optional<ScrapReason> reasonOf(int column) {
     return column == noReason ? std::nullopt : std::optional{static_cast<ScrapReason>(column)};
 }
 
+std::optional<CutterId> cutterOf(CutterId column) {
+    return column == byHand ? std::nullopt : std::optional{column};
+}
+
 // Reports read some hundred thousand rows of sums, and each column less is a tenth of the time: what a sum is
-// of comes as its belt and as person * 128 + account * 8 + reason.
+// of comes as its belt and as person * 1048576 + cutter * 128 + account * 8 + reason (of 8,191 cutters at
+// most).
 Flow& flowAt(Sums& sums, const Statement& row) {
     const auto packed = row.get<std::int64_t>(1);
-    const Key key{row.get<BeltId>(0), PersonId{packed >> 7}, static_cast<Account>(packed >> 3 & 0xF),
-                  static_cast<int>(packed & 7)};
-    const auto& [belt, person, account, reason] = key;
-    const Flow none{belt, person, account, reasonOf(reason), 0, 0, Money::minor(0), Money::minor(0)};
+    const Key key{row.get<BeltId>(0), PersonId{packed >> 20}, CutterId{packed >> 7 & 0x1FFF},
+                  static_cast<Account>(packed >> 3 & 0xF), static_cast<int>(packed & 7)};
+    const auto& [belt, person, cutter, account, reason] = key;
+    const Flow none{belt, person, cutterOf(cutter), account,        reasonOf(reason),
+                    0,    0,      Money::minor(0),  Money::minor(0)};
     return sums.try_emplace(key, none).first->second;
 }
 
@@ -66,7 +73,7 @@ void addSpans(Connection& connection, std::int64_t first, std::int64_t last, boo
     const auto add = [&](int level, std::int64_t from, std::int64_t until) {
         if (from >= until) return;
         Statement rows{connection,
-                       "SELECT belt, person * 128 + account * 8 + reason, amount, cost"
+                       "SELECT belt, person * 1048576 + cutter * 128 + account * 8 + reason, amount, cost"
                        " FROM flow_total WHERE level = ? AND span >= ? AND span < ?",
                        level, from, until};
         addRows(rows, before ? 1 : 0, before ? 0 : 1, sums);
@@ -81,11 +88,12 @@ void addSpans(Connection& connection, std::int64_t first, std::int64_t last, boo
 /// The part of a moment's own span that lies before it, from the postings. Times `before` and `within`.
 void addEdge(Connection& connection, Moment moment, std::int64_t before, std::int64_t within, Sums& sums) {
     Statement rows{connection,
-                   "SELECT m.belt, m.person * 128 + p.account * 8 + coalesce(p.reason, 4),"
+                   "SELECT m.belt, m.person * 1048576 + coalesce(m.cutter, 0) * 128 + p.account * 8 + "
+                   "coalesce(p.reason, 4),"
                    " sum(p.amount), sum(p.cost)"
                    " FROM movement m JOIN posting p ON p.movement = m.id"
                    " WHERE m.at_ms >= ? AND m.at_ms < ? AND p.account <> 2"
-                   " GROUP BY m.belt, m.person, p.account, coalesce(p.reason, 4)",
+                   " GROUP BY m.belt, m.person, m.cutter, p.account, coalesce(p.reason, 4)",
                    startOf(spanOf(moment)), moment};
     addRows(rows, before, within, sums);
 }
@@ -135,7 +143,8 @@ void Flows::follow(const Movement& movement) {
         for (const int level : {0, 1}) {
             auto& [amount, cost] = connection_.inner().waiting.flows[{
                 level, spanOf(about.at) / (level == 0 ? 1 : spansOfLong), about.belt.value(),
-                about.person.value(), static_cast<std::int64_t>(posting.account),
+                about.person.value(), about.cutter.value_or(byHand).value(),
+                static_cast<std::int64_t>(posting.account),
                 posting.reason ? static_cast<int>(*posting.reason) : noReason}];
             amount += posting.amount;
             cost += posting.cost.inMinor();
@@ -147,11 +156,11 @@ void Flows::follow(const Movement& movement) {
 void writeFlows(Connection& connection) {
     for (const auto& [key, sum] : std::exchange(connection.inner().waiting.flows, {}))
         change(connection,
-               "INSERT INTO flow_total (level, span, belt, person, account, reason, amount, cost)"
-               " VALUES (?, ?, ?, ?, ?, ?, ?, ?)"
-               " ON CONFLICT (level, span, belt, person, account, reason) DO UPDATE"
+               "INSERT INTO flow_total (level, span, belt, person, cutter, account, reason, amount, cost)"
+               " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)"
+               " ON CONFLICT (level, span, belt, person, cutter, account, reason) DO UPDATE"
                " SET amount = flow_total.amount + excluded.amount, cost = flow_total.cost + excluded.cost",
-               key[0], key[1], key[2], key[3], key[4], key[5], sum[0], sum[1]);
+               key[0], key[1], key[2], key[3], key[4], key[5], key[6], sum[0], sum[1]);
 }
 
 namespace {
@@ -162,8 +171,8 @@ std::vector<Flow> listOf(Sums sums) {
     for (const auto& [key, flow] : sums)
         if (!isZero(flow)) flows.push_back(flow);
     std::sort(flows.begin(), flows.end(), [](const Flow& a, const Flow& b) {
-        return std::tie(a.belt, a.person, a.account, a.reason) <
-               std::tie(b.belt, b.person, b.account, b.reason);
+        return std::tie(a.belt, a.person, a.cutter, a.account, a.reason) <
+               std::tie(b.belt, b.person, b.cutter, b.account, b.reason);
     });
     return flows;
 }
@@ -211,10 +220,18 @@ void addBefore(Connection& connection, Moment moment, std::vector<PlaceFlow>& fl
         const auto rack = rows.get<std::int64_t>(2), ready = rows.get<std::int64_t>(4);
         const Money none = Money::minor(0);
         if (ready != 0)
-            flows.push_back({place, {belt, PersonId{0}, Account::Ready, std::nullopt, ready, 0, none, none}});
-        flows.push_back(
-            {place,
-             {belt, PersonId{0}, Account::Sold, std::nullopt, -rack - ready, 0, -rows.get<Money>(3), none}});
+            flows.push_back(
+                {place, {belt, PersonId{0}, {}, Account::Ready, std::nullopt, ready, 0, none, none}});
+        flows.push_back({place,
+                         {belt,
+                          PersonId{0},
+                          {},
+                          Account::Sold,
+                          std::nullopt,
+                          -rack - ready,
+                          0,
+                          -rows.get<Money>(3),
+                          none}});
     }
 }
 
@@ -234,10 +251,16 @@ std::vector<PlaceFlow> Flows::byPlace(Moment from, Moment until) const {
         " GROUP BY s.place, m.belt, p.account, coalesce(p.reason, 4)",
         from, until};
     while (rows.next())
-        flows.push_back(
-            {rows.get<std::string>(6),
-             {rows.get<BeltId>(0), rows.get<PersonId>(1), rows.get<Account>(2), reasonOf(rows.get<int>(3)), 0,
-              rows.get<std::int64_t>(4), Money::minor(0), rows.get<Money>(5)}});
+        flows.push_back({rows.get<std::string>(6),
+                         {rows.get<BeltId>(0),
+                          rows.get<PersonId>(1),
+                          {},
+                          rows.get<Account>(2),
+                          reasonOf(rows.get<int>(3)),
+                          0,
+                          rows.get<std::int64_t>(4),
+                          Money::minor(0),
+                          rows.get<Money>(5)}});
     return flows;
 }
 
@@ -259,23 +282,45 @@ std::vector<Flows::MonthScatter> Flows::scatters(std::chrono::year_month first,
     return all;
 }
 
+namespace {
+
+/// For json_each.
+std::string listOf(const std::vector<BeltId>& belts) {
+    std::string list = "[";
+    for (const BeltId belt : belts)
+        list += (list.size() > 1 ? "," : "") + std::to_string(belt.value());
+    return list + "]";
+}
+
+} // namespace
+
 std::vector<MovementId> Flows::behind(const Behind& what, std::size_t most) const {
-    Statement rows{connection_,
-                   "SELECT m.id FROM movement m WHERE m.at_ms >= ? AND m.at_ms < ? AND (? < 0 OR m.belt = ?)"
-                   " AND (? < 0 OR m.person = ?) AND EXISTS (SELECT 1 FROM posting p WHERE p.movement = m.id"
-                   " AND (? < 0 OR p.account = ?) AND (? < 0 OR p.reason = ?))"
-                   " ORDER BY m.at_ms DESC, m.id DESC LIMIT ?",
-                   what.from,
-                   what.until,
-                   what.belt ? what.belt->value() : -1,
-                   what.belt ? what.belt->value() : -1,
-                   what.person ? what.person->value() : -1,
-                   what.person ? what.person->value() : -1,
-                   what.account ? static_cast<int>(*what.account) : -1,
-                   what.account ? static_cast<int>(*what.account) : -1,
-                   what.reason ? static_cast<int>(*what.reason) : -1,
-                   what.reason ? static_cast<int>(*what.reason) : -1,
-                   most};
+    Statement rows{
+        connection_,
+        "SELECT m.id FROM movement m WHERE m.at_ms >= ? AND m.at_ms < ?"
+        " AND (? OR m.belt IN (SELECT value FROM json_each(?)))"
+        " AND (? IS NULL OR m.person = ?) AND (? IS NULL OR coalesce(m.cutter, 0) = ?)"
+        " AND EXISTS (SELECT 1 FROM posting p WHERE p.movement = m.id"
+        "  AND (? IS NULL OR p.account = ?) AND (? IS NULL OR p.reason = ?)"
+        "  AND (? IS NULL OR p.account <> 2 AND ? = coalesce((SELECT l.name FROM piece c"
+        "   JOIN piece s ON s.id = CASE WHEN c.kind = 2 THEN coalesce(c.parent, c.id) ELSE c.id END"
+        "   JOIN place l ON l.id = s.place WHERE c.id = p.piece), '')))"
+        " ORDER BY m.at_ms DESC, m.id DESC LIMIT ?",
+        what.from,
+        what.until,
+        what.belts.empty(),
+        listOf(what.belts),
+        what.person,
+        what.person,
+        what.cutter,
+        what.cutter,
+        what.account,
+        what.account,
+        what.reason,
+        what.reason,
+        what.place,
+        what.place,
+        most};
     std::vector<MovementId> ids;
     while (rows.next())
         ids.push_back(rows.get<MovementId>(0));

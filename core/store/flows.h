@@ -6,11 +6,12 @@
 
 namespace riband::store {
 
-/// Width and money of one belt that one person moved to an account (plus) or from it (minus): before a
-/// moment, and from there to another.
+/// Width and money of one belt that one person moved on one cutter, or by hand, to an account (plus) or from
+/// it (minus): before a moment, and from there to another.
 struct Flow {
     BeltId belt;
     PersonId person;
+    std::optional<CutterId> cutter;
     Account account; ///< never Rack, which is minus the sum of the others
     std::optional<ScrapReason> reason;
     std::int64_t before, within;
@@ -21,7 +22,7 @@ struct Flow {
 /// before is told of Ready, and of all other accounts together as if it had been sold.
 struct PlaceFlow {
     std::string place;
-    Flow flow; ///< `person` is the last that moved some within
+    Flow flow; ///< `person` is the last that moved some within; no cutter
 };
 
 /// Sums over the movements of a span, for judging what chance does: used up is what was sold or lost. Each
@@ -35,10 +36,12 @@ struct Scatter {
 /// Which movements stand behind a figure; what is not said is not asked.
 struct Behind {
     Moment from, until;
-    std::optional<BeltId> belt;
-    std::optional<PersonId> person;
-    std::optional<Account> account;
-    std::optional<ScrapReason> reason;
+    std::vector<BeltId> belts{}; ///< any of them; none: all
+    std::optional<PersonId> person{};
+    std::optional<CutterId> cutter{}; ///< 0: by hand
+    std::optional<Account> account{};
+    std::optional<ScrapReason> reason{};
+    std::optional<std::string> place{}; ///< as in PlaceFlow
 };
 
 /// The ledger summed for reports. Sums of whole spans of thirty days are kept (`follow`), so that a report
@@ -49,7 +52,7 @@ public:
     explicit Flows(Connection& connection) : connection_{connection} {}
     /// Adds a movement to the sums, which are written with its transaction; Ledger::record calls it.
     void follow(const Movement& movement);
-    /// By belt, person, account, reason; nothing that is zero throughout. Moments are after 1970.
+    /// By belt, person, cutter, account, reason; nothing that is zero throughout. Moments are after 1970.
     std::vector<Flow> sums(Moment from, Moment until) const;
     /// The same without what was before, which is read more quickly.
     std::vector<Flow> within(Moment from, Moment until) const;

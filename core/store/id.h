@@ -26,6 +26,7 @@ using OrderId = Id<struct OrderRow>;
 using LineId = Id<struct LineRow>;
 using TicketId = Id<struct TicketRow>;
 using MountingId = Id<struct MountingRow>;
+using CutterId = Id<struct CutterRow>;
 using MovementId = Id<struct MovementRow>;
 using AdviceId = Id<struct AdviceRow>;
 using CountId = Id<struct CountRow>;

@@ -49,8 +49,8 @@ struct Connection::Inner {
     /// however often it changed: a stock of 20,000 pieces is taken over in one.
     struct Waiting {
         std::set<PieceId> words; ///< of pieces, for the index (core/store/search)
-        /// Level, span, belt, person, account, reason: amount, cost (core/store/flows).
-        std::map<std::array<std::int64_t, 6>, std::array<std::int64_t, 2>> flows;
+        /// Level, span, belt, person, cutter, account, reason: amount, cost (core/store/flows).
+        std::map<std::array<std::int64_t, 7>, std::array<std::int64_t, 2>> flows;
         std::map<CodeKind, std::int64_t> nextCodes; ///< core/store/codes
     };
     Waiting waiting;

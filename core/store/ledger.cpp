@@ -17,8 +17,9 @@ static_assert(static_cast<int>(Account::Difference) == 9 && static_cast<int>(Act
 
 MovementId write(Connection& connection, const Movement::About& about) {
     return insert<MovementId>(
-        connection, "INSERT INTO movement (act, at_ms, person, belt, note, undoes) VALUES (?, ?, ?, ?, ?, ?)",
-        about.act, about.at, about.person, about.belt, about.note, about.undoes);
+        connection,
+        "INSERT INTO movement (act, at_ms, person, belt, note, undoes, cutter) VALUES (?, ?, ?, ?, ?, ?, ?)",
+        about.act, about.at, about.person, about.belt, about.note, about.undoes, about.cutter);
 }
 
 void write(Connection& connection, MovementId movement, std::int64_t position, const Posting& posting) {
@@ -41,9 +42,9 @@ void follow(Connection& connection, BeltId belt, const Posting& posting) {
     throw StoreError{StoreError::Kind::Constraint, connection.path(), "a piece of another belt, or none"};
 }
 
-// Columns 0 to 6 are the movement, 7 to 12 one posting of it.
+// Columns 0 to 7 are the movement, 8 to 13 one posting of it.
 #define POSTINGS                                                                                             \
-    "SELECT m.id, m.act, m.at_ms, m.person, m.belt, m.note, m.undoes,"                                       \
+    "SELECT m.id, m.act, m.at_ms, m.person, m.belt, m.note, m.undoes, m.cutter,"                             \
     " p.account, p.piece, p.line, p.amount, p.cost, p.reason"                                                \
     " FROM movement m JOIN posting p ON p.movement = m.id "
 
@@ -53,16 +54,17 @@ Movement::About aboutOf(const Statement& row) {
             .person = row.get<PersonId>(3),
             .belt = row.get<BeltId>(4),
             .note = row.get<std::string>(5),
-            .undoes = row.get<std::optional<MovementId>>(6)};
+            .undoes = row.get<std::optional<MovementId>>(6),
+            .cutter = row.get<std::optional<CutterId>>(7)};
 }
 
 Posting postingOf(const Statement& row) {
-    return {.account = row.get<Account>(7),
-            .piece = row.get<std::optional<PieceId>>(8),
-            .line = row.get<std::optional<LineId>>(9),
-            .amount = row.get<std::int64_t>(10),
-            .cost = row.get<Money>(11),
-            .reason = row.get<std::optional<ScrapReason>>(12)};
+    return {.account = row.get<Account>(8),
+            .piece = row.get<std::optional<PieceId>>(9),
+            .line = row.get<std::optional<LineId>>(10),
+            .amount = row.get<std::int64_t>(11),
+            .cost = row.get<Money>(12),
+            .reason = row.get<std::optional<ScrapReason>>(13)};
 }
 
 /// A movement that breaks its own rules was changed behind our back.

@@ -54,6 +54,7 @@ public:
         BeltId belt;
         std::string note;
         std::optional<MovementId> undoes;
+        std::optional<CutterId> cutter{}; ///< of a cut that was made on one, and of what undoes it
     };
     Movement(About about, std::vector<Posting> postings);
     const About& about() const { return about_; }

@@ -33,6 +33,8 @@ Movement::Movement(About about, std::vector<Posting> postings)
             "a movement goes from somewhere to somewhere");
     require((about_.act == Act::Undo) == about_.undoes.has_value(),
             "a counter-entry, and only that, names what it undoes");
+    require(!about_.cutter || about_.act == Act::Cut || about_.act == Act::Miscut || about_.act == Act::Undo,
+            "only a cut is made on a cutter");
     std::int64_t amount = 0, cost = 0;
     for (const Posting& posting : postings_) {
         check(posting);
@@ -54,7 +56,8 @@ Movement counterOf(const RecordedMovement& mistake, Moment at, PersonId person, 
              .person = person,
              .belt = mistake.movement.about().belt,
              .note = std::move(note),
-             .undoes = mistake.id},
+             .undoes = mistake.id,
+             .cutter = mistake.movement.about().cutter},
             std::move(postings)};
 }
 

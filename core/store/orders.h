@@ -101,6 +101,8 @@ struct TicketMounting {
     Extent left; ///< planned
     bool restKept;
     std::optional<MovementId> movement; ///< when cut
+    /// On which it is planned; 0 where it is added: on the usual one.
+    CutterId cutter{0};
 
     bool onlyForShelf() const {
         return std::none_of(cuts.begin(), cuts.end(),
@@ -161,6 +163,7 @@ public:
     std::vector<Ticket> ofOrder(OrderId order) const;
     void setState(TicketId ticket, TicketState state);
     void setMounting(MountingId mounting, MountingState state, std::optional<MovementId> movement);
+    void setCutter(MountingId mounting, CutterId cutter);
 
 private:
     Connection& connection_;

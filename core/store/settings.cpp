@@ -1,5 +1,6 @@
 #include "core/store/settings.h"
 
+#include "core/store/cutters.h"
 #include "core/store/measuring.h"
 #include "core/store/statement.h"
 
@@ -128,42 +129,6 @@ void writeBuying(Connection& connection, const BuyingRules& buying) {
     set(connection, "buying.order_cost", buying.orderCost.inMinor());
 }
 
-void readCutter(const Values& values, cutting::Cutter& cutter) {
-    values.into("cutter", cutter.name);
-    values.into("cutter.steel_cord", cutter.cutsSteelCord);
-    values.into("cutter.aramid_cord", cutter.cutsAramidCord);
-    values.into("cutter.polyurethane", cutter.cutsPolyurethane);
-    std::string gap;
-    values.into("cutter.gap_mm", gap);
-    if (!gap.empty()) cutter.gap = QString::fromStdString(gap).toDouble();
-}
-
-void writeCutter(Connection& connection, const cutting::Cutter& cutter) {
-    set(connection, "cutter", cutter.name);
-    set(connection, "cutter.steel_cord", cutter.cutsSteelCord ? 1 : 0);
-    set(connection, "cutter.aramid_cord", cutter.cutsAramidCord ? 1 : 0);
-    set(connection, "cutter.polyurethane", cutter.cutsPolyurethane ? 1 : 0);
-    set(connection, "cutter.gap_mm", QString::number(cutter.gap, 'g', 17).toStdString());
-    change(connection, "DELETE FROM cutter_shaft");
-    std::int64_t position = 0;
-    for (const cutting::Shaft& shaft : cutter.shafts)
-        change(connection,
-               "INSERT INTO cutter_shaft (position, name, diameter_driven, diameter_tension, usable, closest,"
-               " farthest) VALUES (?, ?, ?, ?, ?, ?, ?)",
-               position++, shaft.name, shaft.diameterDriven, shaft.diameterTension, shaft.usable,
-               shaft.closest, shaft.farthest);
-}
-
-std::vector<cutting::Shaft> readShafts(Connection& connection) {
-    std::vector<cutting::Shaft> shafts;
-    Statement rows{connection, "SELECT name, diameter_driven, diameter_tension, usable, closest, farthest"
-                               " FROM cutter_shaft ORDER BY position"};
-    while (rows.next())
-        shafts.push_back({rows.get<std::string>(0), rows.get<double>(1), rows.get<double>(2),
-                          rows.get<double>(3), rows.get<double>(4), rows.get<double>(5)});
-    return shafts;
-}
-
 void readCounting(const Values& values, CountRules& counting) {
     values.into("count.calliper", counting.calliper);
     values.into("count.tape", counting.tape);
@@ -232,12 +197,17 @@ ShopSettings readAll(Connection& connection) {
     readAdvice(values, settings.advice);
     readCounting(values, settings.counting);
     readBuying(values, settings.buying);
-    readCutter(values, settings.cutter);
-    settings.cutter.shafts = readShafts(connection);
+    settings.cutters = Cutters{connection}.present();
     return settings;
 }
 
 } // namespace
+
+const ShopCutter& ShopSettings::cutterOf(CutterId id) const {
+    for (const ShopCutter& each : cutters)
+        if (each.id == id) return each;
+    return cutters.front();
+}
 
 ShopSettings Settings::read() const {
     try {
@@ -260,7 +230,7 @@ void Settings::write(const ShopSettings& settings) {
     writeAdvice(connection_, settings.advice);
     writeCounting(connection_, settings.counting);
     writeBuying(connection_, settings.buying);
-    writeCutter(connection_, settings.cutter);
+    Cutters{connection_}.write(settings.cutters);
 }
 
 namespace {

@@ -71,6 +71,12 @@ struct LabelStock {
     friend bool operator==(const LabelStock&, const LabelStock&) = default;
 };
 
+/// A cutter of the shop; 0: new, its number is given when it is written.
+struct ShopCutter {
+    CutterId id{0};
+    cutting::Cutter cutter{.name = "Cutter"};
+};
+
 struct ShopSettings {
     std::string name;
     std::string address; ///< for papers, lines by '\n'
@@ -81,18 +87,22 @@ struct ShopSettings {
     int mostRemnants = 10; ///< of a belt
     AdviceRules advice;
     BuyingRules buying;
-    cutting::Cutter cutter; ///< the bench cutter with its shafts
+    std::vector<ShopCutter> cutters{ShopCutter{}}; ///< never none; the first is the usual one
     std::string paper = "A4";
     CountRules counting;
     LabelStock labels;
     const cutting::Rules& rulesFor(Unit unit) const { return unit == Unit::Rib ? ribbed : toothed; }
+    const cutting::Cutter& usualCutter() const { return cutters.front().cutter; }
+    /// The usual one where that one was taken out.
+    const ShopCutter& cutterOf(CutterId id) const;
 };
 
-/// The only code that names the tables `setting`, `price_step` and `cutter_shaft`.
+/// The only code that names the tables `setting` and `price_step`; `cutter` and `cutter_shaft` are Cutters'.
 class Settings {
 public:
     explicit Settings(Connection& connection) : connection_{connection} {}
     ShopSettings read() const; ///< as in ShopSettings where nothing was written
+    /// Cutters need names, each another: throws std::invalid_argument.
     void write(const ShopSettings& settings);
 
 private:

@@ -1,4 +1,5 @@
 #include "core/store/codes.h"
+#include "core/store/cutters.h"
 #include "core/store/orders.h"
 #include "core/store/statement.h"
 
@@ -21,12 +22,12 @@ std::vector<TicketCut> cutsOf(Connection& connection, MountingId mounting, Unit 
 
 std::vector<TicketMounting> mountingsOf(Connection& connection, TicketId ticket) {
     std::vector<TicketMounting> mountings;
-    Statement rows{
-        connection,
-        "SELECT m.id, m.piece, b.unit, m.state, m.trim, m.kerf, m.left_over, m.rest_kept, m.movement"
-        " FROM mounting m JOIN piece p ON p.id = m.piece JOIN belt b ON b.id = p.belt"
-        " WHERE m.ticket = ? ORDER BY m.position",
-        ticket};
+    Statement rows{connection,
+                   "SELECT m.id, m.piece, b.unit, m.state, m.trim, m.kerf, m.left_over, m.rest_kept, "
+                   "m.movement, m.cutter"
+                   " FROM mounting m JOIN piece p ON p.id = m.piece JOIN belt b ON b.id = p.belt"
+                   " WHERE m.ticket = ? ORDER BY m.position",
+                   ticket};
     while (rows.next()) {
         const auto id = rows.get<MountingId>(0);
         const auto unit = rows.get<Unit>(2);
@@ -38,7 +39,8 @@ std::vector<TicketMounting> mountingsOf(Connection& connection, TicketId ticket)
                              .kerf = rows.extent(5, unit),
                              .left = rows.extent(6, unit),
                              .restKept = rows.get<bool>(7),
-                             .movement = rows.get<std::optional<MovementId>>(8)});
+                             .movement = rows.get<std::optional<MovementId>>(8),
+                             .cutter = rows.get<CutterId>(9)});
     }
     return mountings;
 }
@@ -90,9 +92,10 @@ void addMounting(Connection& connection, TicketId ticket, std::int64_t position,
     const auto id = insert<MountingId>(
         connection,
         "INSERT INTO mounting (ticket, position, piece, state, trim, kerf, left_over, rest_kept, reserved,"
-        " movement) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+        " movement, cutter) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
         ticket, position, mounting.piece, mounting.state, mounting.trim, mounting.kerf, mounting.left,
-        mounting.restKept, reservedBy(mounting), mounting.movement);
+        mounting.restKept, reservedBy(mounting), mounting.movement,
+        mounting.cutter == CutterId{0} ? Cutters{connection}.usual() : mounting.cutter);
     std::int64_t place = 0;
     for (const TicketCut& cut : mounting.cuts)
         change(connection,
@@ -158,6 +161,10 @@ void Tickets::setState(TicketId ticket, TicketState state) {
 void Tickets::setMounting(MountingId mounting, MountingState state, std::optional<MovementId> movement) {
     change(connection_, "UPDATE mounting SET state = ?, movement = ? WHERE id = ?", state, movement,
            mounting);
+}
+
+void Tickets::setCutter(MountingId mounting, CutterId cutter) {
+    change(connection_, "UPDATE mounting SET cutter = ? WHERE id = ?", cutter, mounting);
 }
 
 } // namespace riband::store

@@ -191,7 +191,7 @@ TEST_CASE("The ledger leaves as a row a posting, and each movement sums to nothi
     const DemoShop shop;
     const QByteArray csv = run({"export", "ledger", "--shop", shop.file}).out;
     CHECK(csv.startsWith(
-        "movement,at,act,person,belt,account,piece,order,width_mm,ribs,cost,reason,note,undoes\r\n"));
+        "movement,at,act,person,belt,account,piece,order,width_mm,ribs,cost,reason,note,undoes,cutter\r\n"));
     const Answer answer = run({"export", "ledger", "--shop", shop.file, "--json"});
     const auto rows = QJsonDocument::fromJson(answer.out).array();
     CHECK(rows.size() == csv.count("\r\n") - 1);

@@ -21,10 +21,10 @@ QString shownCuts(const shop::BenchMounting& mounting) {
     return cuts.join(QStringLiteral(", "));
 }
 
-void BenchModel::setMountings(std::vector<shop::BenchMounting> mountings, std::vector<std::string> shafts) {
+void BenchModel::setMountings(std::vector<shop::BenchMounting> mountings, bool many) {
     beginResetModel();
     rows_ = std::move(mountings);
-    shafts_ = std::move(shafts);
+    many_ = many;
     endResetModel();
 }
 
@@ -45,10 +45,14 @@ int BenchModel::rowCount(const QModelIndex& parent) const {
 }
 
 QString BenchModel::shaftOf(std::size_t row) const {
-    const auto& setUp = rows_[row].setUp;
-    if (!setUp) return row > 0 && !rows_[row - 1].setUp ? QString{} : tr("no shaft fits");
-    if (row > 0 && rows_[row - 1].setUp && rows_[row - 1].setUp->shaft == setUp->shaft) return {};
-    return setUp->shaft < shafts_.size() ? tr("shaft %1").arg(text(shafts_[setUp->shaft])) : QString{};
+    const auto nameOf = [this](const shop::BenchMounting& each) {
+        const cutting::Cutter& cutter = each.cutter.cutter;
+        const QString shaft = each.setUp ? tr("shaft %1").arg(text(cutter.shafts[each.setUp->shaft].name))
+                                         : tr("no shaft fits");
+        return many_ ? text(cutter.name) + Dot + shaft : shaft;
+    };
+    const QString name = nameOf(rows_[row]);
+    return row > 0 && nameOf(rows_[row - 1]) == name ? QString{} : name;
 }
 
 QVariant BenchModel::data(const QModelIndex& index, int role) const {

@@ -19,11 +19,11 @@ public:
         CutsRole,                ///< "3 × 30 mm"
         PieceRole,               ///< "7K2-M · B3-2"
         OrderRole,               ///< "T4K-9 · N7P-2 · Mill Lane Bakery"
-        ShaftRole,               ///< the shaft's name where it changes from the row before, else ""
+        ShaftRole,               ///< the shaft's name where it (or the cutter) changes from the row before
     };
     explicit BenchModel(QObject* parent = nullptr) : QAbstractListModel{parent} {}
-    /// `shafts`: names of the cutter's shafts.
-    void setMountings(std::vector<shop::BenchMounting> mountings, std::vector<std::string> shafts);
+    /// `many`: the shop has several cutters, so that a shaft is named with its own.
+    void setMountings(std::vector<shop::BenchMounting> mountings, bool many);
     const shop::BenchMounting& mounting(int row) const { return rows_[static_cast<std::size_t>(row)]; }
     int rowOf(store::MountingId mounting) const;    ///< -1 if it waits no more
     int rowOfTicket(const std::string& code) const; ///< its first mounting; -1
@@ -34,7 +34,7 @@ public:
 private:
     QString shaftOf(std::size_t row) const;
     std::vector<shop::BenchMounting> rows_;
-    std::vector<std::string> shafts_;
+    bool many_ = false;
 };
 
 /// "3 × 30 mm, 1 × 25 mm to the shelf"

@@ -28,13 +28,6 @@ namespace {
 
 constexpr int ListWidth = 340;
 
-std::vector<std::string> shaftNames(const cutting::Cutter& cutter) {
-    std::vector<std::string> names;
-    for (const auto& shaft : cutter.shafts)
-        names.push_back(shaft.name);
-    return names;
-}
-
 QStringList listRow(const shop::BenchMounting& mounting) {
     return {text(mounting.ticket),           text(mounting.order),      text(mounting.customer),
             text(mounting.belt.designation), text(mounting.piece.code), text(mounting.piece.place),
@@ -69,6 +62,7 @@ void BenchPage::buildActions() {
     together_ = act(tr("Cut together"), Qt::Key_F8, &BenchPage::cutTogether);
     giveUp_ = act(tr("Not for the shelf"), Qt::CTRL | Qt::Key_Delete, &BenchPage::giveUp);
     save_ = act(tr("Save the list"), Qt::CTRL | Qt::Key_E, &BenchPage::saveShownList);
+    cutter_ = act(tr("On another cutter"), Qt::Key_F7, &BenchPage::changeCutter);
     print_ = act(tr("Print the ticket"), QKeySequence::Print, &BenchPage::printTicket);
 }
 
@@ -95,8 +89,9 @@ void BenchPage::buildView() {
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(2 * step);
     buttons->addWidget(new KeyButton{record_, KeyButton::Rank::Likely}, 1);
-    for (auto* button :
-         {new KeyButton{miscut_, KeyButton::Rank::Danger}, new KeyButton{order_}, new KeyButton{print_}})
+    otherCutter_ = new KeyButton{cutter_};
+    for (auto* button : {new KeyButton{miscut_, KeyButton::Rank::Danger}, new KeyButton{order_}, otherCutter_,
+                         new KeyButton{print_}})
         buttons->addWidget(button);
     right->addLayout(buttons);
     auto* side = new QWidget;
@@ -115,7 +110,8 @@ QString BenchPage::help() const {
         "What waits at the cutter, in the order that changes shafts least. Set up by the steps, cut at the "
         "stops, then press Enter or F9 and type the rest as you measured it: trim, belts and rest are "
         "booked at once, and labels are made. F6 books a belt that was spoiled and plans again. F8 finds "
-        "what could be cut in fewer mountings. What is cut for the shelf alone is given up with "
+        "what could be cut in fewer mountings; F7 puts the mounting on the next cutter, where the shop has "
+        "more than one. What is cut for the shelf alone is given up with "
         "Ctrl+Delete.");
 }
 
@@ -127,8 +123,10 @@ void BenchPage::count() {
 void BenchPage::refresh() {
     const store::MountingId* at = currentMounting();
     const auto before = at ? std::optional{*at} : std::nullopt;
-    session_.attempt(
-        [&] { model_->setMountings(shop::bench(session_.shop()), shaftNames(session_.settings().cutter)); });
+    const bool many = session_.settings().cutters.size() > 1;
+    session_.attempt([&] { model_->setMountings(shop::bench(session_.shop()), many); });
+    otherCutter_->setVisible(many);
+    cutter_->setVisible(many);
     waiting_ = model_->rowCount();
     const int again = before ? model_->rowOf(*before) : -1;
     if (waiting_ > 0) list_->setCurrentIndex(model_->index(std::max(again, 0), 0));
@@ -145,12 +143,12 @@ const store::MountingId* BenchPage::currentMounting() const {
 void BenchPage::showCurrent() {
     const bool any = currentMounting() != nullptr;
     const bool forShelf = any && model_->mounting(list_->currentIndex().row()).mounting.onlyForShelf();
-    for (QAction* action : {record_, miscut_, print_})
+    for (QAction* action : {record_, miscut_, print_, cutter_})
         action->setEnabled(any);
     order_->setEnabled(any && !forShelf);
     giveUp_->setEnabled(forShelf);
     if (any)
-        view_->show(model_->mounting(list_->currentIndex().row()), session_.settings());
+        view_->show(model_->mounting(list_->currentIndex().row()));
     else
         view_->clear();
 }
@@ -229,6 +227,22 @@ void BenchPage::openOrder() {
         if (ticket.order) order = store::Orders{session_.shop().connection}.at(*ticket.order);
     });
     if (order) OrderDialog{session_, order->id, this}.exec();
+}
+
+/// The next one in the order of the shop.
+void BenchPage::changeCutter() {
+    if (!currentMounting()) return;
+    const shop::BenchMounting mounting = model_->mounting(list_->currentIndex().row());
+    const std::vector<store::ShopCutter>& cutters = session_.settings().cutters;
+    const auto now = std::find_if(cutters.begin(), cutters.end(), [&](const store::ShopCutter& each) {
+        return each.id == mounting.cutter.id;
+    });
+    const store::ShopCutter& next =
+        now == cutters.end() || now + 1 == cutters.end() ? cutters.front() : *(now + 1);
+    if (!session_.attempt([&] { shop::putOnCutter(session_.shop(), mounting.mounting.id, next.id); })) return;
+    const QString name = text(next.cutter.name);
+    session_.touch();
+    session_.tell(tr("%1 is to be cut on %2.").arg(text(mounting.piece.code), name));
 }
 
 /// A remnant that was to become ready belts stays what it is.

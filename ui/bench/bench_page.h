@@ -10,6 +10,7 @@ class QListView;
 namespace riband::ui {
 
 class BenchModel;
+class KeyButton;
 class MountingView;
 
 /// The person at the cutter: what waits, how to set up, where to stop, what was really cut.
@@ -38,6 +39,7 @@ private:
     void openOrder();
     void openOrders();
     void cutTogether();
+    void changeCutter();
     void giveUp();
     void saveShownList();
     void printTicket();
@@ -48,7 +50,8 @@ private:
     QListView* list_;
     MountingView* view_;
     QAction *record_ = nullptr, *miscut_ = nullptr, *order_ = nullptr, *orders_ = nullptr, *print_ = nullptr,
-            *together_ = nullptr, *giveUp_ = nullptr, *save_ = nullptr;
+            *together_ = nullptr, *giveUp_ = nullptr, *save_ = nullptr, *cutter_ = nullptr;
+    KeyButton* otherCutter_ = nullptr; ///< not there while the shop has one cutter
     int waiting_ = 0;
 };
 

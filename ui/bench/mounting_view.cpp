@@ -115,7 +115,7 @@ QWidget* MountingView::buildCautions() {
     return box;
 }
 
-void MountingView::show(const shop::BenchMounting& mounting, const store::ShopSettings& settings) {
+void MountingView::show(const shop::BenchMounting& mounting) {
     headline_->setText(tr("Mount %1").arg(text(mounting.piece.code)));
     piece_->setText(tr("%1 %2 · %3 · cut %4", "kind, belt, width, cuts")
                         .arg(say(mounting.piece.kind), text(mounting.belt.designation),
@@ -129,7 +129,7 @@ void MountingView::show(const shop::BenchMounting& mounting, const store::ShopSe
     showWarnings(mounting);
     empty(steps_);
     int number = 0;
-    for (const QString& words : setUpSteps(mounting, settings)) {
+    for (const QString& words : setUpSteps(mounting)) {
         steps_->addWidget(label(tr("%1.", "number of a step").arg(number + 1)), number, 0, Qt::AlignTop);
         steps_->addWidget(wrapped(words, ""), number++, 1);
     }

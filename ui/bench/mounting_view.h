@@ -20,7 +20,7 @@ class MountingView final : public QWidget {
     Q_OBJECT
 public:
     explicit MountingView(QWidget* parent = nullptr);
-    void show(const shop::BenchMounting& mounting, const store::ShopSettings& settings);
+    void show(const shop::BenchMounting& mounting);
     void clear();
 
 private:

@@ -97,10 +97,7 @@ void TogetherDialog::look() {
 void TogetherDialog::take(Rows rows) {
     stop_.reset();
     progress_->setVisible(false);
-    std::vector<std::string> shafts;
-    for (const auto& shaft : session_.settings().cutter.shafts)
-        shafts.push_back(shaft.name);
-    model_->setRows(std::move(rows), std::move(shafts), session_.currency());
+    model_->setRows(std::move(rows), session_.settings().cutters.size() > 1, session_.currency());
     const bool any = model_->rowCount() > 0;
     words_->setText(
         any ? tr("One mounting pays one trim, however many orders it serves. Enter plans the chosen "

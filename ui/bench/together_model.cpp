@@ -18,11 +18,10 @@ QString savedBy(const TogetherModel::Row& row, const Currency& currency) {
 
 } // namespace
 
-void TogetherModel::setRows(std::vector<Row> rows, std::vector<std::string> shafts,
-                            const Currency& currency) {
+void TogetherModel::setRows(std::vector<Row> rows, bool many, const Currency& currency) {
     beginResetModel();
     rows_ = std::move(rows);
-    shafts_ = std::move(shafts);
+    many_ = many;
     saved_.clear();
     for (const Row& row : rows_)
         saved_.push_back(savedBy(row, currency));
@@ -36,8 +35,10 @@ int TogetherModel::rowCount(const QModelIndex& parent) const {
 int TogetherModel::columnCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : Columns; }
 
 QString TogetherModel::shaftOf(const Row& row) const {
+    const cutting::Cutter& cutter = row.batch.cutter.cutter;
     const auto& shaft = row.batch.shaft;
-    return shaft && *shaft < shafts_.size() ? text(shafts_[*shaft]) : tr("none fits");
+    const QString name = shaft ? text(cutter.shafts[*shaft].name) : tr("none fits");
+    return many_ ? tr("%1, %2", "shaft, cutter").arg(name, text(cutter.name)) : name;
 }
 
 QVariant TogetherModel::data(const QModelIndex& index, int role) const {

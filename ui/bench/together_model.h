@@ -27,7 +27,8 @@ public:
         shop::Joint joint;
     };
     explicit TogetherModel(QObject* parent = nullptr) : QAbstractTableModel{parent} {}
-    void setRows(std::vector<Row> rows, std::vector<std::string> shafts, const Currency& currency);
+    /// `many`: the shop has several cutters.
+    void setRows(std::vector<Row> rows, bool many, const Currency& currency);
     const Row& row(int row) const { return rows_[static_cast<std::size_t>(row)]; }
 
     int rowCount(const QModelIndex& parent = {}) const override;
@@ -38,7 +39,7 @@ public:
 private:
     QString shaftOf(const Row& row) const;
     std::vector<Row> rows_;
-    std::vector<std::string> shafts_;
+    bool many_ = false;
     std::vector<QString> saved_; ///< of each row
 };
 

@@ -15,7 +15,7 @@ void Session::save(const store::ShopSettings& settings) {
     store::Transaction transaction{connection_};
     store::Settings{connection_}.write(settings);
     transaction.commit();
-    settings_ = settings;
+    settings_ = store::Settings{connection_}.read(); // what is new has its number now
     emit settingsChanged();
 }
 

@@ -61,15 +61,17 @@ PaperTable comparison(const MonthReport& report, Unit unit) {
                       {PaperWords::tr("Lost"), 2, true},
                       {PaperWords::tr("Sold of what was used"), 2, true}},
                      {}};
-    const auto add = [&](const QString& name, const std::vector<WasteRow>& rows) {
-        const WasteRow* row = ofUnit(rows, unit);
-        const shop::Balance<std::int64_t> width = row ? row->width : shop::Balance<std::int64_t>{};
+    const auto add = [&](const QString& name, const shop::Balance<std::int64_t>& width) {
         table.rows.push_back(
             {{name, shownSum(unit, width.sold), shownSum(unit, width.lost()), percent(width.yield())}});
     };
-    add(PaperWords::tr("This period"), report.all);
-    add(PaperWords::tr("The period before"), report.before);
-    add(PaperWords::tr("The same days a year earlier"), report.yearBefore);
+    const auto of = [unit](const std::map<Unit, shop::Balance<std::int64_t>>& moved) {
+        const auto at = moved.find(unit);
+        return at == moved.end() ? shop::Balance<std::int64_t>{} : at->second;
+    };
+    add(PaperWords::tr("This period"), shop::totalOf(report.all, unit).width);
+    add(PaperWords::tr("The period before"), of(report.before));
+    add(PaperWords::tr("The same days a year earlier"), of(report.yearBefore));
     return table;
 }
 
@@ -213,8 +215,8 @@ MonthReport gatherMonth(const shop::Shop& shop, const shop::Period& period, Sees
     auto groups = shop::waste(shop, period, {GroupBy::All, GroupBy::Belt});
     report.all = std::move(groups[0]);
     report.belts = std::move(groups[1]);
-    report.before = shop::waste(shop, shop::before(period), GroupBy::All);
-    report.yearBefore = shop::waste(shop, shop::yearBefore(period), GroupBy::All);
+    report.before = shop::movedByUnit(shop, shop::before(period));
+    report.yearBefore = shop::movedByUnit(shop, shop::yearBefore(period));
     report.trend = shop::trends(shop, period.until, 13).toothed;
     report.stock = shop::stockReport(shop, lastDay(period));
     if (sees == Sees::Cost) report.margin = shop::marginReport(shop, period);

@@ -12,9 +12,9 @@ struct MonthReport {
     shop::Period period;
     shop::Sees sees;
     Date printed;
-    std::vector<shop::WasteRow> all;    ///< by unit
-    std::vector<shop::WasteRow> before; ///< the period before
-    std::vector<shop::WasteRow> yearBefore;
+    std::vector<shop::WasteRow> all; ///< by unit
+    /// Of the period before, and of the same days a year earlier; the rack left out.
+    std::map<Unit, shop::Balance<std::int64_t>> before, yearBefore;
     std::vector<shop::WasteRow> belts;   ///< by what they lost
     std::vector<shop::TrendPoint> trend; ///< toothed, months up to this
     shop::StockReport stock;

@@ -43,8 +43,16 @@ void paintPlace(QPainter& painter, const QRectF& area, const QString& place) {
 /// Between the name of the piece and its place.
 QRectF toothBox(const QRectF& inside) { return {inside.right() - 262, inside.top() + 20, 122, 26}; }
 
-Block headRow(const shop::BenchMounting& mounting, const belt::Profile* profile, std::size_t number,
-              std::size_t of) {
+/// Names the cutter where there is a choice.
+QString countWords(const shop::BenchMounting& mounting, std::size_t number, std::size_t of,
+                   const store::ShopSettings& shop) {
+    const QString count = PaperWords::tr("mounting %1 of %2").arg(number).arg(of);
+    return shop.cutters.size() < 2
+               ? count
+               : PaperWords::tr("on %1 · %2", "cutter, count").arg(text(mounting.cutter.cutter.name), count);
+}
+
+Block headRow(const shop::BenchMounting& mounting, const belt::Profile* profile, const QString& count) {
     const auto tooth = profile ? std::optional{*profile} : std::nullopt;
     return {64, [=](QPainter& painter, const QRectF& area) {
                 painter.setPen(QPen{Look::paper().ink, 2});
@@ -52,7 +60,6 @@ Block headRow(const shop::BenchMounting& mounting, const belt::Profile* profile,
                 const QRectF inside = area.adjusted(0, 14, 0, -4);
                 painter.setPen(Look::paper().ink2);
                 painter.setFont(paperFont(11));
-                const QString count = PaperWords::tr("mounting %1 of %2").arg(number).arg(of);
                 paintElided(painter, inside.adjusted(0, 0, -140, 0), Qt::AlignRight | Qt::AlignTop, count);
                 if (tooth) paintTeeth(painter, toothBox(inside), *tooth, 5, Look::paper());
                 painter.setPen(Look::paper().ink);
@@ -184,8 +191,8 @@ Block leftRow(const shop::BenchMounting& mounting) {
 Block mountingBlock(const shop::BenchMounting& mounting, const store::Order& order, std::size_t number,
                     std::size_t of, const store::ShopSettings& shop, const belt::Tables& tables) {
     const belt::Profile* profile = tables.profile(mounting.belt.belt.profile);
-    std::vector<Block> rows{headRow(mounting, profile, number, of)};
-    addSetUp(rows, mounting, shop);
+    std::vector<Block> rows{headRow(mounting, profile, countWords(mounting, number, of, shop))};
+    addSetUp(rows, mounting);
     rows.push_back(bandRow(mounting));
     addStops(rows, stopCells(mounting, order, profile), mounting.piece.extent.unit());
     rows.push_back(leftRow(mounting));

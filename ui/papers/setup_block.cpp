@@ -57,12 +57,12 @@ Figure toleranceFigure(const shop::BenchMounting& mounting) {
             PaperWords::tr("mm, %1").arg(text(mounting.tolerance->standard))};
 }
 
-std::vector<Figure> figuresOf(const shop::BenchMounting& mounting, const store::ShopSettings& shop) {
+std::vector<Figure> figuresOf(const shop::BenchMounting& mounting) {
+    const cutting::Cutter& cutter = mounting.cutter.cutter;
     std::vector<Figure> figures;
-    if (mounting.setUp)
-        figures = {shaftFigure(*mounting.setUp, shop.cutter), distanceFigure(*mounting.setUp)};
-    figures.push_back({PaperWords::tr("sleeve to shaft edge"), millimetres(shop.cutter.gap, 0),
-                       PaperWords::tr("leave free")});
+    if (mounting.setUp) figures = {shaftFigure(*mounting.setUp, cutter), distanceFigure(*mounting.setUp)};
+    figures.push_back(
+        {PaperWords::tr("sleeve to shaft edge"), millimetres(cutter.gap, 0), PaperWords::tr("leave free")});
     figures.push_back({PaperWords::tr("trim first"), shown(mounting.mounting.trim),
                        PaperWords::tr("then zero the display")});
     figures.push_back(toleranceFigure(mounting));
@@ -101,13 +101,13 @@ Block ticksRow(QStringList words) {
 
 } // namespace
 
-void addSetUp(std::vector<Block>& rows, const shop::BenchMounting& mounting,
-              const store::ShopSettings& shop) {
+void addSetUp(std::vector<Block>& rows, const shop::BenchMounting& mounting) {
+    const cutting::Cutter& cutter = mounting.cutter.cutter;
     for (const Warning& warning : warningsOf(mounting))
         rows.push_back(warningRow(warning.words));
-    rows.push_back(figuresRow(figuresOf(mounting, shop)));
+    rows.push_back(figuresRow(figuresOf(mounting)));
     rows.push_back(ticksRow({PaperWords::tr("right piece: code and belt read"),
-                             PaperWords::tr("%1 free at the shaft edge").arg(millimetres(shop.cutter.gap, 0)),
+                             PaperWords::tr("%1 free at the shaft edge").arg(millimetres(cutter.gap, 0)),
                              PaperWords::tr("sleeve runs true")}));
     rows.push_back(
         ticksRow({PaperWords::tr("blade just marks the shaft"), PaperWords::tr("trimmed, display zeroed"),

@@ -6,7 +6,7 @@
 namespace riband::ui {
 
 /// The set-up sheet of a mounting: shaft, distance, gap, trim, tolerance; warnings; steps to tick.
-void addSetUp(std::vector<Block>& rows, const shop::BenchMounting& mounting, const store::ShopSettings& shop);
+void addSetUp(std::vector<Block>& rows, const shop::BenchMounting& mounting);
 
 /// What holds at every cutter: the cautions, framed.
 Block cautionsBlock(double width);

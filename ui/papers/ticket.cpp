@@ -104,6 +104,20 @@ Block noteBlock(const QString& note, double width) {
             }};
 }
 
+QStringList cuttersOf(const TicketPaper& paper) {
+    QStringList names;
+    for (const auto& mounting : paper.mountings)
+        if (const QString name = text(mounting.cutter.cutter.name); !names.contains(name)) names << name;
+    return names;
+}
+
+/// "Brookmill · ticket T4K-9 · Bench cutter"
+QString footOf(const TicketPaper& paper, const store::ShopSettings& shop) {
+    QStringList parts{text(shop.name), PaperWords::tr("ticket %1").arg(text(paper.ticket.code))};
+    if (!paper.mountings.empty()) parts << cuttersOf(paper).join(QStringLiteral(", "));
+    return parts.join(QStringLiteral(" · "));
+}
+
 } // namespace
 
 int paintTicket(QPagedPaintDevice& device, const TicketPaper& paper, const store::ShopSettings& shop,
@@ -121,9 +135,7 @@ int paintTicket(QPagedPaintDevice& device, const TicketPaper& paper, const store
     for (std::size_t i = 0; i < paper.mountings.size(); ++i)
         blocks.push_back(
             mountingBlock(paper.mountings[i], paper.order, i + 1, paper.mountings.size(), shop, tables));
-    const QString foot = PaperWords::tr("%1 · ticket %2 · %3")
-                             .arg(text(shop.name), text(paper.ticket.code), text(shop.cutter.name));
-    return paintLeaves(device, blocks, foot);
+    return paintLeaves(device, blocks, footOf(paper, shop));
 }
 
 } // namespace riband::ui

@@ -22,9 +22,7 @@ QString followedWords(const OverrideRow& row) {
     return Words::tr("%1 of %2 done otherwise").arg(row.overridden).arg(row.suggested);
 }
 
-QString nameOf(const std::string& name) {
-    return name.empty() ? Words::tr("no reason given") : groupWord(name);
-}
+QString nameOf(const std::string& name) { return name.empty() ? namelessGroup("reason") : groupWord(name); }
 
 BarRows expectedBars(const std::vector<OverrideRow>& rows, const QString& head, const Currency& currency,
                      Sees sees) {

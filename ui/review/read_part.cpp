@@ -152,7 +152,10 @@ void ReadPart::drill() {
     if (!view_.behind || !index.isValid()) return;
     const auto what = view_.behind(static_cast<std::size_t>(index.row()));
     if (!what) return;
-    const QString name = index.siblingAtColumn(0).data().toString();
+    const auto& columns = view_.table.columns;
+    const auto group = std::find(columns.begin(), columns.end(), "group");
+    const auto named = group == columns.end() ? 0 : static_cast<int>(group - columns.begin());
+    const QString name = index.siblingAtColumn(named).data().toString();
     session_.attempt([&] { MovementsDialog{session_, name, *what, this}.exec(); });
 }
 

@@ -37,6 +37,11 @@ bool ReportTableModel::isFigure(int column) const {
     return std::find(wordColumns.begin(), wordColumns.end(), name) == wordColumns.end();
 }
 
+/// Of what kind the group of a row is, where the table has groups of several.
+std::string ReportTableModel::kindOf(int row) const {
+    return table_.columns.front() == "kind" ? table_.rows[static_cast<std::size_t>(row)].front() : "";
+}
+
 int ReportTableModel::rowCount(const QModelIndex& parent) const {
     return parent.isValid() ? 0 : static_cast<int>(table_.rows.size());
 }
@@ -54,8 +59,8 @@ QVariant ReportTableModel::data(const QModelIndex& index, int role) const {
     const std::string& field =
         table_.rows[static_cast<std::size_t>(index.row())][static_cast<std::size_t>(index.column())];
     if (figure) return localFigure(field);
-    if (table_.columns[static_cast<std::size_t>(index.column())] == "group" && groupWord(field).isEmpty())
-        return Words::tr("no place");
+    if (table_.columns[static_cast<std::size_t>(index.column())] == "group" && field.empty())
+        return namelessGroup(kindOf(index.row()));
     const QString word = groupWord(field);
     return index.column() == 0 && word == QString::fromStdString(field) ? columnWord(field) : word;
 }

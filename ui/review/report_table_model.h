@@ -20,6 +20,7 @@ public:
 
 private:
     bool isFigure(int column) const;
+    std::string kindOf(int row) const;
     shop::ReportTable table_;
 };
 

@@ -22,6 +22,7 @@ namespace riband::ui {
 
 namespace {
 constexpr int TitlesWidth = 240;
+constexpr int TitleHeight = 37; // all of them are seen on the smallest screen
 } // namespace
 
 ReviewPage::ReviewPage(Session& session, QWidget* parent)
@@ -39,6 +40,7 @@ ReviewPage::ReviewPage(Session& session, QWidget* parent)
 void ReviewPage::addPart(ReviewPart* part) {
     parts_.push_back(part);
     titles_->addItem(part->title());
+    titles_->item(titles_->count() - 1)->setSizeHint({0, TitleHeight});
     stack_->addWidget(part);
 }
 
@@ -46,7 +48,7 @@ void ReviewPage::buildParts() {
     const auto add = [this](ReadPart::About about) { addPart(new ReadPart{session_, std::move(about)}); };
     add({tr("Where the width went"), QStringLiteral("waste"), false, flowView});
     add({tr("Belts by waste"), QStringLiteral("waste-by-belt"), false, paretoView});
-    add({tr("Profiles, people, places"), QStringLiteral("waste-by-group"), false, groupsView});
+    add({tr("Profiles, people, cutters"), QStringLiteral("waste-by-group"), false, groupsView});
     add({tr("News or chance"), QStringLiteral("trend"), false, trendView});
     add({tr("Suggested and taken"), QStringLiteral("overrides"), false, overridesView, tr("Replay both ways"),
          playedView});

@@ -39,15 +39,15 @@ QString equationOf(const WasteRow& row) {
              shownSum(row.unit, width.lost()), shownSum(row.unit, width.closing));
 }
 
-QString yieldWords(const std::vector<WasteRow>& rows, Unit unit) {
-    const auto yield = shop::totalOf(rows, unit).width.yield();
+QString yieldWords(const Balance<std::int64_t>& balance) {
+    const auto yield = balance.yield();
     return yield ? shownPercent(*yield) : Words::tr("nothing used");
 }
 
-QString comparedWords(const shop::Shop& shop, const Period& period, Unit unit) {
+QString comparedWords(const shop::Balance<std::int64_t>& before,
+                      const shop::Balance<std::int64_t>& yearBefore) {
     return Words::tr("Sold of what was used in the period before: %1; in the same days a year earlier: %2.")
-        .arg(yieldWords(shop::waste(shop, shop::before(period), GroupBy::All), unit),
-             yieldWords(shop::waste(shop, shop::yearBefore(period), GroupBy::All), unit));
+        .arg(yieldWords(before), yieldWords(yearBefore));
 }
 
 double lostOf(const WasteRow& row, Sees sees) {
@@ -61,7 +61,8 @@ QString lostWords(const WasteRow& row, const Currency& currency, Sees sees) {
 }
 
 /// Largest first; the remark adds up what they and those above them lost.
-BarRows barsOf(std::vector<WasteRow> rows, const QString& head, const Currency& currency, Sees sees) {
+BarRows barsOf(std::vector<WasteRow> rows, const QString& head, const std::string& kind,
+               const Currency& currency, Sees sees) {
     std::stable_sort(rows.begin(), rows.end(), [sees](const WasteRow& a, const WasteRow& b) {
         return lostOf(a, sees) > lostOf(b, sees);
     });
@@ -72,10 +73,29 @@ BarRows barsOf(std::vector<WasteRow> rows, const QString& head, const Currency& 
     for (const WasteRow& row : rows) {
         if (bars.rows.size() == mostBars || lostOf(row, sees) <= 0) break;
         sum += lostOf(row, sees);
-        bars.rows.push_back({row.group.empty() ? Words::tr("no place") : groupWord(row.group),
+        bars.rows.push_back({row.group.empty() ? namelessGroup(kind) : groupWord(row.group),
                              lostOf(row, sees), lostWords(row, currency, sees), shownPercent(sum / all)});
     }
     return bars;
+}
+
+/// Of rows that stand in the table as they are here.
+std::function<std::optional<store::Behind>(std::size_t)> behindOf(const std::vector<WasteRow>& rows) {
+    std::vector<store::Behind> behind;
+    for (const WasteRow& row : rows)
+        behind.push_back(row.behind);
+    return
+        [behind](std::size_t row) { return row < behind.size() ? std::optional{behind[row]} : std::nullopt; };
+}
+
+/// Rows of one kind of group among those of others: what they are stands first.
+void addKind(const std::string& kind, const shop::ReportTable& table, shop::ReportTable& to) {
+    to.columns = table.columns;
+    to.columns.insert(to.columns.begin(), "kind");
+    for (const auto& row : table.rows) {
+        to.rows.push_back({kind});
+        to.rows.back().insert(to.rows.back().end(), row.begin(), row.end());
+    }
 }
 
 QString lostHead(const QString& by, Sees sees) {
@@ -90,17 +110,22 @@ ReportView flowView(const shop::Shop& shop, const Period& period) {
     const Currency currency = currencyOf(shop);
     const auto rows = shop::waste(shop, period, GroupBy::All);
     ReportView view;
-    view.table = shop::tableOf(shop::waste(shop, period, GroupBy::Cause), currency, sees);
+    const auto causes = shop::waste(shop, period, GroupBy::Cause);
+    view.table = shop::tableOf(causes, currency, sees);
+    view.behind = behindOf(causes);
     view.headline = Words::tr("Nothing moved in this period.");
+    auto before = shop::movedByUnit(shop, shop::before(period));
+    auto yearBefore = shop::movedByUnit(shop, shop::yearBefore(period));
     for (const WasteRow& row : rows) {
         if (row.width.used() != 0 || row.width.ready != 0)
             view.charts.push_back(chartOf(flowOf(row, moneyWords(currency, sees))));
-        view.remarks << equationOf(row) << comparedWords(shop, period, row.unit);
-        view.headline = Words::tr("Sold of what was used: %1").arg(yieldWords(rows, row.unit));
+        view.remarks << equationOf(row) << comparedWords(before[row.unit], yearBefore[row.unit]);
+        view.headline = Words::tr("Sold of what was used: %1").arg(yieldWords(row.width));
     }
     if (rows.size() == 2)
         view.headline = Words::tr("Sold of what was used: %1 of the toothed belts, %2 of the ribbed ones")
-                            .arg(yieldWords(rows, Unit::Micrometre), yieldWords(rows, Unit::Rib));
+                            .arg(yieldWords(shop::totalOf(rows, Unit::Micrometre).width),
+                                 yieldWords(shop::totalOf(rows, Unit::Rib).width));
     return view;
 }
 
@@ -110,7 +135,7 @@ ReportView paretoView(const shop::Shop& shop, const Period& period) {
     const auto rows = shop::waste(shop, period, GroupBy::Belt);
     ReportView view;
     view.table = shop::tableOf(rows, currency, sees);
-    const BarRows bars = barsOf(rows, lostHead(Words::tr("Belts"), sees), currency, sees);
+    const BarRows bars = barsOf(rows, lostHead(Words::tr("Belts"), sees), "belt", currency, sees);
     view.headline = bars.rows.empty() ? Words::tr("Nothing was lost in this period.")
                                       : Words::tr("%1 loses most; the first %2 of %3 belts are %4 of it")
                                             .arg(bars.rows.front().name)
@@ -118,14 +143,7 @@ ReportView paretoView(const shop::Shop& shop, const Period& period) {
                                             .arg(rows.size())
                                             .arg(bars.rows.back().remark);
     view.charts.push_back(chartOf(bars));
-    std::vector<store::BeltId> belts;
-    for (const WasteRow& row : rows)
-        belts.push_back(*row.belt);
-    view.behind = [belts, period](std::size_t row) {
-        return row < belts.size()
-                   ? std::optional{store::Behind{period.from, period.until, belts[row], {}, {}, {}}}
-                   : std::nullopt;
-    };
+    view.behind = behindOf(rows);
     return view;
 }
 
@@ -134,20 +152,28 @@ ReportView groupsView(const shop::Shop& shop, const Period& period) {
     const Currency currency = currencyOf(shop);
     ReportView view;
     view.headline = Words::tr("Where, by whom, and with what it was lost");
-    const QString names[] = {Words::tr("Families"), Words::tr("Profiles"), Words::tr("People"),
-                             Words::tr("Places"), Words::tr("Causes")};
-    const auto groups = shop::waste(
-        shop, period, {GroupBy::Family, GroupBy::Profile, GroupBy::Person, GroupBy::Place, GroupBy::Cause});
-    for (std::size_t i = 0; i < groups.size(); ++i) {
-        const auto& rows = groups[i];
-        const shop::ReportTable table = shop::tableOf(rows, currency, sees);
-        view.table.columns = table.columns;
-        view.table.rows.insert(view.table.rows.end(), table.rows.begin(), table.rows.end());
-        view.charts.push_back(chartOf(barsOf(rows, lostHead(names[i], sees), currency, sees)));
+    const struct {
+        const char* kind; ///< in the file
+        QString name;
+    } groups[] = {{"family", Words::tr("Families")}, {"profile", Words::tr("Profiles")},
+                  {"person", Words::tr("People")},   {"cutter", Words::tr("Cutters")},
+                  {"place", Words::tr("Places")},    {"cause", Words::tr("Causes")}};
+    const auto found = shop::waste(shop, period,
+                                   {GroupBy::Family, GroupBy::Profile, GroupBy::Person, GroupBy::Cutter,
+                                    GroupBy::Place, GroupBy::Cause});
+    std::vector<WasteRow> all;
+    for (std::size_t i = 0; i < found.size(); ++i) {
+        const auto& rows = found[i];
+        addKind(groups[i].kind, shop::tableOf(rows, currency, sees), view.table);
+        all.insert(all.end(), rows.begin(), rows.end());
+        view.charts.push_back(
+            chartOf(barsOf(rows, lostHead(groups[i].name, sees), groups[i].kind, currency, sees)));
     }
+    view.behind = behindOf(all);
     view.remarks << Words::tr(
         "A person's “on the rack” is what they brought to it less what they took: below "
-        "zero for who cuts what others receive. A place is where the piece lies now.");
+        "zero for who cuts what others receive. A cutter's is what was cut there; by hand is what "
+        "was bought, sold from the shelf, thrown away or corrected. A place is where the piece lies now.");
     return view;
 }
 

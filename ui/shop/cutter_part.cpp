@@ -10,86 +10,181 @@
 
 #include <QAction>
 #include <QCheckBox>
+#include <QComboBox>
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QHeaderView>
+#include <QSignalBlocker>
 #include <QTableView>
 #include <QVBoxLayout>
 
 namespace riband::ui {
 
 CutterPart::CutterPart(QWidget* parent)
-    : SettingsPart{parent}, name_{new QLineEdit}, gap_{new Entry{
-                                                      tr("&Gap between sleeve and edge of the shaft"),
-                                                      [](const auto& typed) {
-                                                          return readWidth(typed).ok();
-                                                      }}},
+    : SettingsPart{parent}, which_{new QComboBox}, name_{new Entry{
+                                                       tr("&Name of the cutter"),
+                                                       [this](const auto& typed) { return isFree(typed); }}},
+      gap_{new Entry{tr("&Gap between sleeve and edge of the shaft"),
+                     [](const auto& typed) { return readWidth(typed).ok(); }}},
       steel_{new QCheckBox{tr("Made for &steel cord")}}, aramid_{new QCheckBox{tr("Made for &aramid cord")}},
       polyurethane_{new QCheckBox{tr("Made for &polyurethane")}}, shafts_{new ShaftsModel{this}},
       table_{new QTableView} {
+    buildActions();
     buildView();
-    connect(name_, &QLineEdit::textEdited, this, &SettingsPart::edited);
-    connect(gap_, &QLineEdit::textEdited, this, &SettingsPart::edited);
+    connect(which_, &QComboBox::activated, this, &CutterPart::turnTo);
+    for (Entry* entry : {name_, gap_})
+        connect(entry, &QLineEdit::textEdited, this, &CutterPart::keep);
     for (QCheckBox* box : {steel_, aramid_, polyurethane_})
-        connect(box, &QCheckBox::toggled, this, &SettingsPart::edited);
-    connect(shafts_, &ShaftsModel::edited, this, &SettingsPart::edited);
+        connect(box, &QCheckBox::clicked, this, &CutterPart::keep);
+    connect(shafts_, &ShaftsModel::edited, this, &CutterPart::keep);
+    showCurrent();
 }
 
-void CutterPart::buildView() {
-    name_->setAccessibleName(tr("Name of the cutter"));
+QAction* CutterPart::act(const QString& name, const QKeySequence& key, void (CutterPart::*does)()) {
+    auto* action = new QAction{name, this};
+    action->setShortcut(key);
+    action->setShortcutContext(Qt::WidgetWithChildrenShortcut);
+    connect(action, &QAction::triggered, this, does);
+    addAction(action);
+    return action;
+}
+
+void CutterPart::buildActions() {
+    add_ = act(tr("Add a cutter"), Qt::CTRL | Qt::SHIFT | Qt::Key_N, &CutterPart::addCutter);
+    remove_ =
+        act(tr("Take the cutter out"), Qt::CTRL | Qt::SHIFT | Qt::Key_Delete, &CutterPart::removeCutter);
+    usual_ = act(tr("Make it the usual one"), Qt::CTRL | Qt::SHIFT | Qt::Key_U, &CutterPart::makeUsual);
+}
+
+QFormLayout* CutterPart::form() {
     auto* form = new QFormLayout;
-    form->addRow(tr("&Name of the cutter"), name_);
+    which_->setAccessibleName(tr("Cutter"));
+    form->addRow(tr("&Cutter"), which_);
+    name_->addTo(*form);
     gap_->addTo(*form, tr("mm"));
     for (QCheckBox* box : {steel_, aramid_, polyurethane_})
         form->addRow(QString{}, box);
+    return form;
+}
+
+void CutterPart::buildView() {
     table_->setModel(shafts_);
     table_->setAccessibleName(tr("Shafts of the cutter"));
     table_->verticalHeader()->hide();
     table_->verticalHeader()->setDefaultSectionSize(pressHeight);
     table_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     table_->setTabKeyNavigation(false);
-    auto* add = new QAction{tr("Add a shaft"), this};
-    add->setShortcut(Qt::CTRL | Qt::Key_N);
-    auto* remove = new QAction{tr("Remove the shaft"), this};
-    remove->setShortcut(Qt::CTRL | Qt::Key_Delete);
-    for (QAction* action : {add, remove}) {
-        action->setShortcutContext(Qt::WidgetWithChildrenShortcut);
-        addAction(action);
-    }
-    connect(add, &QAction::triggered, shafts_, &ShaftsModel::add);
-    connect(remove, &QAction::triggered, this, [this] { shafts_->remove(table_->currentIndex().row()); });
-    auto* buttons = new QHBoxLayout;
-    buttons->addWidget(new KeyButton{add});
-    buttons->addWidget(new KeyButton{remove});
-    buttons->addStretch();
+    const auto rowOf = [](std::initializer_list<QAction*> actions) {
+        auto* row = new QHBoxLayout;
+        for (QAction* action : actions)
+            row->addWidget(new KeyButton{action});
+        row->addStretch();
+        return row;
+    };
     auto* column = new QVBoxLayout{this};
-    column->addLayout(form);
+    column->addLayout(form());
+    column->addLayout(rowOf({add_, usual_, remove_}));
     column->addWidget(
         label(tr("Shafts, all figures in mm: diameters, width that a sleeve may lie on, centres. "
                  "F2 edits a figure."),
               "remark"));
     column->addWidget(table_, 1);
-    column->addLayout(buttons);
+    column->addLayout(
+        rowOf({act(tr("Add a shaft"), Qt::CTRL | Qt::Key_N, &CutterPart::addShaft),
+               act(tr("Remove the shaft"), Qt::CTRL | Qt::Key_Delete, &CutterPart::removeShaft)}));
 }
 
-void CutterPart::show(const store::ShopSettings& settings) {
-    const cutting::Cutter& cutter = settings.cutter;
+bool CutterPart::isFree(const std::string& name) const {
+    for (std::size_t i = 0; i < cutters_.size(); ++i)
+        if (static_cast<int>(i) != at_ && cutters_[i].cutter.name == name) return false;
+    return !name.empty();
+}
+
+void CutterPart::addShaft() { shafts_->add(); }
+void CutterPart::removeShaft() { shafts_->remove(table_->currentIndex().row()); }
+
+void CutterPart::addCutter() {
+    store::ShopCutter added;
+    for (std::size_t number = cutters_.size() + 1;; ++number) {
+        added.cutter.name = tr("Cutter %1").arg(number).toStdString();
+        at_ = -1; // no cutter: every name of one is taken
+        if (isFree(added.cutter.name)) break;
+    }
+    cutters_.push_back(added);
+    turnTo(static_cast<int>(cutters_.size()) - 1);
+    emit edited();
+    name_->setFocus();
+    name_->selectAll();
+}
+
+void CutterPart::removeCutter() {
+    cutters_.erase(cutters_.begin() + at_);
+    turnTo(std::max(at_ - 1, 0));
+    emit edited();
+}
+
+void CutterPart::makeUsual() {
+    std::rotate(cutters_.begin(), cutters_.begin() + at_, cutters_.begin() + at_ + 1);
+    turnTo(0);
+    emit edited();
+}
+
+void CutterPart::turnTo(int cutter) {
+    at_ = cutter;
+    showCurrent();
+}
+
+void CutterPart::showNames() {
+    const QSignalBlocker quiet{which_};
+    which_->clear();
+    for (std::size_t i = 0; i < cutters_.size(); ++i) {
+        const QString name = text(cutters_[i].cutter.name);
+        which_->addItem(i == 0 && cutters_.size() > 1 ? tr("%1 (the usual one)").arg(name) : name);
+    }
+    which_->setCurrentIndex(at_);
+}
+
+void CutterPart::showCurrent() {
+    const cutting::Cutter cutter = current().cutter;
     name_->setText(text(cutter.name));
     gap_->setText(QString::number(cutter.gap));
     steel_->setChecked(cutter.cutsSteelCord);
     aramid_->setChecked(cutter.cutsAramidCord);
     polyurethane_->setChecked(cutter.cutsPolyurethane);
     shafts_->setShafts(cutter.shafts);
+    showNames();
+    which_->setEnabled(true);
+    add_->setEnabled(true);
+    remove_->setEnabled(cutters_.size() > 1);
+    usual_->setEnabled(at_ > 0);
+}
+
+void CutterPart::keep() {
+    const bool right = name_->isRight() && gap_->isRight();
+    if (right) {
+        current().cutter = {name_->typed(),
+                            shafts_->shafts(),
+                            steel_->isChecked(),
+                            aramid_->isChecked(),
+                            polyurethane_->isChecked(),
+                            static_cast<double>(readWidth(gap_->typed())->inMicrometres()) / 1000};
+        showNames();
+    }
+    which_->setEnabled(right);
+    add_->setEnabled(right);
+    remove_->setEnabled(right && cutters_.size() > 1);
+    usual_->setEnabled(right && at_ > 0);
+    emit edited();
+}
+
+void CutterPart::show(const store::ShopSettings& settings) {
+    cutters_ = settings.cutters;
+    turnTo(std::min(at_, static_cast<int>(cutters_.size()) - 1));
 }
 
 bool CutterPart::write(store::ShopSettings& settings) const {
-    if (!gap_->isRight()) return false;
-    settings.cutter = {name_->text().trimmed().toStdString(),
-                       shafts_->shafts(),
-                       steel_->isChecked(),
-                       aramid_->isChecked(),
-                       polyurethane_->isChecked(),
-                       static_cast<double>(readWidth(gap_->typed())->inMicrometres()) / 1000};
+    if (!name_->isRight() || !gap_->isRight()) return false;
+    settings.cutters = cutters_;
     return true;
 }
 

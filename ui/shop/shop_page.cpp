@@ -98,9 +98,9 @@ void ShopPage::buildView() {
 }
 
 QString ShopPage::help() const {
-    return tr("How this shop works: what stands on its papers, how it prices, what a cut loses, its cutter "
-              "and shafts, "
-              "its belts. Ctrl+S saves; what is on tickets already stays as it was planned.");
+    return tr(
+        "How this shop works: what stands on its papers, how it prices, what a cut loses, its cutters "
+        "and their shafts, its belts. Ctrl+S saves; what is on tickets already stays as it was planned.");
 }
 
 void ShopPage::refresh() {
@@ -130,7 +130,7 @@ void ShopPage::save() {
             return;
         }
     if (!session_.attempt([&] { session_.save(settings); })) return;
-    setEdited(false);
+    showSettings();
     session_.tell(tr("Saved."));
 }
 

@@ -79,12 +79,13 @@ std::vector<Hard> hardStuff(const store::StockedBelt& belt) {
 
 } // namespace
 
-std::vector<QString> setUpSteps(const shop::BenchMounting& mounting, const store::ShopSettings& settings) {
+std::vector<QString> setUpSteps(const shop::BenchMounting& mounting) {
+    const cutting::Cutter& cutter = mounting.cutter.cutter;
     std::vector<QString> steps{fetch(mounting)};
-    const QString shaft = shaftStep(mounting, settings.cutter);
+    const QString shaft = shaftStep(mounting, cutter);
     if (!shaft.isEmpty()) steps.push_back(shaft);
     steps.push_back(StepWords::tr("Leave about %1 between the piece and the edge of the shaft.")
-                        .arg(millimetres(settings.cutter.gap, 0)));
+                        .arg(millimetres(cutter.gap, 0)));
     steps.push_back(
         StepWords::tr("Let it run slowly: it must run true. Set the blade so that it just marks the shaft."));
     steps.push_back(trimStep(mounting.mounting));

@@ -10,7 +10,7 @@
 namespace riband::ui {
 
 /// How to set the cutter up for a mounting, one step each, with its figures.
-std::vector<QString> setUpSteps(const shop::BenchMounting& mounting, const store::ShopSettings& settings);
+std::vector<QString> setUpSteps(const shop::BenchMounting& mounting);
 
 /// What the set-up or the belt warns of; `stop`: it must not be cut here.
 struct Warning {

@@ -17,6 +17,8 @@ QString notFound(const shop::Refusal& refusal) {
         return Words::tr("No order has the code “%1”.").arg(detail);
     case Why::NoSuchBelt:
         return Words::tr("The shop does not keep the belt “%1”. Add it first.").arg(detail);
+    case Why::NoSuchCutter:
+        return Words::tr("That cutter was taken out on the Shop page. Choose another one.");
     default:
         return {};
     }

@@ -118,6 +118,9 @@ constexpr Named fields[] = {
     {"all", QT_TRANSLATE_NOOP("Words", "all")},
     {"person", QT_TRANSLATE_NOOP("Words", "person")},
     {"reason", QT_TRANSLATE_NOOP("Words", "reason")},
+    {"family", QT_TRANSLATE_NOOP("Words", "family")},
+    {"profile", QT_TRANSLATE_NOOP("Words", "profile")},
+    {"cutter", QT_TRANSLATE_NOOP("Words", "cutter")},
     {"older first", QT_TRANSLATE_NOOP("Words", "older first")},
     {"nearer to hand", QT_TRANSLATE_NOOP("Words", "nearer to hand")},
     {"customer saw it", QT_TRANSLATE_NOOP("Words", "customer saw it")},
@@ -176,6 +179,14 @@ QString columnWord(const std::string& name) {
 }
 
 QString groupWord(const std::string& field) { return wordOf(fields, field); }
+
+QString namelessGroup(const std::string& kind) {
+    if (kind == "all") return {};
+    if (kind == "cutter") return Words::tr("by hand");
+    if (kind == "family") return Words::tr("no family");
+    if (kind == "reason") return Words::tr("no reason given");
+    return Words::tr("no place");
+}
 
 QString say(store::Payment kind) {
     switch (kind) {

@@ -12,6 +12,8 @@ namespace riband::ui {
 
 /// The head of a report's column on the screen, for its name in files.
 QString columnWord(const std::string& name);
+/// What a group without a name is, by the kind of groups: "by hand" among cutters.
+QString namelessGroup(const std::string& kind);
 /// A fixed word of a report's field on the screen ("V-ribbed", "dead", "cash"); others stay as they are.
 QString groupWord(const std::string& field);
 QString say(store::Payment kind);

@@ -132,11 +132,12 @@ private:
 
     int leadOf(int days) const { return days > 0 ? days : outlook_.settings.buying.deliveryDays; }
 
-    /// No shaft known, no limit known.
+    /// Of all cutters. No shaft known, no limit known.
     double widestMillimetres() const {
         double widest = 0;
-        for (const cutting::Shaft& shaft : outlook_.settings.cutter.shafts)
-            widest = std::max(widest, shaft.usable - outlook_.settings.cutter.gap);
+        for (const store::ShopCutter& each : outlook_.settings.cutters)
+            for (const cutting::Shaft& shaft : each.cutter.shafts)
+                widest = std::max(widest, shaft.usable - each.cutter.gap);
         return widest > 0 ? widest : std::numeric_limits<double>::infinity();
     }
 

@@ -52,7 +52,7 @@ store::MovementId bookMounting(const Shop& shop, const store::StockPiece& piece,
     if (!proposal.withTrim) yield.trim = Extent::none(act.unit());
     setRest(yield, piece, difference);
     const auto rules = store::Settings{shop.connection}.read().rulesFor(act.unit());
-    const Booked booked = book(shop, piece, yield, store::Act::Cut, rules);
+    const Booked booked = book(shop, piece, yield, {store::Act::Cut, act.cutter()}, rules);
     if (act.piece.id == piece.id)
         act.close(booked.movement, act.planned());
     else
@@ -69,7 +69,7 @@ store::MovementId bookLine(const Shop& shop, const store::StockPiece& piece, con
         proposal.withTrim ? rules.trim : none, rules.kerf * proposal.belts, {}, {}, none, none, true, ""};
     yield.sold.emplace(*proposal.line, belts);
     setRest(yield, piece, difference);
-    const Booked booked = book(shop, piece, yield, store::Act::Cut, rules);
+    const Booked booked = book(shop, piece, yield, {store::Act::Cut, std::nullopt}, rules);
     store::Orders orders{shop.connection};
     const store::OrderId order = orders.orderOf(*proposal.line);
     store::OrderLine line = lineOf(orders.at(order), *proposal.line);

@@ -1,5 +1,7 @@
 #include "core/shop/reports/names.h"
 
+#include "core/store/cutters.h"
+
 namespace riband::shop {
 
 namespace {
@@ -51,6 +53,8 @@ ReportNames::ReportNames(const Shop& shop) {
     }
     for (const store::Person& person : store::People{shop.connection}.all())
         people_.emplace(person.id, person.initials);
+    for (const auto& cutter : store::Cutters{shop.connection}.all())
+        cutters_.emplace(cutter.id, cutter.name);
 }
 
 } // namespace riband::shop

@@ -21,10 +21,12 @@ public:
     explicit ReportNames(const Shop& shop);
     const ReportBelt& belt(store::BeltId id) const { return belts_.at(id); }
     const std::string& person(store::PersonId id) const { return people_.at(id); } ///< initials
+    const std::string& cutter(store::CutterId id) const { return cutters_.at(id); }
 
 private:
     std::map<store::BeltId, ReportBelt> belts_;
     std::map<store::PersonId, std::string> people_;
+    std::map<store::CutterId, std::string> cutters_;
 };
 
 /// As reports write it: "inch trapezoidal", "V-ribbed".

@@ -29,7 +29,7 @@ void count(Balance<Amount>& balance, const Flow& flow, Amount beforeIt, Amount w
 /// Sums the flows into rows by their group.
 class Rows {
 public:
-    Rows(const Shop& shop, GroupBy by) : names_{shop}, by_{by} {}
+    Rows(const Shop& shop, const Period& period, GroupBy by) : names_{shop}, period_{period}, by_{by} {}
 
     void add(const Flow& flow, const std::string& place) {
         const ReportBelt& belt = names_.belt(flow.belt);
@@ -37,6 +37,8 @@ public:
         count<std::int64_t>(row.width, flow, flow.before, flow.within);
         count<std::int64_t>(row.money, flow, flow.costBefore.inMinor(), flow.costWithin.inMinor());
         addArea(row, flow, belt);
+        if (auto& belts = row.behind.belts; isOfBelts() && (belts.empty() || belts.back() != flow.belt))
+            belts.push_back(flow.belt); // the flows of a belt come together
         if (flow.account == Account::Ready) row.shelf += flow.before + flow.within;
     }
 
@@ -76,6 +78,8 @@ private:
             return place;
         case GroupBy::Cause:
             return causeOf(flow);
+        case GroupBy::Cutter:
+            return flow.cutter ? names_.cutter(*flow.cutter) : "";
         case GroupBy::All:
             break;
         }
@@ -89,20 +93,39 @@ private:
         return "";
     }
 
+    /// What all flows of a row have in common; its belts are added one by one.
+    store::Behind behindOf(const Flow& flow, const std::string& place) const {
+        store::Behind behind{period_.from, period_.until};
+        if (by_ == GroupBy::Person) behind.person = flow.person;
+        if (by_ == GroupBy::Cutter) behind.cutter = flow.cutter.value_or(store::CutterId{0});
+        if (by_ == GroupBy::Place) behind.place = place;
+        if (by_ == GroupBy::Cause) {
+            behind.account = flow.account;
+            behind.reason = flow.reason;
+        }
+        return behind;
+    }
+
+    bool isOfBelts() const {
+        return by_ == GroupBy::Belt || by_ == GroupBy::Profile || by_ == GroupBy::Family;
+    }
+
     WasteRow& rowOf(const Flow& flow, const ReportBelt& belt, const std::string& place) {
         const std::string group = groupOf(flow, belt, place);
-        const std::pair key{group, belt.unit};
+        const store::CutterId cutter = flow.cutter.value_or(store::CutterId{0});
+        const std::tuple key{group, belt.unit, by_ == GroupBy::Cutter ? cutter.value() : 0};
         const auto at = rows_.find(key);
         if (at != rows_.end()) return at->second;
         WasteRow row{.group = group, .unit = belt.unit};
-        if (by_ == GroupBy::Belt) row.belt = flow.belt;
-        if (by_ == GroupBy::Person) row.person = flow.person;
+        row.behind = behindOf(flow, place);
         return rows_.emplace(key, std::move(row)).first->second;
     }
 
     ReportNames names_;
+    Period period_;
     GroupBy by_;
-    std::map<std::pair<std::string, Unit>, WasteRow> rows_;
+    /// By name, unit and, since a new cutter may have the name of an old one, cutter.
+    std::map<std::tuple<std::string, Unit, std::int64_t>, WasteRow> rows_;
 };
 
 } // namespace
@@ -115,7 +138,7 @@ std::vector<std::vector<WasteRow>> waste(const Shop& shop, const Period& period,
         sums = flows.sums(period.from, period.until);
     std::vector<std::vector<WasteRow>> all;
     for (const GroupBy by : groups) {
-        Rows rows{shop, by};
+        Rows rows{shop, period, by};
         if (by == GroupBy::Place)
             for (const store::PlaceFlow& flow : flows.byPlace(period.from, period.until))
                 rows.add(flow.flow, flow.place);
@@ -135,6 +158,14 @@ std::map<store::BeltId, Balance<std::int64_t>> movedByBelt(const Shop& shop, con
     std::map<store::BeltId, Balance<std::int64_t>> moved;
     for (const Flow& flow : store::Flows{shop.connection}.within(period.from, period.until))
         moved[flow.belt].of(flow.account, flow.reason) += signOf(flow.account) * flow.within;
+    return moved;
+}
+
+std::map<Unit, Balance<std::int64_t>> movedByUnit(const Shop& shop, const Period& period) {
+    std::map<Unit, Balance<std::int64_t>> moved;
+    const ReportNames names{shop};
+    for (const auto& [belt, balance] : movedByBelt(shop, period))
+        moved[names.belt(belt).unit] += balance;
     return moved;
 }
 

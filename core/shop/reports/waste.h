@@ -18,11 +18,12 @@ Period before(const Period& period);
 /// The same days a year earlier; 29 February becomes 28.
 Period yearBefore(const Period& period);
 
-enum class GroupBy : std::uint8_t { All, Belt, Profile, Family, Person, Place, Cause };
+enum class GroupBy : std::uint8_t { All, Belt, Profile, Family, Person, Place, Cause, Cutter };
 
 /// One line of the waste report. Millimetres and ribs never stand in one: a group with both has two lines.
 struct WasteRow {
-    std::string group; ///< as in its file: "H8M 1200", "T5", the person's initials, "stub"; "" for all
+    std::string group; ///< as in its file: "H8M 1200", "T5", the person's initials, "stub"; "" for all, by
+                       ///< hand, no place
     Unit unit;
     Balance<std::int64_t> width{}; ///< µm or ribs
     Balance<std::int64_t> money{}; ///< minor units
@@ -30,13 +31,12 @@ struct WasteRow {
     Balance<double> weight{};      ///< kg of what has a known weight
     bool weightKnown = true;       ///< of all of it
     std::int64_t shelf = 0;        ///< ready belts on the shelf at the end
-    std::optional<store::BeltId> belt{};
-    std::optional<store::PersonId> person{};
+    store::Behind behind{};        ///< the movements that it sums
 };
 
-/// Where the width went. Groups that are no things on the rack (people, places, causes) hold, too: their
-/// `opening` and `closing` are what they brought to the rack less what they took from it. The rows are in
-/// falling order of the money that was lost. Reads sums only; by place it reads postings.
+/// Where the width went. Groups that are no things on the rack (people, cutters, places, causes) hold, too:
+/// their `opening` and `closing` are what they brought to the rack less what they took from it. The rows are
+/// in falling order of the money that was lost. Reads sums only; by place it reads postings.
 std::vector<WasteRow> waste(const Shop& shop, const Period& period, GroupBy by);
 /// Several at once, which reads the sums once.
 std::vector<std::vector<WasteRow>> waste(const Shop& shop, const Period& period,
@@ -45,6 +45,9 @@ std::vector<std::vector<WasteRow>> waste(const Shop& shop, const Period& period,
 /// What each belt was bought, sold and lost in the period: the figures of `waste` without the rack before and
 /// after, which is read more quickly.
 std::map<store::BeltId, Balance<std::int64_t>> movedByBelt(const Shop& shop, const Period& period);
+
+/// All belts of a unit together.
+std::map<Unit, Balance<std::int64_t>> movedByUnit(const Shop& shop, const Period& period);
 
 /// The sum of rows of one unit, under the name "".
 WasteRow totalOf(const std::vector<WasteRow>& rows, Unit unit);

@@ -10,7 +10,7 @@ cutting::Shaft shaft(const char* name, double closest, double farthest) {
 
 void useShafts(TestShop& shop, std::vector<cutting::Shaft> shafts) {
     store::ShopSettings settings = store::Settings{shop.connection}.read();
-    settings.cutter.shafts = std::move(shafts);
+    settings.cutters.front().cutter.shafts = std::move(shafts);
     store::Transaction transaction{shop.connection};
     store::Settings{shop.connection}.write(settings);
     transaction.commit();
@@ -53,6 +53,52 @@ TEST_CASE("The life of a piece is told from the delivery on", "[queries]") {
     CHECK(life[0].movement.about().act == store::Act::Receive);
     CHECK(life[1].movement.about().act == store::Act::Cut);
     CHECK(life[2].movement.about().act == store::Act::Scrap);
+}
+
+TEST_CASE("A mounting that is put on another cutter is set up for that one", "[queries]") {
+    TestShop shop;
+    useShafts(shop, {shaft("usual", 100, 1000)});
+    shop.addCutter("Long bench"); // without shafts
+    const store::CutterId second = store::Settings{shop.connection}.read().cutters[1].id;
+    shop.piece(shop.h8m1200, mm(400));
+    shop.piece(shop.t5x500, mm(100));
+    const Ordered first = shop.order(shop.h8m1200, mm(30), 1);
+    shop.order(shop.t5x500, mm(20), 1);
+    CHECK(bench(shop.shop).front().belt.designation == "H8M 1200"); // waits longest
+    CHECK(bench(shop.shop).front().setUp);
+
+    putOnCutter(shop.shop, shop.mountingOf(first).id, second);
+    const auto rows = bench(shop.shop);
+    REQUIRE(rows.size() == 2);
+    CHECK(rows[0].belt.designation == "T5 500"); // those of the usual one first
+    CHECK(rows[1].cutter.cutter.name == "Long bench");
+    CHECK(rows[1].setUpFault == cutting::SetUpFault::NoShaft);
+
+    shop.cutAll(first);
+    checkRefused(shop, Refusal::Why::AlreadyCut,
+                 [&] { putOnCutter(shop.shop, shop.at(*first.ticket).mountings.front().id, second); });
+    checkRefused(shop, Refusal::Why::NoSuchCutter,
+                 [&] { putOnCutter(shop.shop, rows[0].mounting.id, store::CutterId{77}); });
+}
+
+TEST_CASE("What is planned anew stays on its cutter: after a miscut, and when orders are cut together",
+          "[queries]") {
+    TestShop shop;
+    const store::CutterId second = shop.addCutter("Long bench");
+    shop.piece(shop.h8m1200, mm(400));
+    const Ordered first = shop.order(shop.h8m1200, mm(30), 2), other = shop.order(shop.h8m1200, mm(50), 1);
+    for (const Ordered* ordered : {&first, &other})
+        putOnCutter(shop.shop, shop.mountingOf(*ordered).id, second);
+    const Ordered both = together(shop.shop, {first.order, other.order});
+    CHECK(shop.mountingOf(both).cutter == second);
+    const store::TicketMounting mounting = shop.mountingOf(both);
+    std::vector<std::int64_t> good;
+    for (const store::TicketCut& cut : mounting.cuts)
+        good.push_back(cut.count - 1);
+    const Replanned again = recordMiscut(shop.shop, {mounting.id, good, mm(30), mm(200), "drifted"});
+    REQUIRE(again.ticket);
+    CHECK(shop.at(*again.ticket).mountings.front().cutter == second);
+    CHECK(shop.disagreements().empty());
 }
 
 TEST_CASE("A mounting on the bench names its stops one by one and from the trimmed edge", "[queries]") {

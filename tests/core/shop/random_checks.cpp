@@ -53,7 +53,8 @@ void RandomShop::checkReports() {
     const Moment first{Date{std::chrono::year{2026} / 1 / 1}}, now = shop_.shop.now();
     const Moment from = first + std::chrono::minutes{number(0, (now - first) / std::chrono::minutes{1})};
     for (const Period& period : {Period{first, now}, Period{from, now}, Period{first, from}})
-        for (const GroupBy by : {GroupBy::Belt, GroupBy::Person, GroupBy::Place, GroupBy::Cause})
+        for (const GroupBy by :
+             {GroupBy::Belt, GroupBy::Person, GroupBy::Cutter, GroupBy::Place, GroupBy::Cause})
             for (const WasteRow& row : waste(shop_.shop, period, by)) {
                 CHECK(row.width.in() == row.width.out());
                 CHECK(row.money.in() == row.money.out());
@@ -65,8 +66,8 @@ void RandomShop::checkReports() {
             rack[piece.belt].second += piece.cost.inMinor();
         }
     for (const WasteRow& row : waste(shop_.shop, {from, now + std::chrono::hours{1}}, GroupBy::Belt)) {
-        CHECK(row.width.closing == rack[*row.belt].first);
-        CHECK(row.money.closing == rack[*row.belt].second);
+        CHECK(row.width.closing == rack[row.behind.belts.front()].first);
+        CHECK(row.money.closing == rack[row.behind.belts.front()].second);
     }
 }
 

@@ -141,6 +141,7 @@ void RandomShop::cut() {
     CutRecord record{row->mounting.id};
     if (!oneIn(3)) record.left = measured(row->mounting.left);
     if (oneIn(10)) record.keepRest = false;
+    if (oneIn(4)) putOnCutter(shop_.shop, record.mounting, store::CutterId{number(1, 3)});
     if (oneIn(8)) record.forShelf = {{row->stops.front(), 1}};
     voided_ += recordCut(shop_.shop, record).voided.size();
     ++cuts_;

@@ -11,7 +11,7 @@ namespace riband::shop {
 /// A shop in which acts happen as they could come, sensible and not.
 class RandomShop {
 public:
-    explicit RandomShop(unsigned seed) : random_{seed} {}
+    explicit RandomShop(unsigned seed) : random_{seed} { shop_.addCutter("Long bench"); }
 
     /// One act; a refused one changes nothing.
     void act();

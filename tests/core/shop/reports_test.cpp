@@ -90,7 +90,7 @@ TEST_CASE("Each cause, person and place has its line, and they add up to the sho
     shop.piece(shop.pj1194, ribs(40), cutting::PieceKind::Sleeve, 4000);
     const auto all = waste(shop.shop, everything, GroupBy::All);
     for (const GroupBy by : {GroupBy::Belt, GroupBy::Profile, GroupBy::Family, GroupBy::Person,
-                             GroupBy::Place, GroupBy::Cause}) {
+                             GroupBy::Cutter, GroupBy::Place, GroupBy::Cause}) {
         const auto rows = waste(shop.shop, everything, by);
         for (const WasteRow& row : rows)
             checkHolds(row);
@@ -104,6 +104,82 @@ TEST_CASE("Each cause, person and place has its line, and they add up to the sho
     CHECK(rowNamed(causes, "damaged").width.closing == -10'000); // taken from the rack
     CHECK(rowNamed(waste(shop.shop, everything, GroupBy::Place), "A1").width.closing == 327'500);
     CHECK(rowNamed(waste(shop.shop, everything, GroupBy::Family), "V-ribbed").unit == Unit::Rib);
+}
+
+TEST_CASE("What each cutter cut has its line, and the rest is by hand", "[reports]") {
+    TestShop shop;
+    const store::CutterId second = shop.addCutter("Long bench");
+    const auto id = shop.piece(shop.h8m1200, mm(400), cutting::PieceKind::Sleeve, 8000); // 0.20 a mm
+    shop.cutAll(shop.order(shop.h8m1200, mm(30), 2)); // on the usual one: 60 and 2.5 of trim
+    const Ordered other = shop.order(shop.h8m1200, mm(50), 1);
+    putOnCutter(shop.shop, shop.mountingOf(other).id, second); // 50 and 2.5 of trim
+    shop.cutAll(other);
+    scrap(shop.shop, id, mm(10), store::ScrapReason::Damaged, "");
+
+    const auto rows = waste(shop.shop, everything, GroupBy::Cutter);
+    REQUIRE(rows.size() == 3);
+    CHECK(rowNamed(rows, "Cutter").width ==
+          Balance<std::int64_t>{.sold = 60'000, .trim = 2'500, .closing = -62'500});
+    CHECK(rowNamed(rows, "Cutter").money ==
+          Balance<std::int64_t>{.sold = 1200, .trim = 50, .closing = -1250});
+    CHECK(rowNamed(rows, "Long bench").width ==
+          Balance<std::int64_t>{.sold = 50'000, .trim = 2'500, .closing = -52'500});
+    CHECK(rowNamed(rows, "Long bench").money ==
+          Balance<std::int64_t>{.sold = 1000, .trim = 50, .closing = -1050});
+    CHECK(rowNamed(rows, "").width ==
+          Balance<std::int64_t>{.bought = 400'000, .damaged = 10'000, .closing = 390'000});
+    for (const WasteRow& row : rows)
+        checkHolds(row);
+
+    const auto onSecond = behind(shop.shop, rowNamed(rows, "Long bench").behind, 100);
+    REQUIRE(onSecond.size() == 1);
+    CHECK(onSecond.front().movement.about().cutter == second);
+    CHECK(behind(shop.shop, rowNamed(rows, "").behind, 100).size() == 2);
+}
+
+TEST_CASE("A cut that is undone is taken back from its cutter, also after that was taken out", "[reports]") {
+    TestShop shop;
+    const store::CutterId second = shop.addCutter("Long bench");
+    shop.piece(shop.h8m1200, mm(400), cutting::PieceKind::Sleeve, 8000);
+    const Ordered ordered = shop.order(shop.h8m1200, mm(30), 1);
+    const store::MountingId mounting = shop.mountingOf(ordered).id;
+    putOnCutter(shop.shop, mounting, second);
+    shop.cutAll(ordered);
+    store::ShopSettings settings = store::Settings{shop.connection}.read();
+    settings.cutters.pop_back();
+    store::Transaction transaction{shop.connection};
+    store::Settings{shop.connection}.write(settings);
+    transaction.commit();
+    undoCut(shop.shop, mounting);
+    for (const WasteRow& row : waste(shop.shop, everything, GroupBy::Cutter))
+        CHECK(row.group != "Long bench"); // nothing is left of it
+    shop.cutAll(ordered);                 // it waited on a cutter that is no more
+    CHECK(rowNamed(waste(shop.shop, everything, GroupBy::Cutter), "Cutter").width.sold == 30'000);
+    CHECK(shop.disagreements().empty());
+}
+
+TEST_CASE("Behind every line of the waste report stand the movements that it sums", "[reports]") {
+    TestShop shop;
+    shop.addCutter("Long bench");
+    const auto id = shop.piece(shop.h8m1200, mm(400), cutting::PieceKind::Sleeve, 8000);
+    move(shop.shop, id, "A1");
+    shop.cutAll(shop.order(shop.h8m1200, mm(30), 2));
+    shop.piece(shop.t5x500, mm(100), cutting::PieceKind::Sleeve, 4000);
+    shop.cutAll(shop.order(shop.t5x500, mm(20), 1));
+    for (const GroupBy by : {GroupBy::Belt, GroupBy::Profile, GroupBy::Family, GroupBy::Person,
+                             GroupBy::Cutter, GroupBy::Place, GroupBy::Cause})
+        for (const WasteRow& row : waste(shop.shop, everything, by)) {
+            INFO(row.group);
+            std::int64_t sold = 0, trim = 0;
+            for (const auto& recorded : behind(shop.shop, row.behind, 100))
+                for (const auto& posting : recorded.movement.postings()) {
+                    if (row.behind.account && posting.account != *row.behind.account) continue;
+                    if (posting.account == store::Account::Sold) sold += posting.amount;
+                    if (posting.account == store::Account::Trim) trim += posting.amount;
+                }
+            CHECK(sold == row.width.sold);
+            CHECK(trim == row.width.trim);
+        }
 }
 
 TEST_CASE("What was undone takes its figures back, when it was undone", "[reports]") {
@@ -126,14 +202,9 @@ TEST_CASE("The movements behind a figure add up to it", "[reports]") {
     for (int i = 0; i < 3; ++i)
         shop.cutAll(shop.order(shop.h8m1200, mm(30), 1));
     const auto row = waste(shop.shop, everything, GroupBy::Belt).front();
-    const auto movements = behind(shop.shop,
-                                  {.from = everything.from,
-                                   .until = everything.until,
-                                   .belt = row.belt,
-                                   .person = {},
-                                   .account = store::Account::Trim,
-                                   .reason = {}},
-                                  100);
+    store::Behind trims = row.behind;
+    trims.account = store::Account::Trim;
+    const auto movements = behind(shop.shop, trims, 100);
     REQUIRE(movements.size() == 3);
     std::int64_t trim = 0;
     for (const auto& recorded : movements)

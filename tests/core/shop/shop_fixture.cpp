@@ -118,6 +118,15 @@ store::TicketMounting TestShop::mountingOf(const Ordered& ordered) {
     return mountings.front();
 }
 
+store::CutterId TestShop::addCutter(const std::string& name) {
+    store::Transaction transaction{connection};
+    store::ShopSettings settings = store::Settings{connection}.read();
+    settings.cutters.push_back({store::CutterId{0}, {name}});
+    store::Settings{connection}.write(settings);
+    transaction.commit();
+    return store::Settings{connection}.read().cutters.back().id;
+}
+
 CutDone TestShop::cutAll(const Ordered& ordered) {
     return recordCut(shop, {mountingOf(ordered).id, {}, {}, ""});
 }

@@ -46,6 +46,7 @@ public:
     store::OrderLine lineOf(store::OrderId order);
     store::TicketMounting mountingOf(const Ordered& ordered);
     CutDone cutAll(const Ordered& ordered);
+    store::CutterId addCutter(const std::string& name); ///< beside the usual one
 
     /// Sums over all time, in the unit of the belts.
     std::int64_t widthOn(store::Account account);

@@ -13,12 +13,12 @@ using namespace riband::store;
 
 namespace {
 
-using Key = std::tuple<std::int64_t, std::int64_t, int, int>;
+using Key = std::tuple<std::int64_t, std::int64_t, std::int64_t, int, int>;
 using Sums = std::map<Key, std::pair<std::int64_t, std::int64_t>>; ///< before, within
 
 Key keyOf(const Movement::About& about, const Posting& posting) {
-    return {about.belt.value(), about.person.value(), static_cast<int>(posting.account),
-            posting.reason ? static_cast<int>(*posting.reason) : 4};
+    return {about.belt.value(), about.person.value(), about.cutter ? about.cutter->value() : 0,
+            static_cast<int>(posting.account), posting.reason ? static_cast<int>(*posting.reason) : 4};
 }
 
 Sums byPostings(Connection& connection, Moment from, Moment until) {
@@ -39,8 +39,9 @@ Sums byPostings(Connection& connection, Moment from, Moment until) {
 Sums summed(const std::vector<Flow>& flows) {
     Sums sums;
     for (const Flow& flow : flows)
-        sums[{flow.belt.value(), flow.person.value(), static_cast<int>(flow.account),
-              flow.reason ? static_cast<int>(*flow.reason) : 4}] = {flow.before, flow.within};
+        sums[{flow.belt.value(), flow.person.value(), flow.cutter ? flow.cutter->value() : 0,
+              static_cast<int>(flow.account), flow.reason ? static_cast<int>(*flow.reason) : 4}] = {
+            flow.before, flow.within};
     std::erase_if(sums,
                   [](const auto& sum) { return sum.second == std::pair<std::int64_t, std::int64_t>{}; });
     return sums;
@@ -64,6 +65,7 @@ TEST_CASE("Sums over any period are those of its postings, spans of thirty days 
         return std::uniform_int_distribution<std::int64_t>{from, to}(random);
     };
     const Moment first{Date{std::chrono::year{2022} / 1 / 1}};
+    const CutterId cutter = Settings{connection}.read().cutters.front().id;
     shop.now = first;
     const PieceId piece = shop.receive(shop.toothed, mm(100), Money::minor(8000));
     {
@@ -75,7 +77,13 @@ TEST_CASE("Sums over any period are those of its postings, spans of thirty days 
                                    {{Account::Bought, piece, {}, -50'000, Money::minor(-40), {}},
                                     {Account::Rack, piece, {}, 50'000, Money::minor(40), {}}}});
             const std::int64_t trim = number(1, 2'500);
-            ledger.record(Movement{{Act::Cut, at, shop.clerk, shop.toothed, "", {}},
+            ledger.record(Movement{{Act::Cut,
+                                    at,
+                                    shop.clerk,
+                                    shop.toothed,
+                                    "",
+                                    {},
+                                    i % 3 ? std::optional{cutter} : std::nullopt},
                                    {{Account::Rack, piece, {}, -trim - 900, Money::minor(-2), {}},
                                     {Account::Trim, piece, {}, trim, Money::minor(1), {}},
                                     {Account::Scrap, piece, {}, 900, Money::minor(1), ScrapReason::Stub}}});

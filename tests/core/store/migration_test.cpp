@@ -105,6 +105,13 @@ TEST_CASE("A shop of every older schema is brought to today's with all it held",
     if (version >= 10) CHECK(Takings{connection}.of(OrderId{1})->amount == Money::minor(6355));
     if (version >= 4) CHECK(Tickets{connection}.at(TicketId{1}).order == OrderId{1});
     if (version >= 11) CHECK_FALSE(Tickets{connection}.at(TicketId{2}).order);
+    if (version >= 3) { // all was cut on the one cutter that there was
+        const Ledger ledger{connection};
+        CHECK_FALSE(ledger.at(MovementId{1}).movement.about().cutter);
+        CHECK(ledger.at(MovementId{3}).movement.about().cutter == CutterId{1});
+    }
+    if (version >= 4) CHECK(Tickets{connection}.at(TicketId{1}).mountings.front().cutter == CutterId{1});
+    CHECK(Settings{connection}.read().cutters.size() == (version >= 13 ? 2 : 1));
     const auto flows = Flows{connection}.sums(Moment{}, Moment::max());
     CHECK(flows.empty() == (version < 3));
 }

@@ -1,3 +1,4 @@
+#include "core/store/cutters.h"
 #include "core/store/measuring.h"
 #include "core/store/people.h"
 #include "core/store/statement.h"
@@ -14,7 +15,7 @@ TEST_CASE("A new shop has the usual settings", "[store][settings]") {
     CHECK(usual.ribbed.trim == Extent{Ribs{1}});
     CHECK(usual.prices == PriceRules{});
     CHECK(usual.paper == "A4");
-    CHECK(usual.cutter.gap == 10.0);
+    CHECK(usual.usualCutter().gap == 10.0);
     CHECK(People{connection}.present().empty());
 }
 
@@ -37,7 +38,7 @@ TEST_CASE("Settings come back exactly as they were written", "[store][settings]"
     written.mountingCost = mm(6);
     written.mostRemnants = 7;
     written.advice = {false, 3, 2, Permille{85}, Width::micrometres(2750)};
-    written.cutter = {
+    written.cutters.front().cutter = {
         "bench cutter", {{"80", 80.0, 79.95, 450.0, 120.0, 1800.5}, {"30", 30.1, 30.0, 300.0, 60.0, 900.0}},
         true,           false,
         false,          12.7};
@@ -63,15 +64,65 @@ TEST_CASE("Settings come back exactly as they were written", "[store][settings]"
     CHECK(read.buying == written.buying);
     CHECK(read.paper == "A5");
     CHECK(read.labels == written.labels);
-    CHECK(read.cutter.name == "bench cutter");
-    CHECK(read.cutter.cutsSteelCord);
-    CHECK_FALSE(read.cutter.cutsPolyurethane);
-    CHECK(read.cutter.gap == 12.7);
-    REQUIRE(read.cutter.shafts.size() == 2);
-    CHECK(read.cutter.shafts[0].name == "80");
-    CHECK(read.cutter.shafts[0].diameterTension == 79.95);
-    CHECK(read.cutter.shafts[1].diameterDriven == 30.1);
-    CHECK(read.cutter.shafts[0].farthest == 1800.5);
+    CHECK(read.usualCutter().name == "bench cutter");
+    CHECK(read.usualCutter().cutsSteelCord);
+    CHECK_FALSE(read.usualCutter().cutsPolyurethane);
+    CHECK(read.usualCutter().gap == 12.7);
+    REQUIRE(read.usualCutter().shafts.size() == 2);
+    CHECK(read.usualCutter().shafts[0].name == "80");
+    CHECK(read.usualCutter().shafts[0].diameterTension == 79.95);
+    CHECK(read.usualCutter().shafts[1].diameterDriven == 30.1);
+    CHECK(read.usualCutter().shafts[0].farthest == 1800.5);
+}
+
+TEST_CASE("A shop has several cutters in its own order, each with its shafts", "[store][settings]") {
+    auto connection = Connection::inMemory();
+    Settings settings{connection};
+    ShopSettings written = settings.read();
+    const CutterId first = written.cutters.front().id;
+    written.cutters.insert(written.cutters.begin(),
+                           {CutterId{0}, {"Long bench", {{"80", 80, 80, 450, 120, 1800}}}});
+    settings.write(written);
+
+    const auto read = settings.read().cutters;
+    REQUIRE(read.size() == 2);
+    CHECK(read[0].cutter.name == "Long bench");
+    CHECK(read[0].cutter.shafts.size() == 1);
+    CHECK(read[1].id == first);
+    CHECK(read[1].cutter.shafts.empty());
+    CHECK(Cutters{connection}.usual() == read[0].id);
+}
+
+TEST_CASE("A cutter that is taken out keeps its name for what was cut on it", "[store][settings]") {
+    auto connection = Connection::inMemory();
+    Settings settings{connection};
+    ShopSettings written = settings.read();
+    written.cutters.push_back({CutterId{0}, {"Long bench"}});
+    settings.write(written);
+    written = settings.read();
+    const CutterId gone = written.cutters[1].id;
+    written.cutters.pop_back();
+    settings.write(written);
+
+    CHECK(settings.read().cutters.size() == 1);
+    CHECK(settings.read().cutterOf(gone).id ==
+          written.cutters[0].id); // what waits on it goes to the usual one
+    const auto all = Cutters{connection}.all();
+    REQUIRE(all.size() == 2);
+    CHECK(all[1].name == "Long bench");
+    CHECK(all[1].gone);
+}
+
+TEST_CASE("Cutters need names, each another", "[store][settings]") {
+    auto connection = Connection::inMemory();
+    Settings settings{connection};
+    ShopSettings wrong = settings.read();
+    wrong.cutters.push_back(wrong.cutters.front());
+    CHECK_THROWS_AS(settings.write(wrong), std::invalid_argument);
+    wrong.cutters[1].cutter.name.clear();
+    CHECK_THROWS_AS(settings.write(wrong), std::invalid_argument);
+    wrong.cutters.clear();
+    CHECK_THROWS_AS(settings.write(wrong), std::invalid_argument);
 }
 
 TEST_CASE("How well a shop measures is kept, to the micrometre", "[store][settings]") {

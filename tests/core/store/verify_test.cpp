@@ -182,6 +182,20 @@ TEST_CASE("verify names each thing that does not agree", "[store][verify]") {
         tamper(path, "UPDATE flow_total SET cost = cost + 7 WHERE account = 4 AND level = 1");
         CHECK(only(day.connection, Kind::FlowSum).detail == "money");
     }
+    SECTION("a sum that stands with a cutter on which nothing was cut") {
+        tamper(path, "UPDATE flow_total SET cutter = 1 - cutter WHERE account = 4");
+        std::int64_t book = 0, sum = 0, sums = 0;
+        for (const auto& disagreement : verify(day.connection).disagreements) {
+            CHECK(disagreement.kind == Kind::FlowSum);
+            if (disagreement.detail != "width") continue;
+            ++sums;
+            book += disagreement.book;
+            sum += disagreement.found;
+        }
+        CHECK(sums == 2); // what the one has too much, the other lacks
+        CHECK(book == 90'000);
+        CHECK(sum == 90'000);
+    }
     SECTION("what a month lost, squared, is not that of the ledger") {
         tamper(path, "UPDATE scatter_total SET lost_lost = lost_lost * 1.01");
         CHECK(only(day.connection, Kind::FlowSum).detail == "scatter");

@@ -139,10 +139,10 @@ TEST_CASE("The Bench's models keep the rules of models", "[bench]") {
     SECTION("the waiting mountings") {
         BenchModel model;
         QAbstractItemModelTester tester{&model, Strict};
-        model.setMountings(mountings, {"thin", "thick"});
+        model.setMountings(mountings, false);
         CHECK(model.rowOf(mountings.front().mounting.id) == 0);
         CHECK(model.index(0, 0).data(BenchModel::CutsRole).toString() == QString::fromUtf8("3 × 30 mm"));
-        model.setMountings({}, {});
+        model.setMountings({}, false);
         CHECK(model.rowCount() == 0);
     }
     SECTION("the stops: 30, 60, 90 from the trimmed edge") {
@@ -176,7 +176,7 @@ TEST_CASE("The steps name the piece, the shaft with its distance, and the trim",
     orderThreeAndGoToTheBench(desk);
     const auto mounting = shop::bench(shop.session().shop()).front();
     QString all;
-    for (const QString& words : setUpSteps(mounting, shop.session().settings()))
+    for (const QString& words : setUpSteps(mounting))
         all += words + '\n';
     INFO(all.toStdString());
     CHECK(all.contains(QString::fromStdString(mounting.piece.code)));
@@ -234,6 +234,39 @@ TEST_CASE("Where the orders can't be read, the search for what to cut together e
     for (const auto* label : dialog.findChildren<QLabel*>())
         said << label->text();
     CHECK(said.join(' ').contains("could not be read"));
+}
+
+TEST_CASE("A key puts a mounting on the shop's other cutter, whose set-up is shown and which is booked",
+          "[bench]") {
+    DeskShop shop;
+    store::ShopSettings settings = shop.session().settings();
+    settings.cutters.push_back({store::CutterId{0}, {"Long bench", {{"long", 60, 60, 800, 100, 3000}}}});
+    shop.session().save(settings);
+    const store::CutterId other = shop.session().settings().cutters.back().id;
+    DeskWindow desk{shop};
+    orderThreeAndGoToTheBench(desk);
+    desk.press(Qt::Key_F7);
+    REQUIRE(desk.window().bench().waiting() == 1);
+    const auto mounting = shop::bench(shop.session().shop()).front();
+    CHECK(mounting.cutter.id == other);
+    CHECK(
+        desk.window().bench().findChild<BenchModel*>()->index(0, 0).data(BenchModel::ShaftRole).toString() ==
+        "Long bench · shaft long");
+    desk.answering([](QDialog& dialog) { QTest::keyClick(&dialog, Qt::Key_Return); });
+    desk.press(Qt::Key_F9);
+    const store::Ledger ledger{shop.connection()};
+    CHECK(ledger.at(*ledger.last()).movement.about().cutter == other);
+    CHECK(shop.disagreements().empty());
+}
+
+TEST_CASE("With one cutter there is no key to choose it", "[bench]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    orderThreeAndGoToTheBench(desk);
+    const store::CutterId only = shop::bench(shop.session().shop()).front().cutter.id;
+    desk.press(Qt::Key_F7);
+    CHECK(shop::bench(shop.session().shop()).front().cutter.id == only);
+    CHECK(shop.session().settings().cutters.size() == 1);
 }
 
 TEST_CASE("Belts for the shelf that were not cut stay with the rest", "[bench]") {

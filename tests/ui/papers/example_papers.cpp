@@ -104,8 +104,8 @@ store::ShopSettings shop() {
     settings.address = "Mill Lane 4\nWeirside";
     settings.prices.tax = Permille{200};
     settings.prices.cuttingCharge = Money::minor(360);
-    settings.cutter.name = "bench cutter";
-    settings.cutter.shafts = {{"60", 60, 60, 500, 120, 900}, {"30", 30, 30, 400, 60, 500}};
+    settings.cutters.front().cutter.name = "bench cutter";
+    settings.cutters.front().cutter.shafts = {{"60", 60, 60, 500, 120, 900}, {"30", 30, 30, 400, 60, 500}};
     return settings;
 }
 
@@ -139,6 +139,7 @@ shop::BenchMounting mounting(const std::string& designation, Extent whole, Exten
             belt,
             stops,
             cumulative,
+            shop().cutters.front(),
             usualSetUp(),
             {},
             each.unit() == Unit::Rib ? std::nullopt : tables().widthTolerance(belt.belt, each.width())};

@@ -81,6 +81,30 @@ TEST_CASE("A row of the belts tells the movements behind it, and the figures lea
     CHECK(QFile::exists(QDir{shop.papers()}.filePath("report-2026-03-01-to-2026-03-31.pdf")));
 }
 
+TEST_CASE("A cutter's line tells the cuts that were made on it", "[review]") {
+    DeskShop shop;
+    trade(shop);
+    DeskWindow desk{shop};
+    goToTheReview(desk);
+    const ReviewPart& part = goTo(desk, "waste-by-group");
+    const auto& rows = part.table().rows;
+    const auto cutter = std::find_if(rows.begin(), rows.end(), [](const auto& row) {
+        return row[0] == "cutter" && row[1] == "bench cutter";
+    });
+    REQUIRE(cutter != rows.end());
+    desk.press(Qt::Key_F4);
+    auto* figures = part.findChild<QTableView*>();
+    figures->selectRow(static_cast<int>(cutter - rows.begin()));
+    int movements = 0;
+    desk.answering([&](QDialog& dialog) {
+        movements = dialog.findChild<QTableView*>()->model()->rowCount();
+        dialog.accept();
+    });
+    figures->setFocus();
+    desk.press(Qt::Key_Return);
+    CHECK(movements == 2);
+}
+
 TEST_CASE("What counting found lost and how right the book is are told like the other reports", "[review]") {
     DeskShop shop;
     trade(shop);

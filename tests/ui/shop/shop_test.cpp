@@ -100,6 +100,30 @@ TEST_CASE("What is saved on the Shop page is what the shop works by", "[shop]") 
         CHECK(labels.left == Width::millimetres(10));
         CHECK(labels.columns == 2);
     }
+    SECTION("cutters are added, made the usual one and taken out by keys") {
+        page.findChild<QListWidget*>()->setCurrentRow(6);
+        auto& name = fieldNamed(page, "Name of the cutter");
+        name.setFocus();
+        desk.press(Qt::Key_N, Qt::ControlModifier | Qt::ShiftModifier);
+        write(name, "bench cutter"); // has one already: nothing is saved
+        desk.press(Qt::Key_S, Qt::ControlModifier);
+        CHECK(shop.session().settings().cutters.size() == 1);
+        write(name, "Long bench");
+        desk.press(Qt::Key_U, Qt::ControlModifier | Qt::ShiftModifier);
+        desk.press(Qt::Key_S, Qt::ControlModifier);
+        REQUIRE(shop.session().settings().cutters.size() == 2);
+        CHECK(shop.session().settings().usualCutter().name == "Long bench");
+        CHECK(shop.session().settings().cutters[1].cutter.shafts.size() == 2); // the old one kept its own
+        const auto id = shop.session().settings().cutters[0].id;
+        write(fieldNamed(page, "Gap between sleeve and edge of the shaft"), "12");
+        desk.press(Qt::Key_S, Qt::ControlModifier); // once more: no third one
+        CHECK(shop.session().settings().cutters[0].id == id);
+        CHECK(shop.session().settings().cutters.size() == 2);
+        desk.press(Qt::Key_Delete, Qt::ControlModifier | Qt::ShiftModifier);
+        desk.press(Qt::Key_S, Qt::ControlModifier);
+        REQUIRE(shop.session().settings().cutters.size() == 1);
+        CHECK(shop.session().settings().usualCutter().name == "bench cutter");
+    }
     SECTION("a wrong figure saves nothing at all") {
         write(fieldNamed(page, "Name of the shop"), "Elsewhere");
         write(fieldNamed(page, "Cutting charge"), "lots");

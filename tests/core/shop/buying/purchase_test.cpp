@@ -65,7 +65,7 @@ TEST_CASE("An offer of the present width brings its price up to date, another on
     CHECK(choices[1].width == 500000);
     CHECK(choices[1].leadDays == 5); // the shop's own, since none is said
     auto settings = store::Settings{shop.connection}.read();
-    settings.cutter.shafts = {{"80", 80, 80, 490, 100, 2000}}; // takes 480
+    settings.cutters.front().cutter.shafts = {{"80", 80, 80, 490, 100, 2000}}; // takes 480
     store::Settings{shop.connection}.write(settings);
     CHECK(shop.h8m(shop.outlook()).buying.choices.size() == 1);
 }
