@@ -6,25 +6,80 @@
 #include "ui/words/report_words.h"
 #include "ui/words/words.h"
 
+#include <algorithm>
+
 namespace riband::ui {
+
+namespace {
+
+/// A row of the report by the names of its columns; "" for a column that is not there.
+class Fields {
+public:
+    Fields(const shop::ReportTable& table, const std::vector<std::string>& row) : table_{table}, row_{row} {}
+    QString operator[](const char* column) const {
+        const auto at = std::find(table_.columns.begin(), table_.columns.end(), column);
+        if (at == table_.columns.end()) return {};
+        QString field = QString::fromStdString(row_[static_cast<std::size_t>(at - table_.columns.begin())]);
+        return field.replace(QLatin1Char('-'), QChar{0x2212});
+    }
+    /// With its doubt; "" where there is none, as where nothing was done otherwise.
+    QString doubted(const char* column, const char* doubt) const {
+        const QString figure = (*this)[column];
+        return figure.isEmpty() || isZero() ? QString{}
+                                            : PaperWords::tr("%1 ± %2").arg(figure, (*this)[doubt]);
+    }
+
+private:
+    bool isZero() const {
+        const QString overridden = (*this)["overridden"];
+        return overridden == QLatin1String("0");
+    }
+    const shop::ReportTable& table_;
+    const std::vector<std::string>& row_;
+};
+
+/// Each figure stands with its doubt: twelve columns would leave none of them room.
+PaperTable paperOf(const shop::ReportTable& table) {
+    const bool cost =
+        std::find(table.columns.begin(), table.columns.end(), "expected_cost") != table.columns.end();
+    PaperTable paper{{{columnWord("kind"), 22},
+                      {columnWord("group"), 38},
+                      {columnWord("suggested"), 28, true},
+                      {columnWord("overridden"), 28, true}},
+                     {}};
+    if (cost) paper.columns.push_back({PaperWords::tr("Expected cost"), 39, true});
+    paper.columns.push_back({columnWord("replayed"), 27, true});
+    paper.columns.push_back({PaperWords::tr("Replayed cost, mm"), 42, true});
+    if (cost) paper.columns.push_back({PaperWords::tr("Replayed cost"), 38, true});
+    paper.columns.push_back({columnWord("told"), 27, true});
+    paper.tallHead = true;
+    std::string kind;
+    for (const auto& row : table.rows) {
+        const Fields field{table, row};
+        PaperTable::Row& line = paper.rows.emplace_back();
+        line.ruled = row[0] != kind;
+        line.cells << (line.ruled ? groupWord(row[0]) : QString{})
+                   << (row[1].empty() ? namelessGroup(row[0]) : groupWord(row[1])) << field["suggested"]
+                   << field["overridden"];
+        if (cost) line.cells << field.doubted("expected_cost", "expected_doubt");
+        line.cells << field["replayed"] << field.doubted("replayed_mm", "doubt_mm");
+        if (cost) line.cells << field.doubted("replayed_cost", "doubt_cost");
+        line.cells << groupWord(field["told"].toStdString());
+        kind = row[0];
+    }
+    return paper;
+}
+
+} // namespace
 
 int paintOverrides(QPagedPaintDevice& device, const shop::ReportTable& table, const QString& verdict,
                    const shop::Period& period, const store::ShopSettings& shop) {
-    constexpr std::size_t named = 2; // the kind of group and its name stand on the left
-    PaperTable paper;
-    for (std::size_t i = 0; i < table.columns.size(); ++i)
-        paper.columns.push_back({columnWord(table.columns[i]), i == named - 1 ? 3 : 2, i >= named});
-    for (const auto& row : table.rows) {
-        PaperTable::Row& line = paper.rows.emplace_back();
-        for (std::size_t i = 0; i < row.size(); ++i)
-            line.cells << (i < named ? groupWord(row[i]) : QString::fromStdString(row[i]));
-    }
     std::vector<Block> blocks{titleBlock(
         QString::fromStdString(shop.name),
         PaperWords::tr("Suggested and taken, %1 to %2")
             .arg(shown(dayOf(period.from)), shown(dayOf(period.until - std::chrono::milliseconds{1}))),
         verdict)};
-    for (Block& block : tableBlocks(paper))
+    for (Block& block : tableBlocks(paperOf(table)))
         blocks.push_back(std::move(block));
     return paintLeaves(device, blocks, QString::fromStdString(shop.name));
 }

@@ -7,7 +7,7 @@ namespace riband::ui {
 
 namespace {
 
-constexpr double rowHeight = 19, gap = 10;
+constexpr double rowHeight = 19, headLine = 15, gap = 10;
 
 /// The room of each column from `area`'s left on.
 std::vector<QRectF> cellsOf(const PaperTable& table, const QRectF& area) {
@@ -32,16 +32,20 @@ void paintLine(QPainter& painter, double y, const QRectF& area, double strength)
 }
 
 Block headRow(const PaperTable& table) {
-    return {rowHeight + 3,
+    const double height = (table.tallHead ? 2 * headLine : rowHeight) + 3;
+    return {height,
             [table](QPainter& painter, const QRectF& area) {
                 painter.setFont(paperFont(11, QFont::DemiBold));
                 painter.setPen(Look::paper().ink2);
                 const auto cells = cellsOf(table, area);
-                for (std::size_t i = 0; i < cells.size(); ++i)
-                    paintFitted(painter, cells[i],
-                                (table.columns[i].figures ? Qt::AlignRight : Qt::AlignLeft) |
-                                    Qt::AlignVCenter,
-                                table.columns[i].name, 9);
+                for (std::size_t i = 0; i < cells.size(); ++i) {
+                    const auto side = table.columns[i].figures ? Qt::AlignRight : Qt::AlignLeft;
+                    if (table.tallHead)
+                        painter.drawText(cells[i].adjusted(0, 0, 0, -3),
+                                         side | Qt::AlignBottom | Qt::TextWordWrap, table.columns[i].name);
+                    else
+                        paintFitted(painter, cells[i], side | Qt::AlignVCenter, table.columns[i].name, 9);
+                }
                 paintLine(painter, area.bottom() - 1, area, 1.5);
             },
             true};
@@ -49,10 +53,11 @@ Block headRow(const PaperTable& table) {
 
 Block row(const PaperTable& table, const PaperTable::Row& line) {
     return {rowHeight, [table, line](QPainter& painter, const QRectF& area) {
-                if (line.sum) paintLine(painter, area.top(), area, 1);
-                painter.setFont(paperFont(12, line.sum ? QFont::DemiBold : QFont::Normal));
+                if (line.sum || line.ruled) paintLine(painter, area.top(), area, 1);
                 const auto cells = cellsOf(table, area);
                 for (std::size_t i = 0; i < cells.size(); ++i) {
+                    // Of each cell: one whose words had to be fitted in leaves the others as they are.
+                    painter.setFont(paperFont(12, line.sum ? QFont::DemiBold : QFont::Normal));
                     const QString& cell = line.cells[static_cast<qsizetype>(i)];
                     if (table.columns[i].figures)
                         paintFigures(painter, cells[i], Qt::AlignRight | Qt::AlignVCenter, cell);

@@ -15,10 +15,12 @@ struct PaperTable {
     };
     struct Row {
         QStringList cells;
-        bool sum = false; ///< strong, under a line
+        bool sum = false;   ///< strong, under a line
+        bool ruled = false; ///< under a line
     };
     std::vector<Column> columns;
     std::vector<Row> rows;
+    bool tallHead = false; ///< names of columns may take two lines
 };
 std::vector<Block> tableBlocks(const PaperTable& table);
 
