@@ -6,6 +6,7 @@
 #include "core/shop/queries.h"
 #include "core/shop/receive.h"
 #include "core/shop/stock.h"
+#include "core/shop/suggest.h"
 #include "ui/words/words.h"
 
 #include <algorithm>
@@ -32,9 +33,11 @@ public:
     void act(const Event& event) {
         using Deed = void (Actor::*)(const Event&);
         static const std::map<std::string, Deed> deeds{
-            {"receive", &Actor::receive}, {"found", &Actor::receive}, {"sale", &Actor::sale},
-            {"order", &Actor::order},     {"cancel", &Actor::cancel}, {"miscut", &Actor::miscut},
-            {"scrap", &Actor::scrap},     {"quote", &Actor::quote},   {"park", &Actor::park}};
+            {"receive", &Actor::receive}, {"found", &Actor::receive},
+            {"sale", &Actor::sale},       {"otherwise", &Actor::otherwise},
+            {"order", &Actor::order},     {"cancel", &Actor::cancel},
+            {"miscut", &Actor::miscut},   {"scrap", &Actor::scrap},
+            {"quote", &Actor::quote},     {"park", &Actor::park}};
         now_ = event.at;
         (this->*deeds.at(event.act))(event);
     }
@@ -108,8 +111,8 @@ private:
         wait(std::chrono::minutes{5});
     }
     /// Ordered; where there is not enough, sleeves are bought first, as many as it takes.
-    shop::Ordered placed(const Event& event) {
-        const shop::Draft draft = draftOf(event);
+    shop::Ordered placed(const Event& event) { return placed(event, draftOf(event)); }
+    shop::Ordered placed(const Event& event, const shop::Draft& draft) {
         for (int sleeves = 0;; ++sleeves) {
             try {
                 const shop::Ordered ordered = shop::order(as(event), draft);
@@ -143,15 +146,36 @@ private:
         return readExtent(event.amount, mounting.trim.unit()).value();
     }
 
-    store::OrderId cutOrder(const Event& event) {
-        const shop::Ordered ordered = placed(event);
+    store::OrderId cutOrder(const Event& event, const shop::Draft& draft) {
+        const shop::Ordered ordered = placed(event, draft);
         cutAll(event, ordered.ticket);
         return ordered.order;
     }
-    void sale(const Event& event) {
-        const store::OrderId order = cutOrder(event);
+    void sell(const Event& event, const shop::Draft& draft) {
+        const store::OrderId order = cutOrder(event, draft);
         wait(std::chrono::minutes{4});
         shop::handOver(as(event), order);
+    }
+    void sale(const Event& event) { sell(event, draftOf(event)); }
+
+    /// The next best way instead of the suggested one, where there is one.
+    void otherwise(const Event& event) {
+        shop::Draft draft = draftOf(event);
+        shop::DraftLine& line = draft.lines.front();
+        const shop::Outlook outlook = shop::lookAt(as(event), line.belt, {{line.extent, line.quantity}});
+        const shop::Suggestion suggestion = shop::suggest(outlook);
+        for (const shop::Way& way : suggestion.others) {
+            if (!way.plan.unserved.empty() || way.plan.newSleeves > suggestion.best.plan.newSleeves) continue;
+            line.way = way.plan;
+            line.forShelf = way.forShelf;
+            for (const cutting::Piece& piece : outlook.problem.pieces)
+                line.wayPieces.push_back(piece.code);
+            line.overrideKey = event.why;
+            line.overrideWords = event.note;
+            break;
+        }
+        draft.note.clear();
+        sell(event, draft);
     }
     void order(const Event& event) { placed(event); }
     void quote(const Event& event) { shop::quote(as(event), draftOf(event)); }
@@ -159,7 +183,7 @@ private:
 
     /// Cut, then not wanted: the belts go on the shelf.
     void cancel(const Event& event) {
-        const store::OrderId order = cutOrder(event);
+        const store::OrderId order = cutOrder(event, draftOf(event));
         wait(std::chrono::hours{26});
         for (const store::PieceId ready : shop::cancel(as(event), order))
             shop::move(as(event), ready, event.place);

@@ -13,6 +13,7 @@ namespace {
 using namespace std::chrono_literals;
 
 constexpr int daysOfTrade = 118;
+constexpr std::size_t everyOther = 4; ///< sale somebody does otherwise, where there is another way
 const std::vector<std::string> customers{"",
                                          "",
                                          "",
@@ -38,6 +39,8 @@ public:
         for (int day = daysOfTrade; day > 0; --day)
             for (std::size_t sales = dice_.below(3); sales > 0; --sales)
                 events.push_back(sale(today_ - std::chrono::days{day} + 9h));
+        for (std::size_t i = everyOther; i < events.size(); i += everyOther)
+            doOtherwise(events[i], i / everyOther);
         return events;
     }
 
@@ -45,6 +48,27 @@ private:
     static bool toldOf(const std::vector<Event>& story, const std::string& designation) {
         return std::any_of(story.begin(), story.end(),
                            [&](const Event& event) { return event.text == designation; });
+    }
+
+    /// What people say when they know better: sometimes they do.
+    static void doOtherwise(Event& event, std::size_t number) {
+        using store::OverrideKey;
+        const struct {
+            OverrideKey why;
+            const char* who;
+            const char* words;
+        } reasons[] = {{OverrideKey::NearerToHand, "CL", "a pallet stood before the other one"},
+                       {OverrideKey::OlderFirst, "ST", "made earlier by its label"},
+                       {OverrideKey::CustomerSawIt, "CL", "wanted it from the piece on the counter"},
+                       {OverrideKey::NearerToHand, "CL", ""},
+                       {OverrideKey::KeptForSomebody, "ST", "Quill Press comes for that one on Monday"},
+                       {OverrideKey::Damaged, "CL", "an edge of the other is frayed"},
+                       {OverrideKey::Other, "CL", "the label of the other can't be read"}};
+        const auto& reason = reasons[number % std::size(reasons)];
+        event.act = "otherwise";
+        event.who = reason.who;
+        event.why = reason.why;
+        event.note = reason.words;
     }
 
     Event sale(Moment morning) {

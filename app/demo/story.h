@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/shop/shop.h"
+#include "core/store/advices.h"
 
 #include <optional>
 #include <string>
@@ -12,7 +13,7 @@ namespace riband::app {
 struct Event {
     Moment at;
     std::string who;    ///< initials
-    std::string act;    ///< receive, found, sale, order, cancel, miscut, scrap, quote, park
+    std::string act;    ///< receive, found, sale, otherwise, order, cancel, miscut, scrap, quote, park
     std::string text;   ///< what the customer said; several lines by ";". Goods in and scrap: the belt
     std::string amount; ///< width received, really left, spoiled or thrown away: mm or ribs
     std::int64_t count = 1;
@@ -21,6 +22,7 @@ struct Event {
     std::optional<Date> made;
     std::string customer;
     std::string note;
+    store::OverrideKey why{}; ///< otherwise: why another way than the suggested one, in the words of the note
 };
 
 /// The told story, oldest first; `today` is day 0 of it. Throws std::runtime_error if the resource is
