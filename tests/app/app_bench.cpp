@@ -8,6 +8,7 @@
 #include "core/shop/learn.h"
 #include "core/shop/queries.h"
 #include "core/shop/suggest.h"
+#include "core/store/flows.h"
 #include "tests/app/program.h"
 #include "ui/counter/counter_page.h"
 #include "ui/window/window.h"
@@ -187,6 +188,57 @@ void compareCounters(const QString& large, const QString& small) {
                 readRack(little));
 }
 
+/// The best of three, since the file is read for the first time once.
+Milliseconds reported(const QString& file, const QStringList& what) {
+    Milliseconds best = 1e12;
+    for (int round = 0; round < 3; ++round)
+        best = std::min(best, timed([&] {
+                            tests::run(QStringList{"report"} + what + QStringList{"--shop", file});
+                        }));
+    return best;
+}
+
+/// Each report of this month as a process, start and all.
+void compareReports(const QString& large, const QString& small, const QString& pdf) {
+    const struct {
+        const char* name;
+        QStringList what;
+    } reports[] = {{"report waste --by belt", {"waste", "--by", "belt", "--csv"}},
+                   {"report waste --by cutter", {"waste", "--by", "cutter", "--csv"}},
+                   {"report trend", {"trend", "--csv"}},
+                   {"report hindsight", {"hindsight", "--csv"}},
+                   {"report margin", {"margin", "--csv"}},
+                   {"report stock", {"stock", "--csv"}},
+                   {"report overrides", {"overrides", "--csv"}},
+                   {"report buy", {"buy", "--csv"}},
+                   {"report waste --pdf, the month's", {"waste", "--pdf", pdf}}};
+    for (const auto& [name, what] : reports) {
+        const Milliseconds many = reported(large, what), few = reported(small, what);
+        std::printf("%-44s %8.1f ms   small shop %8.1f ms  ratio %6.2f   budget 1000 ms\n", name, many, few,
+                    many / few);
+    }
+}
+
+/// What the waste report of a month reads, and a plain sum over all postings, which would do without kept
+/// sums.
+void compareSums(const QString& large) {
+    const app::OpenShop open(large, store::Connection::Mode::ReadOnly);
+    const Moment now = open.shop().now();
+    const Milliseconds kept =
+        timed([&] { store::Flows{open.shop().connection}.sums(now - std::chrono::days{30}, now); });
+    sqlite3* database = nullptr;
+    sqlite3_open_v2(large.toUtf8().constData(), &database, SQLITE_OPEN_READONLY, nullptr);
+    const Milliseconds plain = timed([&] {
+        sqlite3_exec(database,
+                     "SELECT m.belt, m.person, m.cutter, p.account, p.reason, sum(p.amount), sum(p.cost)"
+                     " FROM movement m JOIN posting p ON p.movement = m.id GROUP BY 1, 2, 3, 4, 5",
+                     nullptr, nullptr, nullptr);
+    });
+    sqlite3_close(database);
+    std::printf("%-44s %8.1f ms   all postings %8.1f ms  ratio %6.2f\n", "sums of a month and before it",
+                kept, plain, kept / plain);
+}
+
 } // namespace
 
 int main(int argc, char** argv) {
@@ -211,5 +263,7 @@ int main(int argc, char** argv) {
     std::printf("%-44s %8.1f MiB  peak %8.1f MiB   budget 250 MB\n", "memory with the large shop", held,
                 peak);
     compareCounters(large, small);
+    compareSums(large);
+    compareReports(large, small, folder.file("month.pdf"));
     return 0;
 }
