@@ -2,6 +2,7 @@
 
 #include "app/plan_files.h"
 #include "core/shop/kept.h"
+#include "core/shop/limits.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -32,6 +33,8 @@ public:
         refuseFilled(ribbed ? "sleeve_mm" : "sleeve_ribs");
         take(ribbed ? "sleeve_ribs" : "sleeve_mm", entry.newSleeve,
              [&entry](const std::string& text) { return readExtent(text, entry.unit); });
+        if (entry.newSleeve > shop::widestPiece(entry.unit))
+            file_.fault(row_, ribbed ? "sleeve_ribs" : "sleeve_mm", ui::say(TextFault::TooLarge));
         if (has("delivery_days"))
             entry.deliveryDays = static_cast<int>(file_.count(row_, "delivery_days", mostDays).value_or(1));
         if (has("listed")) entry.listed = listed(entry.unit);

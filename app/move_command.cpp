@@ -3,7 +3,9 @@
 #include "app/options.h"
 #include "app/table_file.h"
 #include "core/measure/code.h"
+#include "core/shop/limits.h"
 #include "core/shop/stock.h"
+#include "ui/words/entry_words.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -25,15 +27,17 @@ Usage usage() {
          {"person", Words::tr("Initials of who does it; else the first of the shop."), "INITIALS"}}};
 }
 
-std::optional<shop::Step> stepOf(TableFile& file, const CsvTable::Row& row, store::Connection& connection) {
+std::optional<shop::Step> stepOf(TableFile& file, const CsvTable::Row& row, const shop::Shop& shop) {
     const std::string said = file.field(row, "piece");
     const auto code = Code::read(said);
-    const auto piece = code ? store::Pieces{connection}.byCode(code->text()) : std::nullopt;
+    const auto piece = code ? store::Pieces{shop.connection}.byCode(code->text()) : std::nullopt;
     if (!piece)
         file.fault(row, "piece",
                    Words::tr("No piece has the code “%1”. Check the label.").arg(ui::text(said)));
     else if (piece->gone())
         file.fault(row, "piece", Words::tr("The piece %1 is used up.").arg(ui::text(piece->code)));
+    else if (!shop::canBePlace(shop, file.field(row, "place")))
+        file.fault(row, "place", ui::wrongPlace(file.field(row, "place")));
     else
         return shop::Step{piece->code, file.field(row, "place")};
     return std::nullopt;
@@ -48,7 +52,7 @@ Exit move(const QStringList& arguments) {
     file.refuseOthers({"piece", "place"});
     std::vector<shop::Step> steps;
     for (const auto& row : file.rows())
-        if (auto step = stepOf(file, row, open.connection())) steps.push_back(std::move(*step));
+        if (auto step = stepOf(file, row, open.shop())) steps.push_back(std::move(*step));
     file.refuseFaults();
     shop::moveAll(open.shop(), steps);
     if (options.json())

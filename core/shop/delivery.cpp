@@ -1,7 +1,9 @@
 #include "core/shop/delivery.h"
 
+#include "core/measure/text.h"
 #include "core/shop/demand.h"
 #include "core/shop/kept.h"
+#include "core/shop/limits.h"
 
 #include <algorithm>
 
@@ -52,17 +54,25 @@ bool fulfils(const store::ExpectedLine& line, store::BeltId belt, const Delivery
 
 } // namespace
 
-void demandDelivery(const Delivery& delivery, Unit unit) {
-    demandExtent(unit, delivery.extent);
-    if (delivery.labelled) demandExtent(unit, *delivery.labelled);
+void demandCost(const Shop& shop, Money cost) {
+    if (cost >= Money::minor(0) && cost <= dearestSleeve) return;
+    refuse(Why::BadQuantity, printMoney(cost, store::Settings{shop.connection}.read().prices.currency));
+}
+
+void demandDelivery(const Shop& shop, const Delivery& delivery, Unit unit) {
+    for (const Extent extent : {delivery.extent, delivery.labelled.value_or(delivery.extent)}) {
+        demandExtent(unit, extent);
+        if (extent > widestPiece(unit)) refuse(Why::BadWidth, printCount(extent));
+    }
     demandQuantity(delivery.sleeves);
-    if (delivery.costEach < Money::minor(0) || delivery.costEach > dearestSleeve)
-        refuse(Why::BadQuantity, std::to_string(delivery.costEach.inMinor()));
+    demandCost(shop, delivery.costEach);
+    demandPlace(shop, delivery.place);
+    if (delivery.made && *delivery.made > lastMade(shop)) refuse(Why::BadQuantity, printDate(*delivery.made));
 }
 
 void bookDelivery(const Shop& shop, store::StockedBelt& belt, const Delivery& delivery,
                   const std::vector<Money>& freight, std::vector<store::PieceId>& made) {
-    demandDelivery(delivery, belt.unit);
+    demandDelivery(shop, delivery, belt.unit);
     const Moment now = shop.now();
     const std::int64_t width = delivery.extent.count();
     std::vector<store::Posting> postings;

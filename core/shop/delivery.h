@@ -6,10 +6,10 @@ namespace riband::shop {
 
 /// How a line of a delivery is booked; all inside the caller's transaction.
 
-constexpr Money dearestSleeve = Money::minor(10'000'000'000);
-
 /// Refuses what can't be booked of this belt.
-void demandDelivery(const Delivery& delivery, Unit unit);
+void demandDelivery(const Shop& shop, const Delivery& delivery, Unit unit);
+/// Of each sleeve, or the freight of all.
+void demandCost(const Shop& shop, Money cost);
 
 /// Books the sleeves of one line of this belt, one movement; `freight` a sleeve's share each, or nothing. The
 /// new pieces are added to `made`. Learns the supplier's code.

@@ -15,6 +15,7 @@ using Why = Refusal::Why;
 store::ExpectedLine lineOf(const Shop& shop, const ExpectedGoods& goods, int position) {
     const store::StockedBelt belt = keptBelt(shop, goods.belt);
     demandDelivery(
+        shop,
         {.belt = goods.belt, .sleeves = goods.sleeves, .extent = goods.extent, .costEach = goods.costEach},
         belt.unit);
     return {.position = position,

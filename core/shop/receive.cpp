@@ -26,9 +26,8 @@ std::vector<std::int64_t> weightsOf(const std::vector<Delivery>& lines) {
 void demandGoods(const Shop& shop, const GoodsIn& goods) {
     if (goods.lines.empty()) refuse(Why::BadQuantity, "0");
     for (const Delivery& line : goods.lines)
-        demandDelivery(line, keptBelt(shop, line.belt).unit);
-    if (goods.freight < Money::minor(0) || goods.freight > dearestSleeve)
-        refuse(Why::BadQuantity, std::to_string(goods.freight.inMinor()));
+        demandDelivery(shop, line, keptBelt(shop, line.belt).unit);
+    demandCost(shop, goods.freight);
     if (!goods.expected) return;
     const store::ExpectedDelivery expected = store::Goods{shop.connection}.expected(*goods.expected);
     if (expected.closed) refuse(Why::AlreadyDone, expected.reference);

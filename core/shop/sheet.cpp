@@ -1,4 +1,5 @@
 #include "core/shop/sheet.h"
+#include "core/shop/limits.h"
 
 #include <map>
 #include <set>
@@ -13,15 +14,12 @@ constexpr int mostSleeves = 500;
 
 bool digitEnds(std::string_view text) { return !text.empty() && text.back() >= '0' && text.back() <= '9'; }
 
-Extent widest(Unit unit) {
-    return unit == Unit::Rib ? Extent{Ribs{10'000}} : Extent{Width::millimetres(5'000)};
-}
-
 /// What is read once for the whole table: belts by their text, codes, what the shop keeps.
 class Known {
 public:
     explicit Known(const Shop& shop)
-        : shop_{shop}, currency{store::Settings{shop.connection}.read().prices.currency} {
+        : shop_{shop}, currency{store::Settings{shop.connection}.read().prices.currency}, lastDay{lastMade(
+                                                                                              shop)} {
         for (const store::StockedBelt& belt : store::Catalogue{shop.connection}.all())
             kept_.insert(belt.designation);
     }
@@ -37,6 +35,7 @@ public:
         return codes_.emplace(text, knownCode(shop_, text)).first->second;
     }
     bool keeps(const belt::Belt& belt) const { return kept_.contains(belt::designation(belt)); }
+    bool canBePlace(const std::string& name) const { return shop::canBePlace(shop_, name); }
     const belt::Tables& tables() const { return *shop_.tables; }
 
 private:
@@ -47,6 +46,7 @@ private:
 
 public:
     const Currency currency;
+    const Date lastDay; ///< of what is here
 };
 
 /// One row while it is read; its faults go to the sheet.
@@ -61,6 +61,7 @@ public:
         const auto received = day(Field::Received), made = day(Field::Made);
         const Money cost = this->cost();
         const int sleeves = this->sleeves();
+        if (!known_.canBePlace(text(Field::Place))) fault(Field::Place, Problem::NoPlace);
         const auto belt = this->belt();
         if (!belt) return std::nullopt;
         const auto extent = this->extent(*belt);
@@ -100,7 +101,10 @@ private:
         const std::string said = text(field);
         if (said.empty()) return std::nullopt;
         const auto date = readDate(said);
-        if (!date) fault(field, Problem::NoDay);
+        if (!date)
+            fault(field, Problem::NoDay);
+        else if (*date > known_.lastDay)
+            fault(field, Problem::FutureDay);
         return date;
     }
 
@@ -112,6 +116,8 @@ private:
             fault(Field::Cost, money.reason());
         else if (*money < Money::minor(0))
             fault(Field::Cost, TextFault::Negative);
+        else if (*money > dearestSleeve)
+            fault(Field::Cost, Problem::TooDear);
         else
             return *money;
         return Money::minor(0);
@@ -176,7 +182,7 @@ private:
             fault(field, read.reason());
         else if (read->isNone())
             fault(field, Problem::Nothing);
-        else if (*read > widest(unit))
+        else if (*read > widestPiece(unit))
             fault(field, Problem::TooWide);
         else
             return *read;

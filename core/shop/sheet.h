@@ -56,11 +56,14 @@ struct SheetFault {
     enum class Problem {
         UnknownKind,
         NoDay,
+        FutureDay,   ///< nothing that is here was made or came then
         CountRibs,   ///< a ribbed belt, but a width
         NoRibs,      ///< a toothed belt, but ribs
         Nothing,     ///< no width at all
-        TooWide,     ///< no cutter takes a piece over 5 m or 10 000 ribs
+        TooWide,     ///< than widestPiece
+        TooDear,     ///< than dearestSleeve
         BadCount,    ///< not 1 to 500
+        NoPlace,     ///< a code of the shop, too long, or more than one line
         UnknownCode, ///< no belt, and a supplier's code that is tied to none
     };
     std::size_t line;   ///< of the text, from 1

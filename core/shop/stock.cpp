@@ -1,6 +1,7 @@
 #include "core/shop/stock.h"
 
 #include "core/shop/demand.h"
+#include "core/shop/limits.h"
 #include "core/shop/promises.h"
 #include "core/shop/spread.h"
 #include "core/store/upkeep.h"
@@ -51,6 +52,7 @@ store::Movement scrapMovement(const Shop& shop, const store::StockPiece& piece, 
 void put(const Shop& shop, const store::StockPiece& piece, const std::string& place) {
     if (piece.gone()) refuse(Why::PieceGone, piece.code);
     if (piece.place == place) return;
+    demandPlace(shop, place);
     store::Upkeep{shop.connection}.relocate(piece.id, place, shop.person, shop.now());
 }
 

@@ -78,6 +78,14 @@ TEST_CASE("riband move puts scanned pieces at their places, all or none", "[app]
     CHECK(answer.json()["moved"] == 3);
     CHECK(stockRow(shop, "01H-0").contains(",B2-6,")); // the last scan counts
     CHECK(stockRow(shop, "01A-E").contains(",A2-2,"));
+    for (const char* place : {"01A-E", "\"C1\n2\"",
+                              "a place whose name is longer than any label that lies on a shelf can hold"}) {
+        const QString none =
+            shop.folder.with("none.csv", QStringLiteral("piece,place\n01H-0,%1\n").arg(place).toUtf8());
+        const auto answer = run({"move", none, "--shop", shop.file});
+        CHECK(answer.exit == 2);
+        CHECK(answer.err.contains("can't be the name of a place"));
+    }
     const QString bad = shop.folder.with("bad.csv", "piece,place\n01H-0,C1-1\n01H-1,C1-1\n");
     const Answer refused = run({"move", bad, "--shop", shop.file});
     CHECK(refused.exit == 2);

@@ -47,6 +47,16 @@ QString wrongDay(const QString& typed, Date today, std::optional<Date> last) {
     return {};
 }
 
+QString wrongPlace(const std::string& said) {
+    constexpr qsizetype shown = 20;
+    QString name = text(said).simplified();
+    if (name.size() > shown) name = name.left(shown) + QStringLiteral("…");
+    return Words::tr(
+               "“%1” can't be the name of a place: that has at most 60 characters in one line and is no code "
+               "of a piece, a ticket or an order.")
+        .arg(name);
+}
+
 QString wrongWhole(const QString& typed, std::int64_t least, std::int64_t most) {
     bool whole = false;
     const qlonglong number = typed.toLongLong(&whole);

@@ -16,6 +16,8 @@ QString wrongExtent(const QString& typed, Unit unit, std::optional<Extent> most 
 QString wrongAmount(const QString& typed, const Currency& currency, Money most);
 /// A day; `last`: none after it.
 QString wrongDay(const QString& typed, Date today, std::optional<Date> last = std::nullopt);
+/// What was given as the name of a place, and can't be one.
+QString wrongPlace(const std::string& said);
 /// A whole number of these bounds.
 QString wrongWhole(const QString& typed, std::int64_t least, std::int64_t most);
 

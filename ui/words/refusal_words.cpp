@@ -1,3 +1,4 @@
+#include "ui/words/entry_words.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -118,11 +119,14 @@ QString say(const shop::Refusal& refusal) {
         return Words::tr("Ribbed belts are counted in ribs, toothed belts are measured in mm (%1).")
             .arg(detail);
     case Why::BadQuantity:
-        return Words::tr("Say a whole number of belts from 1 on (%1).").arg(detail);
+        return Words::tr("“%1” can't be meant here. Belts are counted from 1 on, amounts are 0 or more, and "
+                         "no day is still "
+                         "to come.")
+            .arg(detail);
     case Why::BadWidth:
         return Words::tr("That width can't be used (%1). Check it.").arg(detail);
     case Why::CodeTaken:
-        return Words::tr("The code “%1” is given already.").arg(detail);
+        return wrongPlace(refusal.detail());
     case Why::ExtendedAlready:
         return Words::tr(
                    "%1 was inspected and extended once; that is all the storage standard allows. Scrap it.")

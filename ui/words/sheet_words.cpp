@@ -1,5 +1,6 @@
 #include "ui/words/sheet_words.h"
 
+#include "ui/words/entry_words.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -15,6 +16,9 @@ QString sayProblem(const shop::SheetFault& fault, shop::SheetFault::Problem prob
         return Words::tr("“%1” is none of sleeve, remnant, ready.").arg(said);
     case Problem::NoDay:
         return Words::tr("“%1” is no day; write 2026-03-31.").arg(said);
+    case Problem::FutureDay:
+        return Words::tr("“%1” is still to come: what is here was made and came before. Check the day.")
+            .arg(said);
     case Problem::CountRibs:
         return Words::tr("A ribbed belt is counted in ribs; leave its width empty.");
     case Problem::NoRibs:
@@ -23,8 +27,12 @@ QString sayProblem(const shop::SheetFault& fault, shop::SheetFault::Problem prob
         return Words::tr("It must be more than nothing.");
     case Problem::TooWide:
         return Words::tr("No cutter takes a piece over 5 m or 10 000 ribs.");
+    case Problem::TooDear:
+        return Words::tr("No sleeve costs as much. Check the amount.");
     case Problem::BadCount:
         return Words::tr("A whole number from 1 to %1 is needed.").arg(500);
+    case Problem::NoPlace:
+        return wrongPlace(fault.said);
     case Problem::UnknownCode:
         return Words::tr("The code “%1” is tied to no belt yet. Say the belt beside it once.").arg(said);
     }

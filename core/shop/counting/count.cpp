@@ -3,6 +3,7 @@
 #include "core/shop/counting/correct.h"
 #include "core/shop/demand.h"
 #include "core/shop/kept.h"
+#include "core/shop/limits.h"
 #include "core/store/upkeep.h"
 
 #include <algorithm>
@@ -93,6 +94,7 @@ namespace counting {
 store::CountId openAt(const Shop& shop, const std::string& place) {
     store::Counts counts{shop.connection};
     if (const std::optional<store::Count> open = counts.openAt(place)) return open->id;
+    demandPlace(shop, place);
     return counts.begin(place, shop.person, shop.now(), piecesAt(shop, place));
 }
 

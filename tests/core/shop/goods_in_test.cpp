@@ -176,6 +176,8 @@ TEST_CASE("Goods in with one bad line are refused as a whole", "[goods]") {
     };
     checkRefused(shop, Why::BadQuantity, with(cents(0), {}));
     checkRefused(shop, Why::BadQuantity, with(cents(-1), {good}));
+    checkRefused(shop, Why::BadQuantity,
+                 with(cents(0), {{.belt = shop.h8m1200, .extent = mm(3), .costEach = cents(-3000)}}));
     checkRefused(shop, Why::UnitMixed, with(cents(0), {good, {.belt = shop.pj1194, .extent = mm(3)}}));
     checkRefused(shop, Why::UnitMixed,
                  with(cents(0), {good, {.belt = shop.h8m1200, .extent = mm(3), .labelled = ribs(3)}}));

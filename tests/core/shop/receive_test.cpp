@@ -1,3 +1,4 @@
+#include "core/shop/limits.h"
 #include "tests/core/shop/shop_fixture.h"
 
 namespace riband::shop {
@@ -65,6 +66,11 @@ TEST_CASE("A delivery with one bad line is refused as a whole", "[receive]") {
     checkRefused(shop, Why::BadQuantity, with({.belt = shop.h8m1200, .sleeves = 0, .extent = mm(400)}));
     checkRefused(shop, Why::BadQuantity,
                  with({.belt = shop.h8m1200, .extent = mm(400), .costEach = Money::minor(-1)}));
+    checkRefused(
+        shop, Why::BadQuantity,
+        with({.belt = shop.h8m1200, .extent = mm(400), .made = lastMade(shop.shop) + std::chrono::days{1}}));
+    checkRefused(shop, Why::BadWidth, with({.belt = shop.h8m1200, .extent = mm(5'001)}));
+    checkRefused(shop, Why::BadWidth, with({.belt = shop.h8m1200, .extent = mm(400), .labelled = mm(5'001)}));
     checkRefused(shop, Why::NoSuchBelt,
                  with({.belt = {"ZZ9", Teeth{10}, Length::millimetres(100), ""}, .extent = mm(400)}));
 }

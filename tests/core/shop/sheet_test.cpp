@@ -78,9 +78,11 @@ TEST_CASE("Every bad field of every row is told with its line and column", "[she
                                       "T5 500,sleeve,,6,,,\n"
                                       "H8M 1203,sleeve,400,,,,\n"
                                       "H8M 1200,sleeve,0,,,,\n"
-                                      "H8M 1200,sleeve,6000,,,,\n");
+                                      "H8M 1200,sleeve,6000,,,,\n"
+                                      "H8M 1200,sleeve,400,,2099-02-01,-30,-1\n"
+                                      "H8M 1200,sleeve,400,,,100000000.01,501\n");
     REQUIRE(sheet.rows.size() == 1);
-    REQUIRE(sheet.faults.size() == 10);
+    REQUIRE(sheet.faults.size() == 15);
     CHECK(sheet.faults[0].line == 3);
     CHECK(problemIs(sheet.faults[0], Problem::NoDay));
     CHECK(sheet.faults[0].column == 4);
@@ -92,6 +94,23 @@ TEST_CASE("Every bad field of every row is told with its line and column", "[she
     CHECK(std::holds_alternative<belt::ReadFault>(sheet.faults[7].why));
     CHECK(problemIs(sheet.faults[8], Problem::Nothing));
     CHECK(problemIs(sheet.faults[9], Problem::TooWide));
+    CHECK(problemIs(sheet.faults[10], Problem::FutureDay));
+    CHECK(std::get<TextFault>(sheet.faults[11].why) == TextFault::Negative);
+    CHECK(problemIs(sheet.faults[12], Problem::BadCount));
+    CHECK(problemIs(sheet.faults[13], Problem::TooDear));
+    CHECK(problemIs(sheet.faults[14], Problem::BadCount));
+}
+
+TEST_CASE("A place of a table has a name in one line, and no code of the shop", "[sheet]") {
+    TestShop shop;
+    const std::string code = shop.at(shop.piece(shop.h8m1200, mm(400))).code;
+    const Sheet sheet =
+        sheetOf(shop, "belt,width_mm,place\nH8M 1200,400,\"A\nB\"\nH8M 1200,400," + code + "\nH8M 1200,400," +
+                          std::string(61, 'x') + "\nH8M 1200,400," + std::string(60, 'x') + "\n");
+    CHECK(sheet.rows.size() == 1);
+    REQUIRE(sheet.faults.size() == 3);
+    for (const SheetFault& fault : sheet.faults)
+        CHECK(problemIs(fault, Problem::NoPlace));
 }
 
 TEST_CASE("A supplier's code stands for its belt once it is tied to it", "[sheet]") {

@@ -1,0 +1,27 @@
+#include "core/shop/limits.h"
+
+#include "core/measure/code.h"
+#include "core/shop/demand.h"
+#include "core/shop/queries.h"
+
+#include <algorithm>
+
+namespace riband::shop {
+
+namespace {
+constexpr std::ptrdiff_t longestPlace = 60;
+} // namespace
+
+bool canBePlace(const Shop& shop, const std::string& place) {
+    const auto isControl = [](unsigned char c) { return c < 0x20 || c == 0x7f; };
+    const auto begins = [](unsigned char c) { return (c & 0xc0) != 0x80; }; // a character of UTF-8
+    return std::none_of(place.begin(), place.end(), isControl) &&
+           std::count_if(place.begin(), place.end(), begins) <= longestPlace &&
+           !(Code::read(place) && scan(shop, place).any());
+}
+
+void demandPlace(const Shop& shop, const std::string& place) {
+    if (!canBePlace(shop, place)) refuse(Refusal::Why::CodeTaken, place);
+}
+
+} // namespace riband::shop

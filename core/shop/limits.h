@@ -1,0 +1,24 @@
+#pragma once
+
+#include "core/shop/shop.h"
+
+namespace riband::shop {
+
+/// What no shop can have: a form, a table and the verbs refuse the same.
+
+/// No cutter takes a wider piece: 5 m, or 10 000 ribs.
+constexpr Extent widestPiece(Unit unit) {
+    return unit == Unit::Rib ? Extent{Ribs{10'000}} : Extent{Width::millimetres(5'000)};
+}
+constexpr Money dearestSleeve = Money::minor(10'000'000'000);
+/// What is there was made up to today, which is tomorrow already where the sun rises before the ledger's time
+/// (UTC).
+inline Date lastMade(const Shop& shop) { return dayOf(shop.now()) + std::chrono::days{1}; }
+
+/// A place has a name of at most 60 characters in one line that is no code of a piece, ticket or order of
+/// this shop; or none.
+bool canBePlace(const Shop& shop, const std::string& place);
+/// Refuses CodeTaken for what can't be one.
+void demandPlace(const Shop& shop, const std::string& place);
+
+} // namespace riband::shop
