@@ -233,6 +233,13 @@
 <context>
     <name>Words</name>
     <message numerus="yes">
+        <source>came %n days ago</source>
+        <translation>
+            <numerusform>came one day ago</numerusform>
+            <numerusform>came %n days ago</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>counted %n days ago</source>
         <translation>
             <numerusform>counted one day ago</numerusform>

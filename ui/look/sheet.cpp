@@ -104,6 +104,9 @@ QTableView::item:selected, QTreeView::item:selected, QListView::item:selected {
 QTableView::item:selected:active, QTreeView::item:selected:active, QListView::item:selected:active {
     background: @tab; color: @ink; border-bottom: 1px solid @cool;
 }
+QListView[rows="two"]::item { padding: 5px 8px; }
+QTableView[rows="close"] { font-size: 13px; }
+QTableView[rows="close"]::item { padding: 0 3px; min-height: 28px; }
 QHeaderView { background: @card; border: none; }
 QHeaderView::section {
     background: @card; color: @ink2; border: none; border-bottom: 2px solid @line; padding: 8px 8px;

@@ -77,6 +77,7 @@ QWidget* CountView::buildRight() {
     list_->setAccessibleName(tr("What nobody has seen yet"));
     list_->setFocusPolicy(Qt::NoFocus);
     list_->setWordWrap(true);
+    list_->setProperty("rows", "two");
     list_->setResizeMode(QListView::Adjust);
     list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     auto* frame = surface("sunk");

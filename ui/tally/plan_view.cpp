@@ -31,6 +31,7 @@ PlanView::PlanView(Session& session, QWidget* parent)
     list_->setAccessibleName(tr("What to count"));
     list_->setFocusPolicy(Qt::NoFocus); // the arrows come from the line
     list_->setWordWrap(true);
+    list_->setProperty("rows", "two");
     sum_->setWordWrap(true);
     auto* column = new QVBoxLayout{this};
     column->setContentsMargins(0, 0, 0, 0);

@@ -40,6 +40,7 @@ SettleView::SettleView(Session& session, QWidget* parent)
       count_{label({}, "part")}, head_{label({}, "head")}, what_{label({}, "strong")}, facts_{label(
                                                                                            {}, "remark")} {
     list_->setAccessibleName(tr("Differences to settle"));
+    list_->setProperty("rows", "two");
     auto* left = new QVBoxLayout;
     left->setSpacing(2 * step);
     left->addWidget(count_);
@@ -55,6 +56,7 @@ SettleView::SettleView(Session& session, QWidget* parent)
 QWidget* SettleView::buildRight() {
     proposals_->setAccessibleName(tr("What may have happened"));
     proposals_->setWordWrap(true);
+    proposals_->setProperty("rows", "two");
     proposals_->setFocusPolicy(Qt::NoFocus);
     what_->setWordWrap(true);
     auto* frame = surface("sunk");

@@ -4,6 +4,7 @@
 #include "core/measure/code.h"
 #include "core/measure/text.h"
 #include "ui/words/count_words.h"
+#include "ui/words/entry_words.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -59,6 +60,11 @@ std::optional<std::string> Tally::knownPlace(const QString& words) const {
     return std::nullopt;
 }
 
+std::optional<store::StockPiece> Tally::pieceOf(const QString& words) const {
+    const auto code = Code::read(words.toStdString());
+    return code ? store::Pieces{session_.shop().connection}.byCode(code->text()) : std::nullopt;
+}
+
 bool Tally::begin(const std::string& place) {
     if (!session_.attempt([&] { count_ = shop::beginCount(session_.shop(), place); })) return false;
     place_ = text(place);
@@ -69,6 +75,12 @@ bool Tally::begin(const std::string& place) {
 bool Tally::enterPlace(const QString& words) {
     if (words.isEmpty()) return tell(Tone::Warn, Words::tr("Scan the label of a place, or type its name."));
     if (const auto known = knownPlace(words)) return begin(*known);
+    if (const auto piece = pieceOf(words))
+        return tell(Tone::Warn, piece->place.empty()
+                                    ? Words::tr("%1 is a piece without a place. Scan the label of the place.")
+                                          .arg(text(piece->code))
+                                    : Words::tr("%1 is a piece, at home at %2. Scan the label of the place.")
+                                          .arg(text(piece->code), text(piece->place)));
     if (newPlace_ == words) return begin(words.toStdString());
     newPlace_ = words;
     return tell(Tone::Warn,
@@ -99,10 +111,30 @@ Unit Tally::unit() const {
     return profile ? profile->unit() : Unit::Micrometre;
 }
 
+/// It is no width but what would come after this piece: the next one, a belt without label, another place.
+bool Tally::goesOn(const QString& words) const {
+    return Code::read(words.toStdString()) || knownPlace(words) ||
+           belt::readBelt(words.toStdString(), session_.tables());
+}
+
+/// Who scans on says by it that this piece is there.
+bool Tally::thereAndNext(const QString& words) {
+    if (const auto code = Code::read(words.toStdString()); code && code->text() == piece_->code)
+        return tell(Tone::Plain, Words::tr("Scanned twice. Type its width, or scan the next piece."));
+    if (!noteWidth(std::nullopt)) return false;
+    if (piece_) return false; // it must be measured once more first
+    const Tone tone = tone_;
+    const QString said = said_;
+    if (!enterPiece(words)) return false;
+    if (said_.isEmpty()) tell(tone, said);
+    return true;
+}
+
 bool Tally::enterWidth(const QString& words) {
     if (words.isEmpty() && piece_) return noteWidth(std::nullopt);
     const auto read = readExtent(words.toStdString(), unit());
-    if (!read) return tell(Tone::Warn, say(read.reason()));
+    if (!read && piece_ && goesOn(words)) return thereAndNext(words);
+    if (!read) return tell(Tone::Warn, wrongExtent(words, unit()));
     return piece_ ? noteWidth(*read) : noteFind(*read);
 }
 

@@ -41,9 +41,12 @@ public:
 private:
     bool enterPlace(const QString& words);
     bool enterPiece(const QString& words);
+    bool goesOn(const QString& words) const;
+    bool thereAndNext(const QString& words);
     bool enterWidth(const QString& words);
     bool noteWidth(std::optional<Extent> measured);
     bool noteFind(Extent measured);
+    std::optional<store::StockPiece> pieceOf(const QString& words) const;
     bool begin(const std::string& place);
     std::optional<std::string> knownPlace(const QString& words) const;
     Unit unit() const;

@@ -136,9 +136,11 @@ QString say(const shop::counting::PlaceTask& task) {
 QString say(const shop::counting::PieceTask& task) {
     const char* const classes[] = {"A", "B", "C"};
     QStringList why{Words::tr("class %1").arg(QLatin1String(classes[static_cast<std::size_t>(task.of)]))};
-    why << (task.days ? Words::tr("counted %n days ago", nullptr, *task.days) : Words::tr("never counted"));
+    why << (task.asItCame ? Words::tr("came %n days ago", nullptr, *task.days)
+            : task.days   ? Words::tr("counted %n days ago", nullptr, *task.days)
+                          : Words::tr("never counted"));
     if (task.cuts > 0) why << Words::tr("cuts since: %1").arg(task.cuts);
-    why << Words::tr("in doubt: %1 %").arg(std::lround(100 * task.doubt));
+    why << Words::tr("in doubt: %1\u00a0%").arg(std::lround(100 * task.doubt));
     return why.join(QStringLiteral(" · "));
 }
 

@@ -33,8 +33,8 @@ void add(PlaceTask& task, const Candidate& candidate, Class of, const store::Cou
     task.seconds += candidate.ready ? secondsToSee : secondsToMeasure;
     const double gain = value * (candidate.doubt + (share >= 1 ? 0.1 * share : 0));
     task.gain += gain;
-    task.why.push_back(
-        {candidate.piece, of, candidate.doubt, candidate.days, share >= 1, candidate.cuts, gain});
+    task.why.push_back({candidate.piece, of, candidate.doubt, candidate.days, share >= 1, candidate.cuts,
+                        gain, candidate.asItCame});
 }
 
 std::vector<PlaceTask> tasksOf(const std::vector<Candidate>& candidates, const store::CountRules& rules) {

@@ -19,9 +19,10 @@ struct Candidate {
     Money value;             ///< what it cost, or could be sold for
     Money moved;             ///< its share of what its belt sold for in a year
     double doubt;            ///< that its book is wrong
-    std::optional<int> days; ///< since it was last counted; none: never
+    std::optional<int> days; ///< since it was last counted or measured as goods in; none: never
     bool ready;              ///< is looked at, not measured
     std::int64_t cuts = 0;   ///< recorded of it since it was last counted
+    bool asItCame = false;   ///< not counted or cut yet: `days` since it was measured as goods in
 };
 
 /// Why a piece is worth counting today.
@@ -33,6 +34,7 @@ struct PieceTask {
     bool overdue; ///< beyond the longest time of its class
     std::int64_t cuts;
     double gain;
+    bool asItCame = false; ///< `days` since it was measured as goods in, not since a count
 };
 
 /// A place to be counted today.

@@ -100,21 +100,23 @@ private:
                                     const counting::Doubt& doubt) const {
         const auto scanned = scans_.find(piece.id);
         const bool counted = scanned != scans_.end();
+        const bool asItCame = !counted && piece.kind == cutting::PieceKind::Sleeve;
         const Moment since = counted ? scanned->second.back().at : Moment{piece.received};
         const auto share = moved.find(piece.belt);
         const Exposure exposure = between(cutsOf(piece.id), since, now_);
-        return {.piece = piece.id,
-                .place = piece.place,
-                .value =
-                    piece.cost > Money::minor(0) ? piece.cost : belts_.at(piece.belt).price * piece.extent,
-                .moved = share == moved.end() ? Money::minor(0) : share->second,
-                .doubt = doubt.of(exposure),
-                .days = counted ? std::optional{static_cast<int>(
-                                      std::chrono::floor<std::chrono::days>(now_ - since).count())}
-                                : std::nullopt,
-                .ready = piece.kind == cutting::PieceKind::Ready,
-                .cuts = std::accumulate(exposure.cuts.begin(), exposure.cuts.end(), std::int64_t{0},
-                                        [](std::int64_t sum, const auto& of) { return sum + of.second; })};
+        return {
+            .piece = piece.id,
+            .place = piece.place,
+            .value = piece.cost > Money::minor(0) ? piece.cost : belts_.at(piece.belt).price * piece.extent,
+            .moved = share == moved.end() ? Money::minor(0) : share->second,
+            .doubt = doubt.of(exposure),
+            .days = counted || asItCame ? std::optional{static_cast<int>(
+                                              std::chrono::floor<std::chrono::days>(now_ - since).count())}
+                                        : std::nullopt,
+            .ready = piece.kind == cutting::PieceKind::Ready,
+            .cuts = std::accumulate(exposure.cuts.begin(), exposure.cuts.end(), std::int64_t{0},
+                                    [](std::int64_t sum, const auto& of) { return sum + of.second; }),
+            .asItCame = asItCame};
     }
 
     const Shop& shop_;

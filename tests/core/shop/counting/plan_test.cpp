@@ -124,6 +124,7 @@ TEST_CASE("The plan reads the shop: cuts raise the doubt of a piece, a count tak
     const store::PieceId cut = at("A1", 3'000);
     shop.cutAll(shop.order(shop.h8m1200, mm(30), 1));
     at("B2", 2'000);
+    move(shop.shop, shop.piece(shop.h8m1200, mm(400), cutting::PieceKind::Sleeve, 900'000), "C3");
     const auto doubtOf = [&](store::PieceId piece) {
         for (const Candidate& each : countOutlook(shop.shop).candidates)
             if (each.piece == piece) return each.doubt;
@@ -138,6 +139,8 @@ TEST_CASE("The plan reads the shop: cuts raise the doubt of a piece, a count tak
     CHECK(plan.front().why.front().cuts == 1);
     CHECK_FALSE(plan.front().why.front().days); // never counted
     CHECK(plan.front().why.front().overdue);
+    for (const PlaceTask& task : countToday(shop.shop, 60))
+        CHECK(task.place != "C3"); // measured as it came, today
     const store::CountId count = beginCount(shop.shop, "A1");
     note(shop.shop, count, cut, shop.at(cut).extent, store::Method::Calliper);
     CHECK(doubtOf(cut) < 0.001);
