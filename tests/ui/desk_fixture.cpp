@@ -111,7 +111,8 @@ void DeskWindow::answering(const std::function<void(QDialog&)>& answer) {
         look->deleteLater();
         look->stop();
         answer(*dialog);
-        if (dialog->isVisible()) dialog->reject(); // an answer that was refused must not hang the test
+        if (dialog->isVisible())
+            dialog->done(QDialog::Rejected); // an answer that was refused must not hang the test
     });
     look->start();
 }

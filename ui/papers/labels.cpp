@@ -59,7 +59,7 @@ void paint(QPainter& painter, const RemnantLabel& label, const store::ShopSettin
           QFont::DemiBold);
     paintWidthBoxes(painter, width, 16.2, label.extent.unit());
     paintLowerHalf(painter, width, label.code, 24,
-                   PaperWords::tr("born %1 · %2").arg(shown(label.born), text(shop.name)));
+                   PaperWords::tr("ages from %1 · %2").arg(shown(label.born), text(shop.name)));
 }
 
 QString customerLine(const BeltLabel& label) {

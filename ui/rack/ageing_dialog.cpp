@@ -87,6 +87,7 @@ void AgeingDialog::buildView() {
     column->addWidget(said_);
     column->addLayout(buttons);
     resize(1260, 640);
+    table_->setFocus();
 }
 
 void AgeingDialog::look() {

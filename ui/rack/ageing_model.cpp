@@ -53,9 +53,9 @@ AgeingModel::Row AgeingModel::rowOf(const shop::Burden& burden, const QString& w
     const store::StockPiece& piece = burden.piece;
     return {piece,
             false,
-            {text(piece.code), text(burden.belt), shown(piece.extent), text(piece.place),
-             tr("keeping costs %1").arg(shown(burden.keeping)), costOf(piece), worth, QString{},
-             saidOf(burden)},
+            {text(piece.code), text(burden.belt), shown(piece.extent), text(piece.place), QString{},
+             costOf(piece), worth, QString{},
+             tr("%1 (keeping it costs %2)", "advice").arg(saidOf(burden), shown(burden.keeping))},
             burden};
 }
 

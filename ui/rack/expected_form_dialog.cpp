@@ -1,12 +1,14 @@
 #include "ui/rack/expected_form_dialog.h"
 
+#include "ui/desk/field_words.h"
 #include "ui/desk/labels.h"
+#include "ui/desk/unsaved.h"
 #include "ui/look/key_button.h"
 #include "ui/look/look.h"
-#include "ui/look/sheet.h"
 #include "ui/rack/goods_line_form.h"
 #include "ui/rack/plain_table.h"
 #include "ui/rack/sheet_dialog.h"
+#include "ui/words/entry_words.h"
 #include "ui/words/report_words.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
@@ -22,12 +24,6 @@ namespace riband::ui {
 namespace {
 
 constexpr int FormWidth = 480;
-
-/// Empty, or a day.
-bool isDayOrNone(const QString& typed) {
-    return typed.trimmed().isEmpty() || readDate(typed.trimmed().toStdString());
-}
-
 } // namespace
 
 ExpectedFormDialog::ExpectedFormDialog(Session& session, std::optional<store::ExpectedDelivery> before,
@@ -37,11 +33,10 @@ ExpectedFormDialog::ExpectedFormDialog(Session& session, std::optional<store::Ex
                                                                               GoodsLineForm::For::Expected}},
       table_{plainTable(tr("Lines of the delivery"),
                         {tr("Belt"), tr("How many"), tr("Width"), tr("Cost of each"), tr("Has come")})},
-      sum_{label({}, "strong")}, fault_{label({}, "warn")} {
+      sum_{label({}, "strong")}, fault_{label({}, "warn")}, wrong_{new FieldWords} {
     setWindowTitle(before_ ? tr("Change an expected delivery") : tr("Expect a delivery"));
     buildView();
     connect(form_, &GoodsLineForm::edited, this, &ExpectedFormDialog::check);
-    connect(due_, &QLineEdit::textChanged, this, &ExpectedFormDialog::check);
     connect(table_, &QTableWidget::currentCellChanged, this, &ExpectedFormDialog::check);
     connect(&session_, &Session::warned, fault_, &QLabel::setText);
     if (before_) {
@@ -69,6 +64,8 @@ QWidget* ExpectedFormDialog::buildHead() {
     row(tr("&Number of the purchase"), reference_, "reference");
     row(tr("&Due on"), due_, "due");
     due_->setPlaceholderText(tr("day, if it is known"));
+    form->addRow(wrong_);
+    wrong_->watch(*due_, orEmpty([this](const QString& typed) { return wrongDay(typed, session_.today()); }));
     return box;
 }
 
@@ -79,7 +76,8 @@ QLayout* ExpectedFormDialog::buildLines() {
         connect(made, &KeyButton::clicked, this, does);
         return made;
     };
-    add_ = button(tr("Add the line"), Qt::Key_Return, KeyButton::Rank::Plain, &ExpectedFormDialog::addLine);
+    add_ = new KeyButton{tr("Add the line"), Qt::Key_Return, KeyButton::Rank::Plain};
+    connect(add_, &KeyButton::clicked, this, [this] { addLine(); });
     change_ =
         button(tr("Change the line"), Qt::Key_F2, KeyButton::Rank::Plain, &ExpectedFormDialog::changeLine);
     remove_ = button(tr("Take the line out"), Qt::CTRL | Qt::Key_Delete, KeyButton::Rank::Plain,
@@ -142,10 +140,7 @@ void ExpectedFormDialog::fill() {
 }
 
 void ExpectedFormDialog::check() {
-    setSheetProperty(*due_, "wrong",
-                     isDayOrNone(due_->text()) ? QStringLiteral("false") : QStringLiteral("true"));
-    const bool line = form_->line().has_value();
-    add_->setEnabled(line);
+    add_->setEnabled(!form_->isEmpty());
     if (const QString words = changed_ ? tr("Put the line back") : tr("Add the line");
         add_->text() != words) {
         add_->setText(words);
@@ -153,12 +148,13 @@ void ExpectedFormDialog::check() {
     }
     for (KeyButton* button : {change_, remove_})
         button->setEnabled(table_->currentRow() >= 0 && !changed_);
-    keep_->setEnabled(isDayOrNone(due_->text()) && (line || (!lines_.empty() && form_->isEmpty())));
+    keep_->setEnabled(!lines_.empty() || !form_->isEmpty());
 }
 
-void ExpectedFormDialog::addLine() {
-    const auto line = form_->line();
-    if (!line) return;
+bool ExpectedFormDialog::addLine() {
+    const auto line = form_->demand();
+    if (!line) return false;
+    touched_ = true;
     shop::ExpectedGoods goods{line->belt, line->sleeves, line->extent, line->costEach};
     if (changed_) {
         goods.position = lines_[*changed_].position;
@@ -168,12 +164,13 @@ void ExpectedFormDialog::addLine() {
     changed_.reset();
     form_->next();
     fill();
+    return true;
 }
 
 /// The line goes back into the form; what has come of it stays with it.
 void ExpectedFormDialog::changeLine() {
     const int row = table_->currentRow();
-    if (row < 0) return;
+    if (row < 0 || (!form_->isEmpty() && !addLine())) return; // what is typed stays
     changed_ = static_cast<std::size_t>(row);
     form_->show(lines_[*changed_]);
     form_->setFocus();
@@ -184,6 +181,7 @@ void ExpectedFormDialog::removeLine() {
     const int row = table_->currentRow();
     if (row < 0) return;
     lines_.erase(lines_.begin() + row);
+    touched_ = true;
     fill();
 }
 
@@ -192,12 +190,14 @@ void ExpectedFormDialog::fromFile() {
     if (dialog.exec() != QDialog::Accepted) return;
     for (const shop::Delivery& line : dialog.deliveries())
         lines_.push_back({line.belt, line.sleeves, line.extent, line.costEach});
+    touched_ = true;
     fill();
 }
 
 /// A line that is typed but not added yet belongs to it.
 void ExpectedFormDialog::keep() {
-    addLine();
+    if (!form_->isEmpty() && !addLine()) return;
+    if (lines_.empty() || !wrong_->demand()) return;
     const shop::Expectation expectation{supplier_->text().trimmed().toStdString(),
                                         reference_->text().trimmed().toStdString(),
                                         readDate(due_->text().trimmed().toStdString()), lines_};
@@ -208,6 +208,16 @@ void ExpectedFormDialog::keep() {
             shop::expect(session_.shop(), expectation);
     });
     if (done) accept();
+}
+
+bool ExpectedFormDialog::isTouched() const {
+    return touched_ || !form_->isEmpty() || supplier_->isModified() || reference_->isModified() ||
+           due_->isModified();
+}
+
+void ExpectedFormDialog::reject() {
+    if (isTouched() && !mayThrowAway(*this, tr("What you entered is not kept yet."))) return;
+    QDialog::reject();
 }
 
 } // namespace riband::ui

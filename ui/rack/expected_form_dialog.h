@@ -11,6 +11,7 @@ class QTableWidget;
 
 namespace riband::ui {
 
+class FieldWords;
 class GoodsLineForm;
 class KeyButton;
 
@@ -21,18 +22,20 @@ public:
     /// `before`: what it is now, if it is noted already.
     ExpectedFormDialog(Session& session, std::optional<store::ExpectedDelivery> before,
                        QWidget* parent = nullptr);
+    void reject() override;
 
 private:
     void buildView();
     QWidget* buildHead();
     QLayout* buildLines();
-    void addLine();
+    bool addLine();
     void changeLine();
     void removeLine();
     void fromFile();
     void fill();
     void check();
     void keep();
+    bool isTouched() const;
     std::int64_t arrivedOf(const shop::ExpectedGoods& line) const;
 
     Session& session_;
@@ -43,6 +46,8 @@ private:
     GoodsLineForm* form_;
     QTableWidget* table_;
     QLabel *sum_, *fault_;
+    FieldWords* wrong_;
+    bool touched_ = false; ///< lines are not what they were
     KeyButton *add_ = nullptr, *change_ = nullptr, *remove_ = nullptr, *keep_ = nullptr;
 };
 

@@ -1,14 +1,17 @@
 #include "ui/rack/goods_in_dialog.h"
 
 #include "core/measure/text.h"
+#include "core/shop/limits.h"
+#include "ui/desk/field_words.h"
 #include "ui/desk/labels.h"
 #include "ui/desk/paper_tray.h"
+#include "ui/desk/unsaved.h"
 #include "ui/look/key_button.h"
 #include "ui/look/look.h"
-#include "ui/look/sheet.h"
 #include "ui/rack/goods_line_form.h"
 #include "ui/rack/goods_lines_model.h"
 #include "ui/rack/sheet_dialog.h"
+#include "ui/words/entry_words.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -31,7 +34,7 @@ GoodsInDialog::GoodsInDialog(Session& session, QWidget* parent)
     : QDialog{parent}, session_{session}, supplier_{new QLineEdit},
       reference_{new QLineEdit}, freight_{new QLineEdit}, expected_{new QComboBox},
       form_{new GoodsLineForm{session}}, lines_{new GoodsLinesModel{session.currency(), this}},
-      table_{new QTableView}, sum_{label({}, "strong")}, done_{label({}, "gain")} {
+      table_{new QTableView}, sum_{label({}, "strong")}, done_{label({}, "gain")}, wrong_{new FieldWords} {
     setWindowTitle(tr("Goods in"));
     buildView();
     fillExpected();
@@ -55,6 +58,10 @@ QWidget* GoodsInDialog::buildHead() {
     row(tr("&Supplier"), supplier_, "supplier");
     row(tr("Delivery &note"), reference_, "reference");
     row(tr("&Freight, of all"), freight_, "freight");
+    form->addRow(wrong_);
+    wrong_->watch(*freight_, orEmpty([this](const QString& typed) {
+        return wrongAmount(typed, session_.currency(), shop::dearestSleeve);
+    }));
     return box;
 }
 
@@ -65,7 +72,8 @@ void GoodsInDialog::buildView() {
         connect(made, &KeyButton::clicked, this, does);
         return made;
     };
-    add_ = button(tr("Add the line"), Qt::Key_Return, KeyButton::Rank::Plain, &GoodsInDialog::addLine);
+    add_ = new KeyButton{tr("Add the line"), Qt::Key_Return, KeyButton::Rank::Plain};
+    connect(add_, &KeyButton::clicked, this, [this] { addLine(); });
     book_ = button(tr("Book all, and label"), Qt::Key_F9, KeyButton::Rank::Likely, &GoodsInDialog::book);
     auto* file = button(tr("From a file"), Qt::Key_F5, KeyButton::Rank::Plain, &GoodsInDialog::fromFile);
     table_->setModel(lines_);
@@ -122,6 +130,7 @@ void GoodsInDialog::fillExpected() {
 void GoodsInDialog::chooseExpected() {
     const int chosen = expected_->currentIndex() - 1;
     if (chosen < 0) return;
+    if (!form_->isEmpty() && !addLine()) return expected_->setCurrentIndex(0); // what is typed stays
     const store::ExpectedDelivery& delivery = waiting_[static_cast<std::size_t>(chosen)];
     supplier_->setText(text(delivery.supplier));
     session_.attempt([&] {
@@ -141,23 +150,22 @@ void GoodsInDialog::chooseExpected() {
 std::optional<Money> GoodsInDialog::freight() const {
     if (freight_->text().trimmed().isEmpty()) return Money::minor(0);
     const auto money = readMoney(freight_->text().toStdString(), session_.currency());
-    if (!money || *money < Money::minor(0)) return std::nullopt;
-    return *money;
+    return money && wrong_->right() ? std::optional{*money} : std::nullopt;
 }
 
 void GoodsInDialog::freightTyped() {
-    setSheetProperty(*freight_, "wrong", freight() ? QStringLiteral("false") : QStringLiteral("true"));
     lines_->setFreight(freight().value_or(Money::minor(0)));
     check();
 }
 
-void GoodsInDialog::addLine() {
-    const auto line = form_->line();
-    if (!line) return;
+bool GoodsInDialog::addLine() {
+    const auto line = form_->demand();
+    if (!line) return false;
     lines_->add(*line);
     done_->clear();
     form_->next();
     check();
+    return true;
 }
 
 void GoodsInDialog::fromFile() {
@@ -169,8 +177,8 @@ void GoodsInDialog::fromFile() {
 }
 
 void GoodsInDialog::check() {
-    add_->setEnabled(form_->line().has_value());
-    book_->setEnabled(freight() && (lines_->rowCount() > 0 || form_->line()));
+    add_->setEnabled(!form_->isEmpty());
+    book_->setEnabled(lines_->rowCount() > 0 || !form_->isEmpty());
     int sleeves = 0;
     for (const shop::Delivery& line : lines_->lines())
         sleeves += line.sleeves;
@@ -184,8 +192,8 @@ void GoodsInDialog::check() {
 
 /// A line that is typed but not added yet belongs to it.
 void GoodsInDialog::book() {
-    addLine();
-    if (lines_->rowCount() == 0) return;
+    if (!form_->isEmpty() && !addLine()) return;
+    if (lines_->rowCount() == 0 || !wrong_->demand()) return;
     shop::GoodsIn goods{supplier_->text().trimmed().toStdString(), reference_->text().trimmed().toStdString(),
                         freight().value_or(Money::minor(0)), std::nullopt, lines_->lines()};
     if (const int chosen = expected_->currentIndex() - 1; chosen >= 0)
@@ -201,6 +209,12 @@ void GoodsInDialog::book() {
     session_.touch();
     form_->setFocus();
     check();
+}
+
+void GoodsInDialog::reject() {
+    const int lines = lines_->rowCount() + (form_->isEmpty() ? 0 : 1);
+    if (lines > 0 && !mayThrowAway(*this, tr("Lines entered and not booked yet: %1.").arg(lines))) return;
+    QDialog::reject();
 }
 
 void GoodsInDialog::tellMislabelled(const shop::Received& received) {

@@ -12,6 +12,7 @@ class QTableView;
 
 namespace riband::ui {
 
+class FieldWords;
 class GoodsLineForm;
 class GoodsLinesModel;
 class KeyButton;
@@ -23,13 +24,14 @@ public:
     explicit GoodsInDialog(Session& session, QWidget* parent = nullptr);
     /// All that was booked while the dialog was open.
     const std::vector<store::PieceId>& received() const { return received_; }
+    void reject() override;
 
 private:
     void buildView();
     QWidget* buildHead();
     void fillExpected();
     void chooseExpected();
-    void addLine();
+    bool addLine();
     void fromFile();
     void freightTyped();
     void book();
@@ -44,6 +46,7 @@ private:
     GoodsLinesModel* lines_;
     QTableView* table_;
     QLabel *sum_, *done_;
+    FieldWords* wrong_;
     KeyButton *add_ = nullptr, *book_ = nullptr;
     std::vector<store::ExpectedDelivery> waiting_;
     std::vector<store::PieceId> received_;

@@ -3,10 +3,12 @@
 #include "core/belt/reader.h"
 #include "core/measure/text.h"
 #include "core/shop/kept.h"
+#include "core/shop/limits.h"
 #include "core/shop/place_advice.h"
+#include "ui/desk/field_words.h"
 #include "ui/desk/labels.h"
-#include "ui/look/sheet.h"
 #include "ui/rack/rack_words.h"
+#include "ui/words/entry_words.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -34,10 +36,6 @@ QStringList shownPlaces(store::Connection& connection) {
     return list;
 }
 
-void mark(QLineEdit& field, bool wrong) {
-    setSheetProperty(field, "wrong", wrong ? QStringLiteral("true") : QStringLiteral("false"));
-}
-
 /// What scanners read off a carton: long, without spaces, nearly all of it digits.
 bool looksScanned(const QString& text) {
     const auto digits = std::count_if(text.begin(), text.end(), [](QChar c) { return c.isDigit(); });
@@ -50,17 +48,48 @@ GoodsLineForm::GoodsLineForm(Session& session, For what, QWidget* parent)
     : QWidget{parent}, session_{session}, belt_{new QLineEdit}, width_{new QLineEdit},
       labelled_{new QLineEdit}, cost_{new QLineEdit}, batch_{new QLineEdit}, made_{new QLineEdit},
       place_{new QLineEdit}, count_{new QSpinBox}, kind_{new QComboBox},
-      understood_{label({}, "remark")}, advice_{label({}, "remark")} {
+      understood_{label({}, "remark")}, advice_{label({}, "remark")}, wrong_{new FieldWords} {
     buildView(what);
     connect(belt_, &QLineEdit::textChanged, this, &GoodsLineForm::understand);
-    connect(belt_, &QLineEdit::returnPressed, this, [this] { // a scanner ends with Enter
-        if (!known_ && looksScanned(belt_->text().trimmed())) next();
-    });
+    watchFields();
     for (QLineEdit* field : {width_, labelled_, cost_, made_})
         connect(field, &QLineEdit::textChanged, this, &GoodsLineForm::check);
     connect(width_, &QLineEdit::editingFinished, this, &GoodsLineForm::advise);
     connect(kind_, &QComboBox::currentIndexChanged, this, &GoodsLineForm::advise);
     understand();
+}
+
+void GoodsLineForm::watchFields() {
+    const auto width = [this](const QString& typed) { return wrongWidth(typed); };
+    wrong_->watch(*belt_, [this](const QString& typed) { return wrongBelt(typed); });
+    wrong_->watch(*width_, width);
+    wrong_->watch(*labelled_, orEmpty(width));
+    wrong_->watch(*cost_, orEmpty([this](const QString& typed) {
+        return wrongAmount(typed, session_.currency(), shop::dearestSleeve);
+    }));
+    wrong_->watch(*place_, [this](const QString& typed) {
+        bool can = true;
+        session_.attempt([&] { can = shop::canBePlace(session_.shop(), typed.toStdString()); });
+        return can ? QString{} : wrongPlace(typed.toStdString());
+    });
+    wrong_->watch(*made_, orEmpty([this](const QString& typed) {
+        return wrongDay(typed, session_.today(), shop::lastMade(session_.shop()));
+    }));
+}
+
+QString GoodsLineForm::wrongBelt(const QString& typed) const {
+    if (known_) return {};
+    if (typed.isEmpty())
+        return tr("Type profile and length, for example H8M 1200, or scan the supplier's label.");
+    if (looksScanned(typed))
+        return tr("The code is tied to no belt yet. Press Enter, then say the belt once.");
+    const auto read = belt::readBelt(typed.toStdString(), session_.tables());
+    return read ? QString{} : say(read.reason(), session_.tables());
+}
+
+/// Judged once the belt is known: it says whether ribs are counted.
+QString GoodsLineForm::wrongWidth(const QString& typed) const {
+    return unit() ? ui::wrongExtent(typed, *unit(), shop::widestPiece(*unit())) : QString{};
 }
 
 void GoodsLineForm::addRow(QFormLayout& form, const QString& name, QWidget* field, const char* object) {
@@ -70,9 +99,10 @@ void GoodsLineForm::addRow(QFormLayout& form, const QString& name, QWidget* fiel
 }
 
 void GoodsLineForm::buildView(For what) {
-    belt_->setPlaceholderText(tr("belt without width, or scan the supplier's label"));
-    made_->setPlaceholderText(tr("day on the sleeve, if known"));
-    labelled_->setPlaceholderText(tr("only where the tape says something else"));
+    belt_->setPlaceholderText(tr("type it, or scan its label"));
+    made_->setPlaceholderText(tr("day, if known"));
+    labelled_->setPlaceholderText(tr("if not what was measured"));
+    setFocusProxy(belt_);
     count_->setRange(1, MostSleeves);
     for (const auto kind :
          {cutting::PieceKind::Sleeve, cutting::PieceKind::Remnant, cutting::PieceKind::Ready})
@@ -96,6 +126,7 @@ void GoodsLineForm::buildView(For what) {
     addRow(*form, tr("&Place"), place_, "place");
     form->addRow(QString{}, advice_);
     addRow(*form, tr("&Kind"), kind_, "kind");
+    form->addRow(wrong_);
     if (what == For::Arrived) return;
     for (QWidget* field : std::initializer_list<QWidget*>{labelled_, batch_, made_, place_, advice_, kind_})
         form->setRowVisible(field, false);
@@ -105,7 +136,6 @@ void GoodsLineForm::understand() {
     known_.reset();
     const QString typed = belt_->text().trimmed();
     if (typed.isEmpty()) {
-        mark(*belt_, false);
         understood_->setText(
             code_.isEmpty() ? QString{} : tr("Say the belt: the code %1 will be tied to it.").arg(code_));
         return check();
@@ -119,11 +149,9 @@ void GoodsLineForm::understand() {
         std::optional<shop::KnownCode> meaning;
         session_.attempt([&] { meaning = shop::knownCode(session_.shop(), typed.toStdString()); });
         if (meaning) return scanned(*meaning, typed);
-        understood_->setText(tr("The code is tied to no belt yet. Press Enter, then say the belt once."));
-    } else
-        understood_->setText(say(read.reason(), session_.tables()));
+    }
+    if (!known_) understood_->clear();
     if (known_ && !width_->isModified()) width_->setText(shownNumber(session_.tables().usualSleeve(*known_)));
-    mark(*belt_, !known_);
     advise();
     check();
 }
@@ -152,22 +180,24 @@ void GoodsLineForm::advise() {
     place_->setText(sure ? text(places.front().place) : QString{});
 }
 
-std::optional<Extent> GoodsLineForm::extentIn(const QLineEdit& field) const {
+std::optional<Unit> GoodsLineForm::unit() const {
     const belt::Profile* profile = known_ ? session_.tables().profile(known_->profile) : nullptr;
-    if (!profile) return std::nullopt;
-    const auto extent = readExtent(field.text().toStdString(), profile->unit());
+    return profile ? std::optional{profile->unit()} : std::nullopt;
+}
+
+std::optional<Extent> GoodsLineForm::extentIn(const QLineEdit& field) const {
+    if (!unit()) return std::nullopt;
+    const auto extent = readExtent(field.text().toStdString(), *unit());
     if (!extent || extent->isNone()) return std::nullopt;
     return *extent;
 }
 
 std::optional<shop::Delivery> GoodsLineForm::line() const {
+    if (!wrong_->right()) return std::nullopt;
     const auto extent = extentIn(*width_);
     const auto labelled = extentIn(*labelled_);
     const auto cost = readMoney(cost_->text().toStdString(), session_.currency());
     const auto made = readDate(made_->text().trimmed().toStdString());
-    const auto empty = [](const QLineEdit* field) { return field->text().trimmed().isEmpty(); };
-    if (!extent || (!labelled && !empty(labelled_)) || (!cost && !empty(cost_)) || (!made && !empty(made_)))
-        return std::nullopt;
     return shop::Delivery{.belt = *known_,
                           .sleeves = count_->value(),
                           .extent = *extent,
@@ -180,14 +210,18 @@ std::optional<shop::Delivery> GoodsLineForm::line() const {
                           .supplierCode = code_.toStdString()};
 }
 
+std::optional<shop::Delivery> GoodsLineForm::demand() {
+    if (!known_ && looksScanned(belt_->text().trimmed())) {
+        next();
+        return std::nullopt;
+    }
+    return wrong_->demand() ? line() : std::nullopt;
+}
+
 bool GoodsLineForm::isEmpty() const { return belt_->text().trimmed().isEmpty(); }
 
 void GoodsLineForm::check() {
-    const QString made = made_->text().trimmed(), cost = cost_->text().trimmed();
-    mark(*made_, !made.isEmpty() && !readDate(made.toStdString()));
-    mark(*cost_, !cost.isEmpty() && !readMoney(cost.toStdString(), session_.currency()));
-    mark(*width_, known_ && !extentIn(*width_));
-    mark(*labelled_, !labelled_->text().trimmed().isEmpty() && !extentIn(*labelled_));
+    wrong_->look();
     emit edited();
 }
 
@@ -211,6 +245,7 @@ void GoodsLineForm::next() {
     }
     count_->setValue(1);
     advice_->clear();
+    wrong_->begin();
     understand();
     belt_->setFocus();
 }

@@ -14,6 +14,8 @@ class QSpinBox;
 
 namespace riband::ui {
 
+class FieldWords;
+
 /// One line of a delivery: so many like sleeves of one belt, typed, scanned off the supplier's label, or
 /// both.
 class GoodsLineForm final : public QWidget {
@@ -24,6 +26,9 @@ public:
     explicit GoodsLineForm(Session& session, For what = For::Arrived, QWidget* parent = nullptr);
     /// What is typed, if all of it is right.
     std::optional<shop::Delivery> line() const;
+    /// Somebody wants the line: as `line`, but what is wrong is said. A code that is tied to no belt yet
+    /// waits for its belt then.
+    std::optional<shop::Delivery> demand();
     bool isEmpty() const;
     /// Fills it with so many sleeves that are expected.
     void show(const shop::ExpectedGoods& goods);
@@ -39,6 +44,10 @@ private:
     void scanned(const shop::KnownCode& known, const QString& code);
     void advise();
     void check();
+    void watchFields();
+    QString wrongBelt(const QString& typed) const;
+    QString wrongWidth(const QString& typed) const;
+    std::optional<Unit> unit() const;
     std::optional<Extent> extentIn(const QLineEdit& field) const;
 
     Session& session_;
@@ -46,6 +55,7 @@ private:
     QSpinBox* count_;
     QComboBox* kind_;
     QLabel *understood_, *advice_;
+    FieldWords* wrong_;
     std::optional<belt::Belt> known_;
     QString code_; ///< of the supplier, that the line is tied to
 };

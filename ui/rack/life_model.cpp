@@ -28,11 +28,20 @@ QString signedCount(Unit unit, std::int64_t count) {
     return (count < 0 ? QStringLiteral("−") : QStringLiteral("+")) + size;
 }
 
+/// An act on several pieces, as a delivery is: what this one gives and takes balances by itself.
+bool standsAlone(const store::Movement& movement, store::PieceId piece) {
+    std::int64_t sum = 0;
+    for (const auto& posting : movement.postings())
+        if (posting.piece == piece) sum += posting.amount;
+    return sum == 0;
+}
+
 /// Where the width came from or went to, as far as this piece tells.
 QString whereTo(const store::Movement& movement, store::PieceId piece, Unit unit) {
     QStringList parts;
+    const bool alone = standsAlone(movement, piece);
     for (const auto& posting : movement.postings()) {
-        if (ofPiece(posting, piece) || posting.amount == 0) continue;
+        if (ofPiece(posting, piece) || posting.amount == 0 || (alone && posting.piece != piece)) continue;
         const std::int64_t size = posting.amount < 0 ? -posting.amount : posting.amount;
         QString part = say(posting.account) + QLatin1Char(' ') + shown(Extent::of(unit, size));
         if (posting.reason) part += QStringLiteral(" (%1)").arg(say(*posting.reason));

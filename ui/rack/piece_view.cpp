@@ -27,6 +27,7 @@ PieceView::PieceView(QWidget* parent)
 void PieceView::buildView() {
     facts_->setWordWrap(true);
     lifeView_->setModel(life_);
+    lifeView_->setProperty("rows", "close");
     lifeView_->setAccessibleName(tr("Life of the piece"));
     lifeView_->verticalHeader()->hide();
     lifeView_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
@@ -38,7 +39,7 @@ void PieceView::buildView() {
     lifeView_->setWordWrap(true);
     lifeView_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     lifeView_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    band_->setMinimumHeight(110);
+    band_->setMinimumHeight(92);
     auto* column = new QVBoxLayout{this};
     column->setContentsMargins(4 * step, 3 * step, 4 * step, 3 * step);
     column->setSpacing(2 * step);
@@ -48,7 +49,6 @@ void PieceView::buildView() {
     worth_->setWordWrap(true);
     column->addWidget(worth_);
     column->addWidget(band_);
-    column->addWidget(label(tr("Its life"), "part"));
     column->addWidget(lifeView_, 1);
 }
 
@@ -83,6 +83,7 @@ void PieceView::show(const shop::RackRow& row, const std::string& parent, const 
     showWorth(worth, piece);
     band_->show(pictureOf(piece));
     life_->setLife(piece.id, piece.extent.unit(), life, upkeep);
+    lifeView_->scrollToBottom(); // what was done last is looked for first
 }
 
 void PieceView::showWorth(const RackModel::Worth& worth, const store::StockPiece& piece) {

@@ -12,6 +12,7 @@
 #include "ui/rack/life_model.h"
 #include "ui/rack/piece_view.h"
 #include "ui/rack/rack_filter.h"
+#include "ui/rack/rack_words.h"
 #include "ui/rack/scan_move_dialog.h"
 #include "ui/rack/scrap_dialog.h"
 #include "ui/rack/sheet_dialog.h"
@@ -54,7 +55,7 @@ void RackPage::scrapPiece() {
 void RackPage::splitPiece() {
     if (!current()) return;
     const store::StockPiece piece = current()->piece;
-    SplitDialog dialog{piece, this};
+    SplitDialog dialog{piece, session_.settings().rulesFor(piece.extent.unit()).stub, this};
     std::optional<store::PieceId> made;
     do {
         if (dialog.exec() != QDialog::Accepted) return;
@@ -83,16 +84,22 @@ void RackPage::undoAct() {
     const store::PieceId piece = current()->piece.id;
     const LifeModel::Act act = view_->life().actAt(row);
     const auto cell = [&](int column) { return view_->life().index(row, column).data().toString(); };
+    const QString what = tr("%1, %2 %3, %4", "day, act, change, where")
+                             .arg(cell(LifeModel::DayColumn), cell(LifeModel::ActColumn),
+                                  cell(LifeModel::ChangeColumn), cell(LifeModel::WhereColumn));
     if (!act.movement && !act.move) return session_.tell(tr("This moved nothing: there is nothing to undo."));
     if (act.movement) {
         std::optional<shop::Refusal> why;
-        if (!session_.attempt([&] { why = shop::whyNotUndone(session_.shop(), *act.movement); })) return;
-        if (why) return session_.warn(say(*why));
+        store::Act kind{};
+        if (!session_.attempt([&] {
+                why = shop::whyNotUndone(session_.shop(), *act.movement);
+                kind = store::Ledger{session_.shop().connection}.at(*act.movement).movement.about().act;
+            }))
+            return;
+        if (why) return session_.warn(tr("This stays: %1. %2", "act, why").arg(what, whyItStays(kind, *why)));
     }
     QMessageBox ask{QMessageBox::Question, tr("Undo"),
-                    tr("Undo this? %1, %2 %3, %4. The book keeps both, the act and what undoes it.")
-                        .arg(cell(LifeModel::DayColumn), cell(LifeModel::ActColumn),
-                             cell(LifeModel::ChangeColumn), cell(LifeModel::WhereColumn)),
+                    tr("Undo this? %1. The book keeps both, the act and what undoes it.").arg(what),
                     QMessageBox::Ok | QMessageBox::Cancel, this};
     ask.setDefaultButton(QMessageBox::Ok);
     if (ask.exec() != QMessageBox::Ok) return;

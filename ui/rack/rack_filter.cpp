@@ -33,6 +33,11 @@ bool RackFilter::filterAcceptsRow(int row, const QModelIndex&) const {
 }
 
 bool RackFilter::lessThan(const QModelIndex& left, const QModelIndex& right) const {
+    if (left.column() == RackModel::WorthColumn) { // what has no worth stands last, whichever way round
+        const bool known = model_->worth(left.row()).worth.has_value();
+        if (known != model_->worth(right.row()).worth.has_value())
+            return sortOrder() == Qt::AscendingOrder ? known : !known;
+    }
     return model_->less(left.row(), right.row(), left.column());
 }
 

@@ -26,7 +26,9 @@
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <array>
+#include <iterator>
 #include <set>
 
 namespace riband::ui {
@@ -50,6 +52,7 @@ RackPage::RackPage(Session& session, QWidget* parent)
         showWorth();
     });
     connect(worths_, &RackWorths::finished, filter_, &RackFilter::sortWorths);
+    connect(table_->horizontalHeader(), &QHeaderView::sortIndicatorChanged, this, &RackPage::showCount);
     connect(table_->verticalScrollBar(), &QScrollBar::valueChanged, this, &RackPage::seePieces);
     connect(table_->selectionModel(), &QItemSelectionModel::currentChanged, this, &RackPage::showCurrent);
 }
@@ -73,6 +76,7 @@ void RackPage::buildActions() {
     family_ = act(tr("Family"), Qt::Key_F9, &RackPage::showFamily);
     ageing_ = act(tr("Ageing"), Qt::Key_F10, &RackPage::showAgeing);
     takeOver_ = act(tr("Take over a stock"), Qt::CTRL | Qt::Key_O, &RackPage::takeOverStock);
+    act(tr("Sort by the next column"), Qt::Key_F5, &RackPage::sortNext);
     save_ = act(tr("Save the list"), Qt::CTRL | Qt::Key_E, &RackPage::saveShownList);
 }
 
@@ -80,10 +84,10 @@ void RackPage::buildView() {
     auto* row = new QHBoxLayout{this};
     row->setContentsMargins(5 * step, 5 * step, 5 * step, 5 * step);
     row->setSpacing(6 * step);
-    row->addWidget(buildList(), 1);
+    row->addWidget(buildList(), 3);
     auto* right = new QVBoxLayout;
     right->setSpacing(2 * step);
-    view_->setFixedWidth(DetailWidth);
+    view_->setMinimumWidth(DetailWidth);
     right->addWidget(view_, 1);
     right->addLayout(buildActs());
     auto* goods = new QHBoxLayout;
@@ -91,7 +95,7 @@ void RackPage::buildView() {
     goods->addWidget(new KeyButton{expected_}, 1);
     goods->addWidget(new KeyButton{goodsIn_, KeyButton::Rank::Likely}, 2);
     right->addLayout(goods);
-    row->addLayout(right);
+    row->addLayout(right, 2);
 }
 
 QLayout* RackPage::buildActs() {
@@ -152,7 +156,7 @@ void RackPage::sizeColumns() {
         {RackModel::ReservedColumn, shown(width)},
         {RackModel::KindColumn, say(cutting::PieceKind::Remnant)},
         {RackModel::PlaceColumn, QStringLiteral("B3-22")},
-        {RackModel::AgeColumn, daysOld(444)}};
+        {RackModel::AgeColumn, daysOld(8888)}};
     constexpr int margins = 24;
     const QFontMetrics words = table_->fontMetrics(), heads = header.fontMetrics();
     for (const auto& [column, usually] : usual) {
@@ -171,7 +175,8 @@ QString RackPage::help() const {
         "books goods in, "
         "Shift+F8 notes what is expected, "
         "F6 moves many by "
-        "scanner, F9 shows all that became of a sleeve, Ctrl+Z undoes what is chosen in its life.");
+        "scanner, F5 sorts by the next column: what is worth least, is narrowest, is oldest comes first. "
+        "F9 shows all that became of a sleeve, Ctrl+Z undoes what is chosen in its life.");
 }
 
 void RackPage::refresh() {
@@ -207,12 +212,35 @@ void RackPage::filter(const QString& words) {
     if (!wanted.empty())
         session_.attempt([&] { pieces = store::findPieces(session_.shop().connection, wanted); });
     filter_->setFound(pieces);
-    const int found = filter_->rowCount();
-    count_->setText(found == model_->rowCount()
-                        ? tr("%Ln pieces", nullptr, found)
-                        : tr("%1 of %Ln pieces", nullptr, model_->rowCount()).arg(QLocale().toString(found)));
+    showCount();
     choose(std::max(0, table_->currentIndex().row()));
     seePieces();
+}
+
+void RackPage::showCount() {
+    const int found = filter_->rowCount();
+    const QString pieces =
+        found == model_->rowCount()
+            ? tr("%Ln pieces", nullptr, found)
+            : tr("%1 of %Ln pieces", nullptr, model_->rowCount()).arg(QLocale().toString(found));
+    const QString head =
+        model_->headerData(filter_->sortColumn(), Qt::Horizontal, Qt::DisplayRole).toString();
+    count_->setText(filter_->sortOrder() == Qt::AscendingOrder
+                        ? tr("%1 · by %2, upwards (F5)", "pieces, column").arg(pieces, head)
+                        : tr("%1 · by %2, downwards (F5)", "pieces, column").arg(pieces, head));
+}
+
+/// By what one looks for: what is worth least, what is narrow, what is old come first.
+void RackPage::sortNext() {
+    constexpr std::pair<int, Qt::SortOrder> turns[] = {
+        {RackModel::BeltColumn, Qt::AscendingOrder},  {RackModel::WorthColumn, Qt::AscendingOrder},
+        {RackModel::WidthColumn, Qt::AscendingOrder}, {RackModel::AgeColumn, Qt::DescendingOrder},
+        {RackModel::PlaceColumn, Qt::AscendingOrder}, {RackModel::CodeColumn, Qt::AscendingOrder}};
+    const auto* now = std::find_if(std::begin(turns), std::end(turns),
+                                   [this](const auto& turn) { return turn.first == filter_->sortColumn(); });
+    const auto* next = now == std::end(turns) || now + 1 == std::end(turns) ? std::begin(turns) : now + 1;
+    table_->sortByColumn(next->first, next->second);
+    choose(0);
 }
 
 /// The worth of what can be seen is found first.

@@ -35,6 +35,8 @@ protected:
 
 private:
     void buildActions();
+    void sortNext();
+    void showCount();
     QAction* act(const QString& name, const QKeySequence& key, void (RackPage::*does)());
     void buildView();
     QWidget* buildList();

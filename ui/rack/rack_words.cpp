@@ -1,5 +1,6 @@
 #include "ui/rack/rack_words.h"
 
+#include "core/measure/code.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -64,6 +65,38 @@ QString briefly(const shop::Reason::Kept& kept) {
 }
 
 QString daysOld(int days) { return RackWords::tr("%1 d", "days").arg(days); }
+
+QString whyItStays(store::Act act, const shop::Refusal& why) {
+    using Why = shop::Refusal::Why;
+    const QString detail = text(why.detail());
+    if (why.why() == Why::AlreadyDone) {
+        const auto code = Code::read(why.detail());
+        if (code && code->kind() == CodeKind::Piece)
+            return RackWords::tr(
+                       "Something else was done with %1 since. Choose that in its life and undo it first.")
+                .arg(detail);
+        return RackWords::tr(
+                   "The order %1 is handed over or cancelled, so its belts stay cut. If the rack holds "
+                   "something else than the book, count the piece (Tally).")
+            .arg(detail);
+    }
+    if (why.why() != Why::ActStays) return say(why);
+    switch (act) {
+    case store::Act::Correct:
+    case store::Act::Cut:
+        return RackWords::tr(
+            "A count booked it. Count the piece again (Tally), or take the settlement back there.");
+    case store::Act::Miscut:
+    case store::Act::Scrap:
+        return RackWords::tr(
+            "What is spoiled is spoiled. If the rack holds something else than the book, count the "
+            "piece (Tally).");
+    case store::Act::Undo:
+        return RackWords::tr("It undid a mistake. Do the act again as it should be.");
+    default:
+        return RackWords::tr("It belongs to an order: scan the order and change it there.");
+    }
+}
 
 std::vector<std::string> searchWordsOf(const QString& typed) {
     std::vector<std::string> words;

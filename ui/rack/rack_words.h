@@ -18,6 +18,8 @@ QString saidOf(const shop::Burden& burden);
 QString briefly(const shop::Reason::Kept& kept);
 /// "102 d", where there is little room.
 QString daysOld(int days);
+/// Why an act stays in the book, and what to do instead.
+QString whyItStays(store::Act act, const shop::Refusal& why);
 /// The typed words as the index knows them: a kind by the word of the screen becomes that of the index.
 std::vector<std::string> searchWordsOf(const QString& typed);
 

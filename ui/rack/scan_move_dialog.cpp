@@ -1,6 +1,7 @@
 #include "ui/rack/scan_move_dialog.h"
 
 #include "core/measure/code.h"
+#include "core/shop/limits.h"
 #include "core/shop/place_advice.h"
 #include "core/shop/stock.h"
 #include "core/shop/undo.h"
@@ -9,6 +10,7 @@
 #include "ui/look/look.h"
 #include "ui/rack/rack_words.h"
 #include "ui/rack/undo_key.h"
+#include "ui/words/entry_words.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -17,7 +19,14 @@
 #include <QListWidget>
 #include <QVBoxLayout>
 
+#include <algorithm>
+#include <utility>
+
 namespace riband::ui {
+
+namespace {
+constexpr qsizetype MostNamed = 4; ///< at once, in figures that are read from afar
+} // namespace
 
 ScanMoveDialog::ScanMoveDialog(Session& session, std::optional<store::PieceId> first, QWidget* parent)
     : QDialog{parent}, session_{session}, scan_{new QLineEdit}, in_hand_{label({}, "total")},
@@ -25,7 +34,8 @@ ScanMoveDialog::ScanMoveDialog(Session& session, std::optional<store::PieceId> f
     setWindowTitle(tr("Move pieces"));
     setMinimumSize(640, 560);
     buildView();
-    if (first) session_.attempt([&] { piece_ = store::Pieces{session_.shop().connection}.at(*first); });
+    if (first) session_.attempt([&] { hand_ = {store::Pieces{session_.shop().connection}.at(*first)}; });
+    offered_ = !hand_.empty();
     ask();
 }
 
@@ -76,19 +86,45 @@ void ScanMoveDialog::scanned() {
 }
 
 void ScanMoveDialog::pieceScanned(const store::StockPiece& piece) {
-    if (place_ && !piece_) return put(piece, *place_);
-    piece_ = piece;
-    place_.reset();
+    newPlace_.clear();
+    if (place_) {
+        put(piece, *place_);
+        return ask();
+    }
+    if (std::exchange(offered_, false)) hand_.clear();
+    std::erase_if(hand_, [&](const store::StockPiece& each) { return each.id == piece.id; });
+    hand_.push_back(piece); // several may be taken in the hand for one place
     ask();
 }
 
-void ScanMoveDialog::placeScanned(const std::string& place) {
-    if (piece_) {
-        const store::StockPiece piece = *piece_;
-        piece_.reset();
-        return put(piece, place);
+/// A new place is named twice: a label that was read wrong, or a word that was mistyped, is none.
+bool ScanMoveDialog::isPlace(const std::string& place) {
+    std::vector<std::string> known;
+    bool can = false;
+    if (!session_.attempt([&] {
+            can = shop::canBePlace(session_.shop(), place);
+            known = store::Pieces{session_.shop().connection}.places();
+        }))
+        return false;
+    if (!can) {
+        asks_->setText(wrongPlace(place));
+        return false;
     }
-    place_ = place;
+    if (std::find(known.begin(), known.end(), place) != known.end() || newPlace_ == place) return true;
+    newPlace_ = place;
+    asks_->setText(
+        tr("“%1” is no code of a piece, and no place yet. Enter it once more if it is a new place.")
+            .arg(text(place)));
+    return false;
+}
+
+void ScanMoveDialog::placeScanned(const std::string& place) {
+    if (!isPlace(place)) return;
+    newPlace_.clear();
+    if (hand_.empty()) place_ = place;
+    for (const store::StockPiece& piece : std::exchange(hand_, {}))
+        put(piece, place);
+    offered_ = false;
     ask();
 }
 
@@ -99,7 +135,6 @@ void ScanMoveDialog::put(const store::StockPiece& piece, const std::string& plac
         ++moved_;
         session_.touch();
     }
-    ask();
 }
 
 void ScanMoveDialog::back() {
@@ -112,19 +147,27 @@ void ScanMoveDialog::back() {
 }
 
 void ScanMoveDialog::ask() {
-    in_hand_->setText(piece_ ? text(piece_->code) : place_ ? text(*place_) : QStringLiteral("–"));
-    asks_->setText(piece_   ? tr("Now scan its place.")
-                   : place_ ? tr("Scan the pieces that go there, or another place.")
-                            : tr("Scan a piece, or the place of several."));
+    QStringList codes;
+    for (const store::StockPiece& piece : hand_)
+        codes << text(piece.code);
+    in_hand_->setText(codes.size() > MostNamed ? tr("%1 and more: %2").arg(codes.back()).arg(codes.size() - 1)
+                      : !codes.isEmpty()       ? codes.join(QLatin1Char(' '))
+                      : place_                 ? text(*place_)
+                                               : QStringLiteral("–"));
+    asks_->setText(hand_.size() > 1 ? tr("Now scan their place, or one more piece.")
+                   : !hand_.empty() ? tr("Now scan its place, or one more piece.")
+                   : place_         ? tr("Scan the pieces that go there, or another place.")
+                                    : tr("Scan a piece, or the place of several."));
     advice_->clear();
-    if (!piece_) return;
+    if (hand_.empty()) return;
     session_.attempt([&] {
-        const auto belt = store::Catalogue{session_.shop().connection}.at(piece_->belt);
+        const store::StockPiece& piece = hand_.back();
+        const auto belt = store::Catalogue{session_.shop().connection}.at(piece.belt);
         advice_->setText(
             tr("%1, %2 · now at %3 · %4")
-                .arg(text(belt.designation), shown(piece_->extent),
-                     piece_->place.empty() ? tr("no place") : text(piece_->place),
-                     saidOf(shop::advisePlaces(session_.shop(), belt, piece_->kind, piece_->extent))));
+                .arg(text(belt.designation), shown(piece.extent),
+                     piece.place.empty() ? tr("no place") : text(piece.place),
+                     saidOf(shop::advisePlaces(session_.shop(), belt, piece.kind, piece.extent))));
     });
 }
 

@@ -24,6 +24,7 @@ private:
     void scanned();
     void pieceScanned(const store::StockPiece& piece);
     void placeScanned(const std::string& place);
+    bool isPlace(const std::string& place);
     void put(const store::StockPiece& piece, const std::string& place);
     void back();
     void ask();
@@ -32,8 +33,10 @@ private:
     QLineEdit* scan_;
     QLabel *in_hand_, *asks_, *advice_;
     QListWidget* list_;
-    std::optional<store::StockPiece> piece_;
+    std::vector<store::StockPiece> hand_;
+    bool offered_ = false;             ///< what is in the hand was marked on the page, not scanned
     std::optional<std::string> place_; ///< of a row of pieces that go there
+    std::string newPlace_;             ///< named once: a second time makes it one
     std::vector<store::PieceId> done_;
     int moved_ = 0;
 };

@@ -1,6 +1,8 @@
 #include "ui/rack/scrap_dialog.h"
 
 #include "core/measure/text.h"
+#include "ui/desk/field_words.h"
+#include "ui/words/entry_words.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -13,9 +15,13 @@
 
 namespace riband::ui {
 
+namespace {
+constexpr std::int64_t MostGrams = 1'000'000; // nothing on a rack weighs a ton
+} // namespace
+
 ScrapDialog::ScrapDialog(const store::StockPiece& piece, QWidget* parent)
     : QDialog{parent}, piece_{piece}, extent_{new QLineEdit{shownNumber(piece.extent)}}, note_{new QLineEdit},
-      grams_{new QLineEdit}, reason_{new QComboBox} {
+      grams_{new QLineEdit}, reason_{new QComboBox}, wrong_{new FieldWords} {
     using store::ScrapReason;
     setWindowTitle(tr("Scrap %1").arg(text(piece.code)));
     for (const auto reason :
@@ -32,24 +38,24 @@ ScrapDialog::ScrapDialog(const store::StockPiece& piece, QWidget* parent)
     row(tr("&Weight for recycling, grams"), grams_, "grams");
     row(tr("&Note"), note_, "note");
     auto* buttons = new QDialogButtonBox{QDialogButtonBox::Ok | QDialogButtonBox::Cancel};
-    scrap_ = buttons->button(QDialogButtonBox::Ok);
-    scrap_->setText(tr("&Scrap"));
-    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    buttons->button(QDialogButtonBox::Ok)->setText(tr("&Scrap"));
+    connect(buttons, &QDialogButtonBox::accepted, this, &ScrapDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    for (QLineEdit* field : {extent_, grams_})
-        connect(field, &QLineEdit::textChanged, this, &ScrapDialog::check);
+    wrong_->watch(*extent_, [this](const QString& typed) {
+        return wrongExtent(typed, piece_.extent.unit(), piece_.extent);
+    });
+    wrong_->watch(*grams_, orEmpty([](const QString& typed) { return wrongWhole(typed, 1, MostGrams); }));
     auto* column = new QVBoxLayout{this};
     column->addLayout(form);
+    column->addWidget(wrong_);
     column->addWidget(buttons);
+    extent_->setFocus();
+    extent_->selectAll();
 }
 
-std::optional<Extent> ScrapDialog::typed() const {
-    const auto read = readExtent(extent_->text().toStdString(), piece_.extent.unit());
-    if (!read || read->isNone() || *read > piece_.extent) return std::nullopt;
-    return *read;
+void ScrapDialog::accept() {
+    if (wrong_->demand()) QDialog::accept();
 }
-
-void ScrapDialog::check() { scrap_->setEnabled(typed() && (grams_->text().trimmed().isEmpty() || grams())); }
 
 std::optional<std::int64_t> ScrapDialog::grams() const {
     bool whole = false;
@@ -62,7 +68,10 @@ void ScrapDialog::suggest(store::ScrapReason reason) {
     reason_->setCurrentIndex(reason_->findData(static_cast<int>(reason)));
 }
 
-Extent ScrapDialog::extent() const { return typed().value_or(piece_.extent); }
+Extent ScrapDialog::extent() const {
+    const auto read = readExtent(extent_->text().toStdString(), piece_.extent.unit());
+    return read ? *read : piece_.extent;
+}
 
 store::ScrapReason ScrapDialog::reason() const {
     return static_cast<store::ScrapReason>(reason_->currentData().toInt());

@@ -7,9 +7,10 @@
 
 class QComboBox;
 class QLineEdit;
-class QPushButton;
 
 namespace riband::ui {
+
+class FieldWords;
 
 /// What to throw away of a piece, and why.
 class ScrapDialog final : public QDialog {
@@ -21,14 +22,13 @@ public:
     std::string note() const;
     std::optional<std::int64_t> grams() const; ///< none was told
     void suggest(store::ScrapReason reason);
+    void accept() override;
 
 private:
-    std::optional<Extent> typed() const;
     store::StockPiece piece_;
-    void check();
     QLineEdit *extent_, *note_, *grams_;
     QComboBox* reason_;
-    QPushButton* scrap_ = nullptr;
+    FieldWords* wrong_;
 };
 
 } // namespace riband::ui

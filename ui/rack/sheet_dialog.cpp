@@ -1,6 +1,7 @@
 #include "ui/rack/sheet_dialog.h"
 
 #include "ui/desk/labels.h"
+#include "ui/desk/unsaved.h"
 #include "ui/look/key_button.h"
 #include "ui/look/look.h"
 #include "ui/rack/take_over.h"
@@ -99,6 +100,7 @@ void SheetDialog::buildView() {
     column->addWidget(progress_);
     column->addWidget(take_);
     setMinimumSize(860, 640);
+    path_->setFocus();
 }
 
 void SheetDialog::choose() {
@@ -131,6 +133,7 @@ bool SheetDialog::load(const QString& path) {
 void SheetDialog::showColumns() {
     columns_->setRowCount(0);
     if (!table_) return;
+    matched_ = false;
     const auto& head = table_->head();
     const shop::SheetMatch guess = shop::guessMatch(head);
     columns_->setRowCount(static_cast<int>(head.size()));
@@ -143,7 +146,10 @@ void SheetDialog::showColumns() {
         for (const SheetField field : Fields)
             holds->addItem(say(field), static_cast<int>(field));
         holds->setCurrentIndex(holds->findData(static_cast<int>(guess.columns[i])));
-        connect(holds, &QComboBox::currentIndexChanged, this, &SheetDialog::read);
+        connect(holds, &QComboBox::currentIndexChanged, this, [this] {
+            matched_ = true;
+            read();
+        });
         columns_->setCellWidget(row, 2, holds);
     }
 }
@@ -217,6 +223,8 @@ void SheetDialog::accept() {
 /// Escape stops what is being booked; nothing of it is kept then.
 void SheetDialog::reject() {
     if (stop_) return stop_->store(true);
+    if (matched_ && !mayThrowAway(*this, tr("What the columns hold is said, and nothing is taken in yet.")))
+        return;
     QDialog::reject();
 }
 

@@ -51,6 +51,7 @@ private:
     QProgressBar* progress_;
     KeyButton* take_ = nullptr;
     std::optional<CsvTable> table_;
+    bool matched_ = false; ///< a person said what columns hold
     shop::Sheet sheet_;
     std::shared_ptr<std::atomic_bool> stop_; ///< of what is being booked
 };

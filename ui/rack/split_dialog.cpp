@@ -1,7 +1,9 @@
 #include "ui/rack/split_dialog.h"
 
 #include "core/measure/text.h"
+#include "ui/desk/field_words.h"
 #include "ui/desk/labels.h"
+#include "ui/words/entry_words.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -13,9 +15,9 @@
 
 namespace riband::ui {
 
-SplitDialog::SplitDialog(const store::StockPiece& piece, QWidget* parent)
-    : QDialog{parent}, piece_{piece}, apart_{new QLineEdit}, place_{new QLineEdit{text(piece.place)}},
-      stays_{label({}, "remark")} {
+SplitDialog::SplitDialog(const store::StockPiece& piece, Extent stub, QWidget* parent)
+    : QDialog{parent}, piece_{piece}, stub_{stub}, apart_{new QLineEdit},
+      place_{new QLineEdit{text(piece.place)}}, stays_{label({}, "remark")}, wrong_{new FieldWords} {
     setWindowTitle(tr("Divide %1").arg(text(piece.code)));
     setMinimumWidth(460);
     auto* form = new QFormLayout;
@@ -31,17 +33,36 @@ SplitDialog::SplitDialog(const store::StockPiece& piece, QWidget* parent)
               "remark");
     caution->setWordWrap(true);
     auto* buttons = new QDialogButtonBox{QDialogButtonBox::Ok | QDialogButtonBox::Cancel};
-    split_ = buttons->button(QDialogButtonBox::Ok);
-    split_->setText(tr("&Divide, and label"));
-    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    buttons->button(QDialogButtonBox::Ok)->setText(tr("&Divide, and label"));
+    connect(buttons, &QDialogButtonBox::accepted, this, &SplitDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    connect(apart_, &QLineEdit::textChanged, this, &SplitDialog::check);
+    connect(apart_, &QLineEdit::textChanged, this, &SplitDialog::showRest);
+    wrong_->watch(*apart_, [this](const QString& typed) { return wrongApart(typed); });
     auto* column = new QVBoxLayout{this};
     column->addLayout(form);
+    column->addWidget(wrong_);
     column->addWidget(stays_);
     column->addWidget(caution);
     column->addWidget(buttons);
-    check();
+    apart_->setFocus();
+}
+
+QString SplitDialog::wrongApart(const QString& typed) const {
+    const QString wrong = wrongExtent(typed, piece_.extent.unit());
+    if (!wrong.isEmpty()) return wrong;
+    if (!apart())
+        return tr("%1 is only %2: type less than that.").arg(text(piece_.code), shown(piece_.extent));
+    if (*apart() < stub_)
+        return tr("A piece under %1 can't be held. Cut it by a ticket, or scrap it.").arg(shown(stub_));
+    const Extent left = piece_.extent - *apart();
+    if (left < stub_)
+        return tr("%1 would be left: under %2 it can't be held. Scrap that part instead (on the Rack).")
+            .arg(shown(left), shown(stub_));
+    return {};
+}
+
+void SplitDialog::accept() {
+    if (wrong_->demand()) QDialog::accept();
 }
 
 std::optional<Extent> SplitDialog::apart() const {
@@ -52,9 +73,8 @@ std::optional<Extent> SplitDialog::apart() const {
 
 std::string SplitDialog::place() const { return place_->text().trimmed().toStdString(); }
 
-void SplitDialog::check() {
+void SplitDialog::showRest() {
     const auto width = apart();
-    split_->setEnabled(width.has_value());
     stays_->setText(width ? tr("%1 stays under %2.").arg(shown(piece_.extent - *width), text(piece_.code))
                           : QString{});
 }

@@ -6,24 +6,30 @@
 
 class QLabel;
 class QLineEdit;
-class QPushButton;
 
 namespace riband::ui {
+
+class FieldWords;
 
 /// How a piece is divided in two.
 class SplitDialog final : public QDialog {
     Q_OBJECT
 public:
-    explicit SplitDialog(const store::StockPiece& piece, QWidget* parent = nullptr);
+    /// `stub`: what is narrower can't be held by a cutter.
+    SplitDialog(const store::StockPiece& piece, Extent stub, QWidget* parent = nullptr);
     std::optional<Extent> apart() const; ///< width of the new piece
     std::string place() const;
 
+    void accept() override;
+
 private:
-    void check();
+    QString wrongApart(const QString& typed) const;
+    void showRest();
     store::StockPiece piece_;
+    Extent stub_;
     QLineEdit *apart_, *place_;
     QLabel* stays_;
-    QPushButton* split_ = nullptr;
+    FieldWords* wrong_;
 };
 
 } // namespace riband::ui

@@ -4,6 +4,7 @@
 
 #include <QComboBox>
 #include <QFile>
+#include <QMessageBox>
 #include <QSpinBox>
 #include <QTableWidget>
 
@@ -89,6 +90,121 @@ TEST_CASE("A delivery is expected, changed, booked in part and dropped by keys",
               [](QDialog& question) { QTest::keyClick(&question, Qt::Key_Return); });
     CHECK(expected().empty());
     CHECK(shop.disagreements().empty());
+}
+
+namespace {
+
+/// What a person types where the keys are.
+void typeHere(const QString& words) {
+    REQUIRE(QApplication::focusWidget() != nullptr);
+    QTest::keyClicks(QApplication::focusWidget(), words);
+}
+
+} // namespace
+
+TEST_CASE("What is typed first goes into the first field", "[rack]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    goToTheRack(desk);
+    SECTION("of Goods in, when it opens and when it has booked") {
+        answering(desk, [](QDialog& dialog) {
+            typeHere("S8M 960");
+            CHECK(field(dialog, "belt").text() == "S8M 960");
+            QTest::keyClick(&dialog, Qt::Key_F9);
+            typeHere("T10 1250");
+            CHECK(field(dialog, "belt").text() == "T10 1250");
+            field(dialog, "belt").clear();
+        });
+        desk.press(Qt::Key_F8);
+    }
+    SECTION("of what is expected") {
+        answering(desk, [&](QDialog& list) {
+            answering(desk, [](QDialog& form) {
+                typeHere("S8M 960");
+                CHECK(field(form, "belt").text() == "S8M 960");
+            });
+            QTest::keyClick(&list, Qt::Key_F8);
+        });
+        desk.press(Qt::Key_F8, Qt::ShiftModifier);
+    }
+    SECTION("of a move, a division and a take-over") {
+        const auto opens = [&](Qt::Key key, Qt::KeyboardModifiers modifiers, const char* name) {
+            answering(desk, [name](QDialog& dialog) {
+                typeHere("7");
+                CHECK(field(dialog, name).text() == "7");
+            });
+            desk.press(key, modifiers);
+        };
+        opens(Qt::Key_F6, Qt::NoModifier, "scan");
+        opens(Qt::Key_T, Qt::ControlModifier, "apart");
+        opens(Qt::Key_O, Qt::ControlModifier, "path");
+    }
+}
+
+TEST_CASE("Goods in says what a wrong field wants, and books nothing of it", "[rack]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    goToTheRack(desk);
+    const std::size_t before = store::Pieces{shop.connection()}.all().size();
+    answering(desk, [](QDialog& dialog) {
+        QTest::keyClicks(&field(dialog, "belt"), "T10 1250");
+        const auto wrong = [&](const char* name, const char* typed, const char* expected) {
+            INFO(name << " " << typed);
+            const QString right = field(dialog, name).text();
+            field(dialog, name).selectAll();
+            QTest::keyClicks(&field(dialog, name), typed);
+            CHECK(saidWrong(dialog).contains(QString::fromLatin1(expected)));
+            QTest::keyClick(&field(dialog, name), Qt::Key_Return);
+            QTest::keyClick(&dialog, Qt::Key_F9);
+            CHECK(field(dialog, "belt").text() == "T10 1250"); // the line is still here
+            CHECK(QApplication::focusWidget() == &field(dialog, name));
+            field(dialog, name).setText(right);
+            CHECK(saidWrong(dialog).isEmpty());
+        };
+        wrong("cost", "-30", "Cost of each: This must not be negative. Type an amount");
+        wrong("cost", "abc", "Cost of each: Type an amount, for example 38.50.");
+        wrong("made", "1.2.2099", "Made on: This day is still to come.");
+        wrong("width", "-5", "This must not be negative.");
+        wrong("width", "6000", "At most 5000 mm can be meant here.");
+        wrong("labelled", "x", "Label says: Type the width in mm");
+        QTest::keyClicks(&field(dialog, "freight"), "-1");
+        CHECK(saidWrong(dialog).contains("This must not be negative."));
+        QTest::keyClick(&dialog, Qt::Key_F9);
+    });
+    desk.press(Qt::Key_F8);
+    CHECK(store::Pieces{shop.connection()}.all().size() == before);
+}
+
+TEST_CASE("Lines that were entered are not lost by Escape", "[rack]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    goToTheRack(desk);
+    const auto enterAndLeave = [&](QDialog& dialog, const char* question) {
+        QTest::keyClicks(&field(dialog, "belt"), "T10 1250");
+        QTest::keyClick(&field(dialog, "belt"), Qt::Key_Return);
+        CHECK(field(dialog, "belt").text().isEmpty());
+        answering(desk, [question](QDialog& ask) {
+            CHECK(qobject_cast<QMessageBox*>(&ask)->text() == question);
+            QTest::keyClick(&ask, Qt::Key_Escape); // goes on
+        });
+        QTest::keyClick(&dialog, Qt::Key_Escape);
+        CHECK(dialog.isVisible());
+        answering(desk, [](QDialog& ask) { QTest::keyClick(&ask, Qt::Key_T, Qt::AltModifier); });
+        QTest::keyClick(&dialog, Qt::Key_Escape);
+        CHECK_FALSE(dialog.isVisible());
+    };
+    SECTION("in Goods in") {
+        answering(desk, [&](QDialog& d) { enterAndLeave(d, "Lines entered and not booked yet: 1."); });
+        desk.press(Qt::Key_F8);
+    }
+    SECTION("in what is expected") {
+        answering(desk, [&](QDialog& list) {
+            answering(desk, [&](QDialog& form) { enterAndLeave(form, "What you entered is not kept yet."); });
+            QTest::keyClick(&list, Qt::Key_F8);
+        });
+        desk.press(Qt::Key_F8, Qt::ShiftModifier);
+        CHECK(store::Goods{shop.connection()}.expected().empty());
+    }
 }
 
 TEST_CASE("Goods in and a stock that is taken over go by keys", "[rack]") {

@@ -1,6 +1,7 @@
 // What is done to pieces that lie there.
 #include "core/shop/undo.h"
 #include "tests/ui/rack/at_the_rack.h"
+#include "ui/rack/rack_page.h"
 
 #include <QDir>
 #include <QFile>
@@ -20,7 +21,7 @@ TEST_CASE("A move, a division and a scrap go by keys, and the list leaves as CSV
             return piece.kind == cutting::PieceKind::Ready;
         });
         answering(desk, [&](QDialog& dialog) {
-            for (const char* scanned : {"A9-9", other->code.c_str(), "A9-8"}) {
+            for (const char* scanned : {"A9-9", "A9-9", other->code.c_str(), "A9-8", "A9-8"}) {
                 QTest::keyClicks(&field(dialog, "scan"), scanned);
                 QTest::keyClick(&field(dialog, "scan"), Qt::Key_Return);
             }
@@ -31,11 +32,40 @@ TEST_CASE("A move, a division and a scrap go by keys, and the list leaves as CSV
         CHECK(store::Pieces{shop.connection()}.ofBelt(belt->id).front().place == "A9-9");
         CHECK(store::Pieces{shop.connection()}.at(other->id).place == "A9-8");
     }
+    SECTION("several pieces in the hand go to one place, and what was only marked on the page stays") {
+        const auto pieces = store::Pieces{shop.connection()}.all();
+        const store::StockPiece marked = pieces.front(), one = pieces[1], two = pieces[2];
+        desk.window().rack().showPiece(marked.id);
+        desk.settle();
+        answering(desk, [&](QDialog& dialog) {
+            for (const char* scanned : {one.code.c_str(), two.code.c_str(), "A9-7", "A9-7"}) {
+                QTest::keyClicks(&field(dialog, "scan"), scanned);
+                QTest::keyClick(&field(dialog, "scan"), Qt::Key_Return);
+            }
+            QTest::keyClick(&dialog, Qt::Key_F9);
+        });
+        desk.press(Qt::Key_F6);
+        CHECK(store::Pieces{shop.connection()}.at(one.id).place == "A9-7");
+        CHECK(store::Pieces{shop.connection()}.at(two.id).place == "A9-7");
+        CHECK(store::Pieces{shop.connection()}.at(marked.id).place == "B3-2");
+    }
     SECTION("a piece is divided, and whole again when that is undone") {
         desk.press(Qt::Key_X);
         desk.press(Qt::Key_L);
         answering(desk, [](QDialog& dialog) {
+            QTest::keyClick(&field(dialog, "apart"), Qt::Key_Return); // nothing said yet
+            CHECK(dialog.isVisible());
+            CHECK(saidWrong(dialog).contains("Type the width in mm"));
+            QTest::keyClicks(&field(dialog, "apart"), "249.9");
+            CHECK(saidWrong(dialog).contains("0.1 mm would be left: under 15 mm it can't be held."));
+            field(dialog, "apart").clear();
+            QTest::keyClicks(&field(dialog, "apart"), "250"); // all of it
+            CHECK(saidWrong(dialog).contains("is only 250 mm: type less than that."));
+            QTest::keyClick(&field(dialog, "apart"), Qt::Key_Return);
+            CHECK(dialog.isVisible());
+            field(dialog, "apart").clear();
             QTest::keyClicks(&field(dialog, "apart"), "100");
+            CHECK(saidWrong(dialog).isEmpty());
             QTest::keyClick(&field(dialog, "apart"), Qt::Key_Return);
         });
         desk.press(Qt::Key_T, Qt::ControlModifier);
@@ -61,7 +91,16 @@ TEST_CASE("A move, a division and a scrap go by keys, and the list leaves as CSV
         desk.press(Qt::Key_L);
         answering(desk, [](QDialog& dialog) {
             field(dialog, "extent").selectAll();
+            CHECK(QApplication::focusWidget() == &field(dialog, "extent"));
+            QTest::keyClicks(&field(dialog, "extent"), "251");
+            QTest::keyClicks(&field(dialog, "grams"), "heavy");
+            CHECK(saidWrong(dialog) == "Width or ribs (of 250 mm): At most 250 mm can be meant here.");
+            QTest::keyClick(&dialog, Qt::Key_Return);
+            CHECK(dialog.isVisible());
+            field(dialog, "extent").selectAll();
             QTest::keyClicks(&field(dialog, "extent"), "50");
+            CHECK(saidWrong(dialog).contains("Type a whole number from 1"));
+            field(dialog, "grams").clear();
             QTest::keyClick(&dialog, Qt::Key_Return);
         });
         desk.press(Qt::Key_Delete, Qt::ControlModifier);

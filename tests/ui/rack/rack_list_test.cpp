@@ -1,4 +1,5 @@
 // What the list of the rack finds, shows and sorts by.
+#include "core/measure/code.h"
 #include "core/shop/learn.h"
 #include "core/shop/stock.h"
 #include "core/store/search.h"
@@ -120,6 +121,35 @@ TEST_CASE("The life of a piece tells what came, what went, and where", "[rack]")
     CHECK(model.rowCount() == 0);
 }
 
+TEST_CASE("The life of one sleeve of a delivery tells nothing of its sisters", "[rack]") {
+    DeskShop shop;
+    const auto pieces = shop::receive(shop.session().shop(),
+                                      {{.belt = shop.belt("T10 960"), .sleeves = 3, .extent = mm(380)}});
+    LifeModel model;
+    model.setLife(pieces[1], Unit::Micrometre, shop::lifeOf(shop.session().shop(), pieces[1]));
+    REQUIRE(model.rowCount() == 1);
+    CHECK(model.index(0, LifeModel::WhereColumn).data().toString() == "bought 380 mm");
+    const auto apart = shop::split(shop.session().shop(), pieces[1], mm(100), "");
+    model.setLife(apart, Unit::Micrometre, shop::lifeOf(shop.session().shop(), apart));
+    CHECK(model.index(0, LifeModel::WhereColumn).data().toString() ==
+          "rack 100 mm"); // of the one it was cut from
+}
+
+TEST_CASE("An act that stays says what to do instead", "[rack]") {
+    using Why = shop::Refusal::Why;
+    const auto why = [](store::Act act, Why reason, const char* detail) {
+        return whyItStays(act, shop::Refusal{reason, detail});
+    };
+    std::int64_t piece = 5, order = 5;
+    const std::string pieceCode = Code::next(CodeKind::Piece, piece).text();
+    const std::string orderCode = Code::next(CodeKind::Order, order).text();
+    CHECK(why(store::Act::Cut, Why::AlreadyDone, pieceCode.c_str()).contains("undo it first"));
+    CHECK(why(store::Act::Cut, Why::AlreadyDone, orderCode.c_str()).contains("count the piece"));
+    CHECK(why(store::Act::TakeReady, Why::ActStays, "7").contains("scan the order"));
+    CHECK(why(store::Act::Correct, Why::ActStays, "7").contains("Tally"));
+    CHECK(why(store::Act::Receive, Why::PieceReserved, "T4T-S").contains("Cut or cancel that first"));
+}
+
 TEST_CASE("The list of the rack tells what each piece is worth and what it is kept for", "[rack]") {
     DeskShop shop;
     shop.piece("H8M 1200", mm(22), cutting::PieceKind::Remnant);
@@ -138,6 +168,16 @@ TEST_CASE("The list of the rack tells what each piece is worth and what it is ke
         CHECK(cell(filter, rowOfWidth(filter, "101 mm"), RackModel::WorthColumn).endsWith(" mm"));
         CHECK_FALSE(cell(filter, rowOfWidth(filter, "101 mm"), RackModel::KeptColumn).isEmpty());
         CHECK(cell(filter, rowOfWidth(filter, "380 mm"), RackModel::WorthColumn).isEmpty()); // T10 1250
+    }
+    SECTION("and by keys: the least worth first") {
+        desk.press(Qt::Key_F5);
+        REQUIRE(QTest::qWaitFor(weighed, 60'000));
+        CHECK(filter.sortColumn() == RackModel::WorthColumn);
+        CHECK(cell(filter, 0, RackModel::WorthColumn) == "0 mm");
+        CHECK(QApplication::focusWidget()->accessibleName() == "Find pieces"); // one types on
+        for (int turn = 0; turn < 5; ++turn)
+            desk.press(Qt::Key_F5);
+        CHECK(filter.sortColumn() == RackModel::BeltColumn);
     }
     SECTION("sorted by it, the widths count and not the words") {
         table.sortByColumn(RackModel::WorthColumn, Qt::DescendingOrder);
