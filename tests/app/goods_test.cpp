@@ -82,9 +82,9 @@ TEST_CASE("riband move puts scanned pieces at their places, all or none", "[app]
                               "a place whose name is longer than any label that lies on a shelf can hold"}) {
         const QString none =
             shop.folder.with("none.csv", QStringLiteral("piece,place\n01H-0,%1\n").arg(place).toUtf8());
-        const auto answer = run({"move", none, "--shop", shop.file});
-        CHECK(answer.exit == 2);
-        CHECK(answer.err.contains("can't be the name of a place"));
+        const auto named = run({"move", none, "--shop", shop.file});
+        CHECK(named.exit == 2);
+        CHECK(named.err.contains("can't be the name of a place"));
     }
     const QString bad = shop.folder.with("bad.csv", "piece,place\n01H-0,C1-1\n01H-1,C1-1\n");
     const Answer refused = run({"move", bad, "--shop", shop.file});
