@@ -1,7 +1,11 @@
+#include "core/shop/change.h"
+
+#include "core/measure/text.h"
 #include "core/shop/demand.h"
-#include "core/shop/order.h"
 #include "core/shop/returned.h"
 #include "core/shop/standing.h"
+
+#include <algorithm>
 
 namespace riband::shop {
 
@@ -33,11 +37,18 @@ store::OrderLine withoutSurplus(const Shop& shop, store::OrderLine line, Extent 
     return line;
 }
 
-/// Plans what was released, and all that the changed line waits for.
+std::vector<Wanted> withoutShelf(std::vector<Wanted> wanted) {
+    for (Wanted& one : wanted)
+        one.noShelf = true;
+    return wanted;
+}
+
+/// Plans what was released, and all that the changed line waits for. Nobody is asked what to cut for the
+/// shelf, so nothing is.
 Ordered planAgain(const Shop& shop, store::OrderId order, std::map<store::LineId, std::int64_t> belts,
                   const store::OrderLine& line) {
     belts[line.id] = waiting(line);
-    const Allotment allotment = allot(shop, wantedOf(shop, belts));
+    const Allotment allotment = allot(shop, withoutShelf(wantedOf(shop, belts)));
     demandServed(shop, allotment);
     return {order, enter(shop, order, allotment), false};
 }
@@ -78,25 +89,76 @@ void planForOthers(const Shop& shop, std::map<store::LineId, std::int64_t> relea
         released.erase(line.id);
     if (released.empty()) return;
     const store::OrderId first = store::Orders{shop.connection}.orderOf(released.begin()->first);
-    enter(shop, first, allot(shop, wantedOf(shop, released)));
+    enter(shop, first, allot(shop, withoutShelf(wantedOf(shop, released))));
     settleAll(shop, released);
 }
 
-} // namespace
+void demandMade(const Shop& shop, const store::OrderLine& line, Extent extent) {
+    const Extent widest = widestBelt(shop, line.belt);
+    if (!widest.isNone() && extent > widest) refuse(Refusal::Why::BadWidth, printCount(extent));
+}
 
-Ordered change(const Shop& shop, store::LineId id, Extent extent, std::int64_t quantity) {
-    store::Transaction transaction{shop.connection};
+bool wantsAlready(const store::OrderLine& line, Extent extent, std::int64_t quantity) {
+    return line.extent == extent && line.quantity - line.cancelled == quantity;
+}
+
+/// The order as it stands, with the last of its tickets that is not cut yet.
+Ordered asItStands(const Shop& shop, store::OrderId order) {
+    Ordered stands{order, std::nullopt, false};
+    for (const store::Ticket& ticket : store::Tickets{shop.connection}.ofOrder(order))
+        if (ticket.state == store::TicketState::Open) stands.ticket = ticket.id;
+    return stands;
+}
+
+/// Inside the caller's transaction.
+Ordered changeInside(const Shop& shop, store::LineId id, Extent extent, std::int64_t quantity) {
     store::Orders orders{shop.connection};
     const store::Order order = orders.at(orders.orderOf(id));
     const store::OrderLine line = lineOf(order, id);
     demandWish(line, extent, quantity);
-    Ordered ordered{order.id, std::nullopt, false};
-    if (isAside(order.state))
-        orders.changeLine(changed(shop, line, extent, quantity));
-    else
-        ordered = changeOpen(shop, openOrder(shop, order.id), line, extent, quantity);
+    demandMade(shop, line, extent);
+    const bool aside = isAside(order.state);
+    if (!aside) openOrder(shop, order.id);
+    if (wantsAlready(line, extent, quantity)) return asItStands(shop, order.id);
+    if (!aside) return changeOpen(shop, order, line, extent, quantity);
+    orders.changeLine(changed(shop, line, extent, quantity));
+    return {order.id, std::nullopt, false};
+}
+
+bool isWhole(const store::StockPiece& piece) {
+    return piece.kind == cutting::PieceKind::Sleeve && piece.reserved.isNone();
+}
+
+} // namespace
+
+Extent widestBelt(const Shop& shop, store::BeltId id) {
+    const store::StockedBelt belt = store::Catalogue{shop.connection}.at(id);
+    Extent widest = shop.tables->widestSleeve(belt.belt.profile);
+    if (widest.unit() != belt.unit) widest = Extent::none(belt.unit);
+    for (const store::StockPiece& piece : store::Pieces{shop.connection}.ofBelt(id))
+        widest = std::max(widest, piece.extent);
+    return widest;
+}
+
+Ordered change(const Shop& shop, store::LineId id, Extent extent, std::int64_t quantity) {
+    store::Transaction transaction{shop.connection};
+    const Ordered ordered = changeInside(shop, id, extent, quantity);
     transaction.commit();
     return ordered;
+}
+
+ChangePlan planChange(const Shop& shop, store::LineId id, Extent extent, std::int64_t quantity) {
+    ChangePlan plan;
+    {
+        const store::Transaction tried{shop.connection}; // rolled back
+        const Ordered ordered = changeInside(shop, id, extent, quantity);
+        if (ordered.ticket) plan.mountings = mountingsOf(shop, *ordered.ticket);
+    }
+    for (const BenchMounting& mounting : plan.mountings) {
+        const store::StockPiece now = store::Pieces{shop.connection}.at(mounting.piece.id);
+        if (isWhole(now)) plan.opened.push_back(now);
+    }
+    return plan;
 }
 
 std::vector<store::PieceId> cancel(const Shop& shop, store::OrderId id) {

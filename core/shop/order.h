@@ -59,8 +59,10 @@ Ordered together(const Shop& shop, const std::vector<store::OrderId>& orders,
                  std::optional<store::BeltId> only = std::nullopt);
 
 /// Changed mind: another width or quantity (0: none of this line). The waiting belts of the order are planned
-/// and reserved anew, the old ticket is void as far as it is not cut. Belts already cut stay with the line if
-/// the width is the same; where too many or of another width they become ready belts.
+/// and reserved anew, with none for the shelf since nobody was asked; the old ticket is void as far as it is
+/// not cut. Belts already cut stay with the line if the width is the same; where too many or of another width
+/// they become ready belts. What is the same already changes nothing. Refuses BadWidth over `widestBelt`,
+/// WidthTaken if not all can be served.
 Ordered change(const Shop& shop, store::LineId line, Extent extent, std::int64_t quantity);
 
 /// Cancels the order: reservations go, belts already cut become ready belts (their pieces are returned);

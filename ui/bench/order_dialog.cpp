@@ -1,5 +1,6 @@
 #include "ui/bench/order_dialog.h"
 
+#include "core/shop/change.h"
 #include "core/shop/cut.h"
 #include "core/shop/order.h"
 #include "ui/bench/change_line_dialog.h"
@@ -140,11 +141,44 @@ void OrderDialog::handOver() {
     accept();
 }
 
+/// A change that would open a whole sleeve says so before it is made.
+QString OrderDialog::objection(const store::OrderLine& line, Extent extent, std::int64_t quantity) {
+    shop::ChangePlan plan;
+    try {
+        plan = shop::planChange(session_.shop(), line.id, extent, quantity);
+    } catch (const shop::Refusal& refusal) {
+        return say(refusal);
+    }
+    QStringList sleeves;
+    for (const store::StockPiece& sleeve : plan.opened)
+        sleeves << (sleeve.place.empty()
+                        ? tr("%1, %2", "piece, width").arg(text(sleeve.code), shown(sleeve.extent))
+                        : tr("%1 at %2, %3", "piece, place, width")
+                              .arg(text(sleeve.code), text(sleeve.place), shown(sleeve.extent)));
+    if (sleeves.isEmpty()) return {};
+    const auto answer =
+        QMessageBox::question(this, tr("Open a new sleeve?"),
+                              tr("What is begun does not give it. This would open: %1. Change the line?")
+                                  .arg(sleeves.join(QStringLiteral("; "))),
+                              QMessageBox::Yes | QMessageBox::No, QMessageBox::Yes);
+    return answer == QMessageBox::Yes
+               ? QString{}
+               : tr("Nothing is changed. Another width or number may need no new sleeve.");
+}
+
 void OrderDialog::changeLine() {
     const int row = table_->currentIndex().row();
     if (row < 0 || !change_->isEnabled()) return;
     const store::OrderLine line = lines_->line(row);
-    ChangeLineDialog dialog{line, lines_->index(row, 0).data().toString(), this};
+    std::optional<Extent> widest;
+    if (!session_.attempt([&] { widest = shop::widestBelt(session_.shop(), line.belt); })) return;
+    ChangeLineDialog dialog{line, lines_->index(row, 0).data().toString(), *widest,
+                            [&](Extent extent, std::int64_t quantity) {
+                                QString words = tr("The shop's file could not be read.");
+                                session_.attempt([&] { words = objection(line, extent, quantity); });
+                                return words;
+                            },
+                            this};
     if (dialog.exec() != QDialog::Accepted) return;
     std::optional<shop::Ordered> done;
     if (!session_.attempt(

@@ -30,6 +30,7 @@ private:
 
     void handOver();
     void changeLine();
+    QString objection(const store::OrderLine& line, Extent extent, std::int64_t quantity);
     void planMissing();
     void printTicket();
     void printOrder();

@@ -36,7 +36,9 @@ QString tooLate(const shop::Refusal& refusal) {
     case Why::NothingToCut:
         return Words::tr("There is nothing left to cut.");
     case Why::WidthTaken:
-        return Words::tr("Another order has taken that width in between. Look at the new suggestion.");
+        return Words::tr("What is free here does not give %1: another order may have taken it. Nothing was "
+                         "done; ask for another width or fewer belts, or quote it from a new sleeve.")
+            .arg(detail);
     case Why::PieceGone:
         return Words::tr("The piece %1 is used up.").arg(detail);
     case Why::PieceReserved:

@@ -1,3 +1,4 @@
+#include "core/shop/change.h"
 #include "tests/core/shop/shop_fixture.h"
 
 namespace riband::shop {
@@ -91,6 +92,58 @@ TEST_CASE("A change that can't be served changes nothing: the old ticket stands"
     checkRefused(shop, Why::BadWidth, [&] { change(shop.shop, line, mm(0), 1); });
     checkRefused(shop, Why::UnitMixed, [&] { change(shop.shop, line, ribs(3), 1); });
     CHECK(shop.at(*ordered.ticket).state == store::TicketState::Open);
+}
+
+TEST_CASE("A change that changes nothing leaves the ticket and the rack as they are", "[change]") {
+    TwoLines t;
+    const std::string before = t.shop.everything();
+    CHECK(change(t.shop.shop, t.line(0).id, mm(30), 3).ticket == t.ordered.ticket);
+    CHECK(t.shop.everything() == before);
+}
+
+TEST_CASE("No belt is wider than the widest sleeve that is made or lies here", "[change]") {
+    TwoLines t;
+    const Extent made = t.shop.shop.tables->widestSleeve("H8M");
+    CHECK(widestBelt(t.shop.shop, t.line(0).belt) == made);
+    checkRefused(t.shop, Why::BadWidth, [&] { change(t.shop.shop, t.line(0).id, mm(5000), 2); });
+    t.shop.piece(t.shop.h8m1200, made + mm(100));
+    CHECK(widestBelt(t.shop.shop, t.line(0).belt) == made + mm(100));
+    change(t.shop.shop, t.line(0).id, made + mm(50), 1);
+    CHECK(t.line(0).extent == made + mm(50));
+}
+
+TEST_CASE("A changed line is planned without belts for the shelf: nobody was asked", "[change]") {
+    TestShop shop;
+    shop.remnant(shop.h8m1200, mm(59));
+    const Ordered ordered = shop.order(shop.h8m1200, mm(25), 1);
+    const auto plan = planChange(shop.shop, shop.lineOf(ordered.order).id, mm(30), 1);
+    CHECK(shop.suggestFor(shop.h8m1200, mm(30), 1).best.plan.mountings.empty()); // it is promised
+    const Ordered changed = change(shop.shop, shop.lineOf(ordered.order).id, mm(30), 1);
+    const store::TicketMounting mounting = shop.mountingOf(changed);
+    REQUIRE(mounting.cuts.size() == 1); // as it was ordered, 20 for the shelf would fill it up
+    CHECK(mounting.cuts.front().line);
+    REQUIRE(plan.mountings.size() == 1);
+    CHECK(plan.mountings.front().stops == std::vector<Extent>{mm(30)});
+    CHECK(shop.disagreements().empty());
+}
+
+TEST_CASE("What a change would open is known before it is done", "[change]") {
+    TestShop shop;
+    const store::PieceId remnant = shop.remnant(shop.h8m1200, mm(60));
+    const store::PieceId sleeve = shop.piece(shop.h8m1200, mm(400));
+    const Ordered ordered = shop.order(shop.h8m1200, mm(30), 1);
+    REQUIRE(shop.mountingOf(ordered).piece == remnant);
+    const store::LineId line = shop.lineOf(ordered.order).id;
+    const std::string before = shop.everything();
+    const ChangePlan wider = planChange(shop.shop, line, mm(100), 1);
+    CHECK(shop.everything() == before);
+    REQUIRE(wider.opened.size() == 1);
+    CHECK(wider.opened.front().id == sleeve);
+    CHECK(planChange(shop.shop, line, um(52'500), 1).opened.empty()); // the remnant gives just that
+    CHECK(planChange(shop.shop, line, mm(30), 0).mountings.empty());
+    checkRefused(shop, Why::WidthTaken, [&] { planChange(shop.shop, line, mm(300), 2); });
+    change(shop.shop, line, mm(100), 1);
+    CHECK(planChange(shop.shop, line, mm(110), 1).opened.empty()); // it is on the ticket already
 }
 
 TEST_CASE("What is free again by the change itself can be used for it", "[change]") {
