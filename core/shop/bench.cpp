@@ -1,8 +1,11 @@
 #include "core/shop/cutting_act.h"
 #include "core/shop/queries.h"
 
+#include "core/store/last_cut.h"
+
 #include <algorithm>
 #include <set>
+#include <tuple>
 
 namespace riband::shop {
 
@@ -48,11 +51,12 @@ private:
                           .cutter = settings_.cutterOf(mounting.cutter),
                           .setUp = {},
                           .setUpFault = {},
-                          .tolerance = {}};
+                          .tolerances = {}};
         nameOrders(ticket, row);
         addStops(row);
         addSetUp(row);
-        addTolerance(row);
+        addTolerances(row, true);
+        addTolerances(row, false);
         if (mounting.state == store::MountingState::Planned) expectLeft(row);
         return row;
     }
@@ -85,10 +89,13 @@ private:
             row.setUpFault = found.reason();
     }
 
-    void addTolerance(BenchMounting& row) const {
+    void addTolerances(BenchMounting& row, bool ordered) const {
         if (row.belt.unit == Unit::Rib) return;
-        const Extent widest = *std::max_element(row.stops.begin(), row.stops.end());
-        row.tolerance = shop_.tables->widthTolerance(row.belt.belt, widest.width());
+        for (const store::TicketCut& cut : row.mounting.cuts) {
+            if (cut.line.has_value() != ordered || row.toleranceOf(cut.extent)) continue;
+            if (const auto found = shop_.tables->widthTolerance(row.belt.belt, cut.extent.width()))
+                row.tolerances.push_back({cut.extent, *found});
+        }
     }
 
     static Extent usedBy(const BenchMounting& row) {
@@ -113,23 +120,47 @@ std::pair<store::CutterId, std::size_t> shaftOf(const BenchMounting& row) {
     return {row.cutter.id, row.setUp ? row.setUp->shaft : noShaft};
 }
 
-/// Each shaft is put on once: its mountings lie together, the shaft of the longest waiting first; those that
-/// fit none come last. The cutters one after the other in the order of the shop.
-void groupByShaft(std::vector<BenchMounting>& rows, const std::vector<store::ShopCutter>& cutters) {
+/// What is on a cutter since its last cut, where it is the last one of the shop.
+struct OnCutter {
+    store::PieceId piece;
+    std::pair<store::CutterId, std::size_t> shaft;
+};
+
+std::optional<OnCutter> onCutter(const Shop& shop) {
+    const std::optional<store::MountingId> last = store::lastCut(shop.connection);
+    if (!last) return std::nullopt;
+    for (const BenchMounting& row : mountingsOf(shop, store::Tickets{shop.connection}.ofMounting(*last).id))
+        if (row.mounting.id == *last && row.setUp) return OnCutter{row.piece.id, shaftOf(row)};
+    return std::nullopt;
+}
+
+/// Each shaft is put on once: its mountings lie together, the shaft that is on the cutter first, then that of
+/// the longest waiting; on it the piece that is there already. Those that fit none come last. The cutters one
+/// after the other in the order of the shop.
+void groupByShaft(std::vector<BenchMounting>& rows, const std::vector<store::ShopCutter>& cutters,
+                  const std::optional<OnCutter>& on) {
     std::map<store::CutterId, std::size_t> place;
     for (const store::ShopCutter& each : cutters)
         place.emplace(each.id, place.size());
     std::map<std::pair<store::CutterId, std::size_t>, std::size_t> firstOf;
     for (std::size_t i = 0; i < rows.size(); ++i)
-        firstOf.try_emplace(shaftOf(rows[i]), rows[i].setUp ? i : rows.size());
+        firstOf.try_emplace(shaftOf(rows[i]), rows[i].setUp ? i + 1 : rows.size() + 1);
+    if (on) firstOf[on->shaft] = 0;
     const auto orderOf = [&](const BenchMounting& row) {
-        return std::pair{place.at(row.cutter.id), firstOf.at(shaftOf(row))};
+        return std::tuple{place.at(row.cutter.id), firstOf.at(shaftOf(row)),
+                          !on || row.piece.id != on->piece};
     };
     std::stable_sort(rows.begin(), rows.end(),
                      [&](const BenchMounting& a, const BenchMounting& b) { return orderOf(a) < orderOf(b); });
 }
 
 } // namespace
+
+const belt::WidthTolerance* BenchMounting::toleranceOf(Extent extent) const {
+    for (const Tolerated& each : tolerances)
+        if (each.extent == extent) return &each.tolerance;
+    return nullptr;
+}
 
 std::vector<Extent> BenchMounting::forShelf() const {
     std::vector<Extent> belts;
@@ -143,7 +174,7 @@ std::vector<BenchMounting> bench(const Shop& shop) {
     std::vector<BenchMounting> rows;
     for (const store::Ticket& ticket : store::Tickets{shop.connection}.inState(store::TicketState::Open))
         reader.read(ticket, rows, true);
-    groupByShaft(rows, reader.settings().cutters);
+    if (!rows.empty()) groupByShaft(rows, reader.settings().cutters, onCutter(shop));
     return rows;
 }
 

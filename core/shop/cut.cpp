@@ -18,8 +18,14 @@ void addShelf(Yield& yield, Extent extent, std::int64_t count) {
 /// What was cut of the ticket's belts.
 std::vector<std::int64_t> beltsOf(const CuttingAct& act, const CutRecord& record) {
     std::vector<std::int64_t> belts = act.planned();
-    for (std::size_t i = 0; i < belts.size(); ++i)
-        if (!act.mounting.cuts[i].line && !record.withShelf) belts[i] = 0;
+    if (!record.ofShelf) return belts;
+    std::size_t next = 0;
+    for (std::size_t i = 0; i < belts.size(); ++i) {
+        if (act.mounting.cuts[i].line) continue;
+        const std::int64_t cut = next < record.ofShelf->size() ? (*record.ofShelf)[next++] : 0;
+        if (cut < 0 || cut > belts[i]) refuse(Why::BadQuantity, std::to_string(cut));
+        belts[i] = cut;
+    }
     return belts;
 }
 

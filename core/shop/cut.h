@@ -17,7 +17,8 @@ struct CutRecord {
         keepRest{};      ///< back to the rack, or thrown away; nothing: kept if it can be held again
     std::string place{}; ///< of the rest; "" where it was
     std::vector<ForShelf> forShelf{};
-    bool withShelf = true; ///< the belts for the shelf on the ticket were cut as well
+    /// Belts cut of each width that the ticket has for the shelf, in its order; nothing: all of them.
+    std::optional<std::vector<std::int64_t>> ofShelf{};
 };
 
 /// A planned mounting that the piece can't give any more, since less was left of it than planned. It is void;
@@ -41,8 +42,8 @@ struct CutDone {
 /// remnant from then on); a rest narrower than a stub can't be held again and is thrown away, whatever is
 /// said: up to the end allowance to the account End, more than that to Scrap as a stub. The piece's cost goes
 /// with the width, no cent lost. Refuses MoreThanThere (the piece is `left` narrower than that), TooNarrow
-/// (the book says that the piece can't give these belts, and no rest was measured), PieceReserved (throws
-/// away what other tickets need), AlreadyCut, AlreadyDone.
+/// (the book says that the piece can't give these belts, and no rest was measured), BadQuantity (more for the
+/// shelf than the ticket has), PieceReserved (throws away what other tickets need), AlreadyCut, AlreadyDone.
 CutDone recordCut(const Shop& shop, const CutRecord& record);
 
 /// Takes back what recordCut booked, by a counter-entry: the mounting is planned again, its belts are not

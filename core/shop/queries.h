@@ -34,12 +34,20 @@ struct BenchMounting {
     store::ShopCutter cutter;       ///< on which it is to be cut
     std::optional<cutting::SetUp> setUp;
     std::optional<cutting::SetUpFault> setUpFault;
-    std::optional<belt::WidthTolerance> tolerance; ///< of the widest belt
+    /// What each width may differ by, as far as a standard says: the customers' belts first, then the
+    /// shelf's.
+    struct Tolerated {
+        Extent extent;
+        belt::WidthTolerance tolerance;
+    };
+    std::vector<Tolerated> tolerances;
+    /// nullptr if no standard gives one.
+    const belt::WidthTolerance* toleranceOf(Extent extent) const;
     /// Of the stops, those for the shelf: cut as well since the piece is on the cutter.
     std::vector<Extent> forShelf() const;
 };
-/// All planned mountings, those of a cutter together, in the order that changes shafts least; within a shaft
-/// longest waiting first.
+/// All planned mountings, those of a cutter together, in the order that changes shafts least, from the shaft
+/// and piece of the last cut on; within a shaft longest waiting first.
 std::vector<BenchMounting> bench(const Shop& shop);
 /// A planned mounting is cut on this cutter. Refuses AlreadyCut, AlreadyDone, NoSuchCutter.
 void putOnCutter(const Shop& shop, store::MountingId mounting, store::CutterId cutter);

@@ -3,6 +3,7 @@
 #include "core/shop/demand.h"
 #include "core/shop/promises.h"
 #include "core/shop/standing.h"
+#include "core/store/shelf_cuts.h"
 
 namespace riband::shop {
 
@@ -24,6 +25,11 @@ store::TicketMounting mountingOf(const store::StockPiece& piece, Extent width, s
             .left = left,
             .restKept = left >= rules.stub,
             .movement = std::nullopt};
+}
+
+void leaveOut(const Shop& shop, const store::TicketMounting& mounting) {
+    const cutting::Rules rules = store::Settings{shop.connection}.read().rulesFor(mounting.trim.unit());
+    if (!store::ShelfCuts{shop.connection}.drop(mounting, rules.stub)) refuse(Why::NothingToCut, "");
 }
 
 } // namespace
@@ -56,8 +62,10 @@ void giveUpForShelf(const Shop& shop, store::MountingId id) {
                                        [&](const store::TicketMounting& each) { return each.id == id; });
     if (mounting->state == store::MountingState::Cut) refuse(Why::AlreadyCut, ticket.code);
     if (mounting->state == store::MountingState::Void) refuse(Why::AlreadyDone, ticket.code);
-    if (!mounting->onlyForShelf()) refuse(Why::ActStays, ticket.code);
-    giveUpForShelf(shop, ticket, *mounting);
+    if (mounting->onlyForShelf())
+        giveUpForShelf(shop, ticket, *mounting);
+    else
+        leaveOut(shop, *mounting);
     transaction.commit();
 }
 

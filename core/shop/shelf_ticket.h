@@ -10,8 +10,9 @@ namespace riband::shop {
 /// can't give them.
 store::TicketId cutForShelf(const Shop& shop, store::PieceId piece, Extent width, std::int64_t belts);
 
-/// A planned mounting that is for the shelf alone is not to be cut after all. Refuses AlreadyCut,
-/// AlreadyDone, and ActStays if it has a customer's belt: that is changed at the order.
+/// The belts for the shelf of a planned mounting are not to be cut after all: what they would have used stays
+/// with the rest; a mounting for the shelf alone is void. Refuses AlreadyCut, AlreadyDone, and NothingToCut
+/// if it has none.
 void giveUpForShelf(const Shop& shop, store::MountingId mounting);
 
 /// The same inside the caller's transaction, of a mounting that is known to be such a one.

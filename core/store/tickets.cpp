@@ -1,6 +1,6 @@
 #include "core/store/codes.h"
 #include "core/store/cutters.h"
-#include "core/store/orders.h"
+#include "core/store/last_cut.h"
 #include "core/store/statement.h"
 
 #include <algorithm>
@@ -142,6 +142,13 @@ Ticket Tickets::ofMounting(MountingId mounting) const {
 
 std::optional<MountingId> Tickets::mountingCutBy(MovementId movement) const {
     return only<MountingId>(connection_, "SELECT id FROM mounting WHERE movement = ?", movement);
+}
+
+std::optional<MountingId> lastCut(Connection& connection) {
+    // The Bench asks often, and the table grows for years: only the last few hundred made are looked at.
+    return only<MountingId>(connection,
+                            "SELECT id FROM mounting WHERE id > (SELECT max(id) FROM mounting) - 300"
+                            " AND movement IS NOT NULL ORDER BY movement DESC LIMIT 1");
 }
 
 std::vector<Ticket> Tickets::inState(TicketState state) const {

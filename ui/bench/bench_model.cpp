@@ -9,6 +9,13 @@ namespace riband::ui {
 
 namespace {
 const QString Dot = QStringLiteral(" · ");
+
+bool shareLines(const shop::BenchMounting& one, const shop::BenchMounting& other) {
+    for (const auto& cut : one.mounting.cuts)
+        for (const auto& each : other.mounting.cuts)
+            if (cut.line && cut.line == each.line) return true;
+    return false;
+}
 } // namespace
 
 QString shownCuts(const shop::BenchMounting& mounting) {
@@ -32,6 +39,20 @@ int BenchModel::rowOf(store::MountingId mounting) const {
     for (std::size_t i = 0; i < rows_.size(); ++i)
         if (rows_[i].mounting.id == mounting) return static_cast<int>(i);
     return -1;
+}
+
+int BenchModel::rowAfter(const shop::BenchMounting& gone) const {
+    int best = -1, likest = 0;
+    for (std::size_t i = 0; i < rows_.size(); ++i) {
+        const bool lines = shareLines(rows_[i], gone);
+        const bool piece = rows_[i].piece.id == gone.piece.id;
+        const bool order = !gone.order.empty() && rows_[i].order == gone.order;
+        const int like = 4 * int{lines} + 2 * int{order} + int{piece};
+        if (like <= likest) continue;
+        likest = like;
+        best = static_cast<int>(i);
+    }
+    return best;
 }
 
 int BenchModel::rowOfTicket(const std::string& code) const {

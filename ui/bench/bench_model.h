@@ -25,7 +25,10 @@ public:
     /// `many`: the shop has several cutters, so that a shaft is named with its own.
     void setMountings(std::vector<shop::BenchMounting> mountings, bool many);
     const shop::BenchMounting& mounting(int row) const { return rows_[static_cast<std::size_t>(row)]; }
-    int rowOf(store::MountingId mounting) const;    ///< -1 if it waits no more
+    int rowOf(store::MountingId mounting) const; ///< -1 if it waits no more
+    /// What took the place of a mounting that waits no more: of the same piece and customers' lines, else of
+    /// these lines, this order, this piece; else -1.
+    int rowAfter(const shop::BenchMounting& gone) const;
     int rowOfTicket(const std::string& code) const; ///< its first mounting; -1
 
     int rowCount(const QModelIndex& parent = {}) const override;

@@ -14,6 +14,7 @@
 #include "ui/desk/paper_tray.h"
 #include "ui/look/key_button.h"
 #include "ui/look/look.h"
+#include "ui/words/cutting_steps.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -21,6 +22,8 @@
 #include <QHBoxLayout>
 #include <QListView>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace riband::ui {
 
@@ -32,6 +35,21 @@ QStringList listRow(const shop::BenchMounting& mounting) {
     return {text(mounting.ticket),           text(mounting.order),      text(mounting.customer),
             text(mounting.belt.designation), text(mounting.piece.code), text(mounting.piece.place),
             shown(mounting.piece.extent),    shownCuts(mounting)};
+}
+
+bool mustNotBeMounted(const shop::BenchMounting& mounting) {
+    const std::vector<Warning> warnings = warningsOf(mounting);
+    return std::any_of(warnings.begin(), warnings.end(), [](const Warning& each) { return each.stop; });
+}
+
+/// The mounting as it was really cut: of the belts for the shelf perhaps fewer.
+shop::BenchMounting asCut(shop::BenchMounting mounting, const shop::CutRecord& record) {
+    std::size_t shelf = 0;
+    auto& cuts = mounting.mounting.cuts;
+    for (auto& cut : cuts)
+        if (!cut.line && record.ofShelf) cut.count = record.ofShelf->at(shelf++);
+    std::erase_if(cuts, [](const store::TicketCut& cut) { return cut.count == 0; });
+    return mounting;
 }
 
 } // namespace
@@ -88,7 +106,8 @@ void BenchPage::buildView() {
     right->addWidget(view_, 1);
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(2 * step);
-    buttons->addWidget(new KeyButton{record_, KeyButton::Rank::Likely}, 1);
+    recordKey_ = new KeyButton{record_, KeyButton::Rank::Likely};
+    buttons->addWidget(recordKey_, 1);
     otherCutter_ = new KeyButton{cutter_};
     for (auto* button : {new KeyButton{miscut_, KeyButton::Rank::Danger}, new KeyButton{order_}, otherCutter_,
                          new KeyButton{print_}})
@@ -111,8 +130,9 @@ QString BenchPage::help() const {
         "stops, then press Enter or F9 and type the rest as you measured it: trim, belts and rest are "
         "booked at once, and labels are made. F6 books a belt that was spoiled and plans again. F8 finds "
         "what could be cut in fewer mountings; F7 puts the mounting on the next cutter, where the shop has "
-        "more than one. What is cut for the shelf alone is given up with "
-        "Ctrl+Delete.");
+        "more than one. Ctrl+Delete leaves out what the chosen mounting would cut for the shelf; its ticket "
+        "is "
+        "made anew.");
 }
 
 void BenchPage::count() {
@@ -121,18 +141,23 @@ void BenchPage::count() {
 }
 
 void BenchPage::refresh() {
-    const store::MountingId* at = currentMounting();
-    const auto before = at ? std::optional{*at} : std::nullopt;
+    const int at = list_->currentIndex().row();
+    const auto before = at < 0 ? std::nullopt : std::optional{model_->mounting(at)};
     const bool many = session_.settings().cutters.size() > 1;
     session_.attempt([&] { model_->setMountings(shop::bench(session_.shop()), many); });
     otherCutter_->setVisible(many);
     cutter_->setVisible(many);
     waiting_ = model_->rowCount();
-    const int again = before ? model_->rowOf(*before) : -1;
-    if (waiting_ > 0) list_->setCurrentIndex(model_->index(std::max(again, 0), 0));
-    showCurrent();
+    int again = before ? model_->rowOf(before->mounting.id) : -1;
+    if (before && again < 0) again = model_->rowAfter(*before);
+    choose(again);
     list_->setFocus();
     emit waitingChanged();
+}
+
+void BenchPage::choose(int row) {
+    if (waiting_ > 0) list_->setCurrentIndex(model_->index(std::max(row, 0), 0));
+    showCurrent();
 }
 
 const store::MountingId* BenchPage::currentMounting() const {
@@ -142,13 +167,14 @@ const store::MountingId* BenchPage::currentMounting() const {
 
 void BenchPage::showCurrent() {
     const bool any = currentMounting() != nullptr;
-    const bool forShelf = any && model_->mounting(list_->currentIndex().row()).mounting.onlyForShelf();
     for (QAction* action : {record_, miscut_, print_, cutter_})
         action->setEnabled(any);
-    order_->setEnabled(any && !forShelf);
-    giveUp_->setEnabled(forShelf);
-    if (any)
-        view_->show(model_->mounting(list_->currentIndex().row()));
+    const shop::BenchMounting* at = any ? &model_->mounting(list_->currentIndex().row()) : nullptr;
+    order_->setEnabled(at && !at->mounting.onlyForShelf());
+    giveUp_->setEnabled(at && !at->forShelf().empty());
+    recordKey_->setRank(at && mustNotBeMounted(*at) ? KeyButton::Rank::Plain : KeyButton::Rank::Likely);
+    if (at)
+        view_->show(*at);
     else
         view_->clear();
 }
@@ -173,7 +199,7 @@ void BenchPage::recordCut() {
     std::optional<shop::CutDone> done;
     // A refusal leaves the dialog as it was typed.
     while (!done) {
-        if (dialog.exec() != QDialog::Accepted) return;
+        if (!stillWaits(mounting) || dialog.exec() != QDialog::Accepted) return;
         session_.attempt([&] { done = shop::recordCut(session_.shop(), dialog.record()); });
     }
     std::vector<store::PieceId> labelled = done->shelf;
@@ -183,7 +209,23 @@ void BenchPage::recordCut() {
         PaperTray{session_}.beltLabels(mounting);
     });
     session_.touch();
-    session_.tell(wordsFor(mounting, *done));
+    choose(0); // on the shaft, perhaps of the piece, that is on the cutter
+    session_.tell(wordsFor(asCut(mounting, dialog.record()), *done));
+}
+
+/// Somebody else may have cut it, or changed its order, since it was listed: then the list is read anew.
+bool BenchPage::stillWaits(const shop::BenchMounting& mounting) {
+    bool waits = false;
+    const bool read = session_.attempt([&] {
+        const auto ticket = store::Tickets{session_.shop().connection}.ofMounting(mounting.mounting.id);
+        for (const auto& each : ticket.mountings)
+            if (each.id == mounting.mounting.id) waits = each.state == store::MountingState::Planned;
+    });
+    if (waits || !read) return waits;
+    session_.touch();
+    session_.warn(tr("%1 on ticket %2 waits no more: it is cut or changed already. The list is read anew.")
+                      .arg(text(mounting.piece.code), text(mounting.ticket)));
+    return false;
 }
 
 QString BenchPage::wordsFor(const shop::BenchMounting& mounting, const shop::CutDone& done) const {
@@ -202,7 +244,7 @@ void BenchPage::recordMiscut() {
     MiscutDialog dialog{mounting, this};
     std::optional<shop::Replanned> done;
     while (!done) {
-        if (dialog.exec() != QDialog::Accepted) return;
+        if (!stillWaits(mounting) || dialog.exec() != QDialog::Accepted) return;
         session_.attempt([&] { done = shop::recordMiscut(session_.shop(), dialog.miscut()); });
     }
     QString words = tr("The miscut is booked.");
@@ -245,13 +287,20 @@ void BenchPage::changeCutter() {
     session_.tell(tr("%1 is to be cut on %2.").arg(text(mounting.piece.code), name));
 }
 
-/// A remnant that was to become ready belts stays what it is.
+/// What was to become ready belts stays with the piece.
 void BenchPage::giveUp() {
     if (!currentMounting()) return;
     const shop::BenchMounting mounting = model_->mounting(list_->currentIndex().row());
     if (!session_.attempt([&] { shop::giveUpForShelf(session_.shop(), mounting.mounting.id); })) return;
+    QString words = tr("Nothing of %1 is cut for the shelf.").arg(text(mounting.piece.code));
+    if (!mounting.mounting.onlyForShelf())
+        session_.attempt([&] {
+            const auto ticket = store::Tickets{session_.shop().connection}.ofMounting(mounting.mounting.id);
+            words += QLatin1Char(' ') + tr("Ticket %1 as it is now is in %2.")
+                                            .arg(text(ticket.code), PaperTray{session_}.ticket(ticket.id));
+        });
     session_.touch();
-    session_.tell(tr("%1 is not cut for the shelf.").arg(text(mounting.piece.code)));
+    session_.tell(words);
 }
 
 void BenchPage::saveShownList() {

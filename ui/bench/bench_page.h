@@ -31,9 +31,11 @@ private:
     void buildActions();
     QAction* act(const QString& name, const QKeySequence& key, void (BenchPage::*does)());
     void buildView();
+    void choose(int row); ///< the first if there is none such
     void showCurrent();
     const store::MountingId* currentMounting() const;
 
+    bool stillWaits(const shop::BenchMounting& mounting);
     void recordCut();
     void recordMiscut();
     void openOrder();
@@ -49,6 +51,7 @@ private:
     BenchModel* model_;
     QListView* list_;
     MountingView* view_;
+    KeyButton* recordKey_ = nullptr;
     QAction *record_ = nullptr, *miscut_ = nullptr, *order_ = nullptr, *orders_ = nullptr, *print_ = nullptr,
             *together_ = nullptr, *giveUp_ = nullptr, *save_ = nullptr, *cutter_ = nullptr;
     KeyButton* otherCutter_ = nullptr; ///< not there while the shop has one cutter

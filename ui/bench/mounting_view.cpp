@@ -15,9 +15,32 @@
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace riband::ui {
 
 namespace {
+
+constexpr int StopHeight = 26;
+
+/// Holds a table as high as whole rows of it: one that is cut in two would be read wrongly.
+class WholeRows final : public QWidget {
+public:
+    explicit WholeRows(QTableView& table) : table_{table} {
+        table_.setParent(this);
+        setMinimumHeight(table_.horizontalHeader()->sizeHint().height() + 3 * StopHeight);
+    }
+
+protected:
+    void resizeEvent(QResizeEvent*) override {
+        const int around = table_.horizontalHeader()->sizeHint().height() + 2 * table_.frameWidth();
+        const int rows = std::max(0, height() - around) / StopHeight;
+        table_.setGeometry(0, 0, width(), around + rows * StopHeight);
+    }
+
+private:
+    QTableView& table_;
+};
 
 void empty(QLayout* layout) {
     while (QLayoutItem* item = layout->takeAt(0)) {
@@ -36,7 +59,7 @@ QLabel* wrapped(const QString& words, const char* role) {
 
 MountingView::MountingView(QWidget* parent)
     : QWidget{parent}, whole_{new QWidget}, headline_{label({}, "head")}, piece_{label({}, "remark")},
-      whose_{label({}, "remark")}, tolerance_{wrapped({}, "remark")},
+      whose_{wrapped({}, "remark")}, cuts_{wrapped({}, "strong")}, tolerance_{wrapped({}, "remark")},
       nothing_{wrapped(tr("Nothing waits at the cutter. A ticket made at the Counter comes here by itself."),
                        "remark")},
       band_{new BandWidget{BandSize::Large}}, warnings_{new QVBoxLayout}, steps_{new QGridLayout},
@@ -56,9 +79,11 @@ void MountingView::buildView() {
     auto* head = new QHBoxLayout;
     head->setSpacing(4 * step);
     head->addWidget(headline_);
-    head->addWidget(piece_, 1);
-    head->addWidget(whose_);
+    head->addWidget(piece_);
+    head->addWidget(whose_, 1);
+    whose_->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     column->addLayout(head);
+    column->addWidget(cuts_);
     band_->setMinimumHeight(124);
     column->addWidget(band_);
     column->addLayout(warnings_);
@@ -94,13 +119,15 @@ QWidget* MountingView::buildStops() {
     stopsView_->setShowGrid(false);
     stopsView_->setSelectionMode(QAbstractItemView::NoSelection);
     stopsView_->setFont(Look::font(TextSize::Text, QFont::Medium));
+    stopsView_->verticalHeader()->setDefaultSectionSize(StopHeight);
+    stopsView_->setVerticalScrollMode(QAbstractItemView::ScrollPerItem);
     auto* box = new QWidget;
     auto* column = new QVBoxLayout{box};
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(2 * step);
     column->addWidget(label(tr("Stops of the display"), "part"));
     column->addWidget(tolerance_);
-    column->addWidget(stopsView_, 1);
+    column->addWidget(new WholeRows{*stopsView_}, 1);
     return box;
 }
 
@@ -117,9 +144,10 @@ QWidget* MountingView::buildCautions() {
 
 void MountingView::show(const shop::BenchMounting& mounting) {
     headline_->setText(tr("Mount %1").arg(text(mounting.piece.code)));
-    piece_->setText(tr("%1 %2 · %3 · cut %4", "kind, belt, width, cuts")
-                        .arg(say(mounting.piece.kind), text(mounting.belt.designation),
-                             shown(mounting.piece.extent), shownCuts(mounting)));
+    piece_->setText(
+        tr("%1 %2 · %3", "kind, belt, width")
+            .arg(say(mounting.piece.kind), text(mounting.belt.designation), shown(mounting.piece.extent)));
+    cuts_->setText(tr("Cut %1").arg(shownCuts(mounting)));
     whose_->setText(mounting.order.empty() ? tr("ticket %1 · for the shelf").arg(text(mounting.ticket))
                     : mounting.customer.empty()
                         ? tr("ticket %1 · order %2").arg(text(mounting.ticket), text(mounting.order))
@@ -134,7 +162,7 @@ void MountingView::show(const shop::BenchMounting& mounting) {
         steps_->addWidget(wrapped(words, ""), number++, 1);
     }
     stops_->setMounting(mounting);
-    const QString tolerance = toleranceOf(mounting);
+    const QString tolerance = tolerancesOf(mounting);
     tolerance_->setText(tolerance.isEmpty() ? QString{} : tr("Allowed: %1").arg(tolerance));
     nothing_->setVisible(false);
     whole_->setVisible(true);

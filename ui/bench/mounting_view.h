@@ -30,7 +30,7 @@ private:
     QWidget* buildCautions();
     void showWarnings(const shop::BenchMounting& mounting);
     QWidget* whole_;
-    QLabel *headline_, *piece_, *whose_, *tolerance_, *nothing_;
+    QLabel *headline_, *piece_, *whose_, *cuts_, *tolerance_, *nothing_;
     BandWidget* band_;
     QVBoxLayout* warnings_;
     QGridLayout* steps_;

@@ -35,7 +35,7 @@ RecordDialog::RecordDialog(const shop::BenchMounting& mounting, const std::vecto
                            QWidget* parent)
     : QDialog{parent}, mounting_{mounting}, rest_{new QLineEdit}, place_{new QLineEdit},
       shelfWidth_{new QLineEdit}, shelfCount_{new QSpinBox}, keep_{new QCheckBox{tr("&Keep the rest")}},
-      withShelf_{new QCheckBox}, difference_{label({}, "warn")} {
+      difference_{label({}, "warn")} {
     setWindowTitle(tr("The cut is done: %1").arg(text(mounting.piece.code)));
     setMinimumWidth(520);
     buildView(places);
@@ -47,7 +47,7 @@ RecordDialog::RecordDialog(const shop::BenchMounting& mounting, const std::vecto
 
 void RecordDialog::buildView(const std::vector<std::string>& places) {
     auto* form = new QFormLayout;
-    const auto row = [&](const QString& name, QWidget* field, const char* object) {
+    const auto row = [&](const QString& name, QWidget* field, const QByteArray& object) {
         field->setAccessibleName(QString{name}.remove('&'));
         field->setObjectName(QString::fromLatin1(object));
         form->addRow(name, field);
@@ -59,14 +59,15 @@ void RecordDialog::buildView(const std::vector<std::string>& places) {
     place_->setText(text(mounting_.piece.place));
     place_->setCompleter(new QCompleter{shownPlaces(places), place_});
     row(tr("&Place of the rest"), place_, "place");
-    QStringList planned;
-    for (const Extent belt : mounting_.forShelf())
-        planned << shown(belt);
-    withShelf_->setText(tr("&Belts for the shelf were cut: %1").arg(planned.join(QStringLiteral(", "))));
-    withShelf_->setChecked(true);
-    row(QString{}, withShelf_, "withShelf");
-    withShelf_->setAccessibleName(withShelf_->text().remove('&'));
-    form->setRowVisible(withShelf_, !planned.isEmpty());
+    for (const auto& cut : mounting_.mounting.cuts) {
+        if (cut.line) continue;
+        auto* count = new QSpinBox;
+        count->setRange(0, static_cast<int>(cut.count));
+        count->setValue(count->maximum());
+        ofShelf_.push_back(count);
+        row(tr("%1 for the shelf (of %2)").arg(shown(cut.extent)).arg(cut.count), count,
+            QByteArray{"ofShelf"} + QByteArray::number(static_cast<int>(ofShelf_.size())));
+    }
     shelfCount_->setRange(0, MostForShelf);
     row(tr("&Cut more for the shelf"), shelfCount_, "shelfCount");
     row(tr("each as &wide as"), shelfWidth_, "shelfWidth");
@@ -91,10 +92,11 @@ void RecordDialog::connectAll() {
     connect(rest_, &QLineEdit::textChanged, this, &RecordDialog::check);
     connect(shelfCount_, &QSpinBox::valueChanged, this, &RecordDialog::expect);
     connect(shelfWidth_, &QLineEdit::textChanged, this, &RecordDialog::expect);
-    connect(withShelf_, &QCheckBox::toggled, this, [this](bool cut) {
-        if (!cut) keep_->setChecked(true); // more of it is left then
-        expect();
-    });
+    for (QSpinBox* count : ofShelf_)
+        connect(count, &QSpinBox::valueChanged, this, [this, count](int cut) {
+            if (cut < count->maximum()) keep_->setChecked(true); // more of it is left then
+            expect();
+        });
     connect(keep_, &QCheckBox::toggled, place_, &QWidget::setEnabled);
 }
 
@@ -113,9 +115,12 @@ std::vector<shop::CutRecord::ForShelf> RecordDialog::forShelf() const {
 /// What must be left by the figures.
 Extent RecordDialog::expected() const {
     Extent left = mounting_.mounting.left;
-    if (!withShelf_->isChecked())
-        for (const Extent belt : mounting_.forShelf())
-            left = left + belt + mounting_.mounting.kerf;
+    std::size_t shelf = 0;
+    for (const auto& cut : mounting_.mounting.cuts) {
+        if (cut.line) continue;
+        const std::int64_t notCut = cut.count - ofShelf_[shelf++]->value();
+        left = left + (cut.extent + mounting_.mounting.kerf) * notCut;
+    }
     for (const auto& belts : forShelf()) {
         const Extent taken = (belts.extent + mounting_.mounting.kerf) * belts.count;
         left = left < taken ? Extent::none(left.unit()) : left - taken;
@@ -135,7 +140,9 @@ void RecordDialog::check() {
     setSheetProperty(*shelfWidth_, "wrong", shelfOpen ? QStringLiteral("true") : QStringLiteral("false"));
     record_->setEnabled(rest && !shelfOpen);
     difference_->clear();
-    if (!rest)
+    if (shelfOpen)
+        difference_->setText(tr("Type how wide each of the belts for the shelf is, for example 25."));
+    else if (!rest)
         difference_->setText(tr("Type the width that is left, for example %1.").arg(shown(expected())));
     else if (*rest < expected())
         difference_->setText(tr("%1 less than by the figures: this is booked as a difference.")
@@ -146,12 +153,15 @@ void RecordDialog::check() {
 }
 
 shop::CutRecord RecordDialog::record() const {
+    std::vector<std::int64_t> ofShelf;
+    for (const QSpinBox* count : ofShelf_)
+        ofShelf.push_back(count->value());
     return {mounting_.mounting.id,
             typedRest(),
             keep_->isChecked(),
             place_->text().trimmed().toStdString(),
             forShelf(),
-            withShelf_->isChecked()};
+            ofShelf};
 }
 
 } // namespace riband::ui

@@ -5,6 +5,8 @@
 
 #include <QDialog>
 
+#include <vector>
+
 class QCheckBox;
 class QLabel;
 class QLineEdit;
@@ -33,7 +35,8 @@ private:
     const shop::BenchMounting mounting_;
     QLineEdit *rest_, *place_, *shelfWidth_;
     QSpinBox* shelfCount_;
-    QCheckBox *keep_, *withShelf_;
+    std::vector<QSpinBox*> ofShelf_; ///< belts cut of each width that the ticket has for the shelf
+    QCheckBox* keep_;
     QLabel* difference_;
     QPushButton* record_ = nullptr;
 };

@@ -137,7 +137,8 @@ QString PaperTray::beltLabels(const shop::BenchMounting& mounting) const {
     std::vector<Label> labels;
     for (const auto& cut : mounting.mounting.cuts) {
         if (!cut.line) continue;
-        const auto tolerance = mounting.tolerance ? shown(*mounting.tolerance).toStdString() : std::string{};
+        const auto* allowed = mounting.toleranceOf(cut.extent);
+        const auto tolerance = allowed ? shown(*allowed).toStdString() : std::string{};
         labels.push_back(
             BeltLabel{mounting.order, belt::printed(mounting.belt.belt, cut.extent, session_.tables()),
                       mounting.belt.designation, cut.extent, tolerance, mounting.order, mounting.customer});

@@ -4,6 +4,7 @@
 #include "ui/drawing/tooth.h"
 #include "ui/papers/paper_words.h"
 #include "ui/papers/setup_block.h"
+#include "ui/words/cutting_steps.h"
 #include "ui/words/words.h"
 
 #include <algorithm>
@@ -110,20 +111,40 @@ std::vector<StopCell> stopCells(const shop::BenchMounting& mounting, const store
     return cells;
 }
 
-/// Tick, own width, display, for whom: shares of a cell's width where each begins.
-void paintStop(QPainter& painter, const QRectF& area, const StopCell& cell) {
-    const auto part = [&](double from, double to) {
-        return QRectF{area.left() + from * area.width(), area.top(), (to - from) * area.width(),
-                      area.height()};
+QFont eachFont() { return paperFont(16, QFont::Bold); }
+QFont displayFont() { return paperFont(13); }
+QFont whomFont() { return paperFont(11); }
+
+/// How wide tick and own width, display, and for whom stand in every cell: none is ever shortened.
+struct StopWidths {
+    double each = 0, display = 0, whom = 0;
+
+    static StopWidths of(const std::vector<StopCell>& cells) {
+        constexpr double Tick = 20, Gap = 10;
+        StopWidths widths;
+        for (const StopCell& cell : cells) {
+            widths.each = std::max(widths.each, Tick + textWidth(eachFont(), cell.each) + Gap);
+            widths.display = std::max(widths.display, textWidth(displayFont(), cell.display) + Gap);
+            widths.whom = std::max(widths.whom, textWidth(whomFont(), cell.whom) + 2 * Gap);
+        }
+        return widths;
+    }
+    double whole() const { return each + display + whom; }
+};
+
+void paintStop(QPainter& painter, const QRectF& area, const StopCell& cell, const StopWidths& widths) {
+    const auto part = [&](double from, double wide) {
+        return QRectF{area.left() + from, area.top(), wide, area.height()};
     };
     painter.setPen(Look::paper().ink);
-    painter.setFont(paperFont(16, QFont::Bold));
-    paintTick(painter, part(0, .38), cell.each);
-    painter.setFont(paperFont(13));
-    paintFitted(painter, part(.38, .74), Qt::AlignLeft | Qt::AlignVCenter, cell.display);
+    painter.setFont(eachFont());
+    paintTick(painter, part(0, widths.each), cell.each);
+    painter.setFont(displayFont());
+    paintFitted(painter, part(widths.each, widths.display), Qt::AlignLeft | Qt::AlignVCenter, cell.display);
     painter.setPen(Look::paper().ink2);
-    painter.setFont(paperFont(11));
-    paintFitted(painter, part(.75, .95), Qt::AlignLeft | Qt::AlignVCenter, cell.whom, 9);
+    painter.setFont(whomFont());
+    paintFitted(painter, part(widths.each + widths.display, widths.whom), Qt::AlignLeft | Qt::AlignVCenter,
+                cell.whom, 9);
 }
 
 Block stopsHead(Unit unit) {
@@ -144,25 +165,43 @@ Block stopsHead(Unit unit) {
             }};
 }
 
-Block stopsRow(std::vector<StopCell> cells, std::size_t columns, double height) {
+Block stopsRow(std::vector<StopCell> cells, const StopWidths& widths, std::size_t columns, double height) {
     return {height, [=](QPainter& painter, const QRectF& area) {
                 const double wide = area.width() / static_cast<double>(columns);
                 for (std::size_t i = 0; i < cells.size(); ++i)
                     paintStop(painter,
                               {area.left() + static_cast<double>(i) * wide, area.top(), wide, area.height()},
-                              cells[i]);
+                              cells[i], widths);
             }};
 }
 
-void addStops(std::vector<Block>& rows, const std::vector<StopCell>& cells, Unit unit) {
+void addStops(std::vector<Block>& rows, const std::vector<StopCell>& cells, Unit unit, double width) {
     rows.push_back(stopsHead(unit));
-    const std::size_t columns = unit == Unit::Rib ? 3 : 4;
-    const double height = cells.size() > 80 ? 18 : 24; // a sleeve full of narrow belts still fits one page
+    const StopWidths widths = StopWidths::of(cells);
+    const auto fit = static_cast<std::size_t>(width / std::max(widths.whole(), 1.0));
+    const std::size_t columns = std::clamp<std::size_t>(fit, 1, 4);
+    const std::size_t lines = (cells.size() + columns - 1) / columns;
+    const double height = lines > 20 ? 18 : 24; // a sleeve full of narrow belts still fits one page
     for (std::size_t i = 0; i < cells.size(); i += columns)
         rows.push_back(
             stopsRow({cells.begin() + static_cast<std::ptrdiff_t>(i),
                       cells.begin() + static_cast<std::ptrdiff_t>(std::min(i + columns, cells.size()))},
-                     columns, height));
+                     widths, columns, height));
+}
+
+/// What each of the widths may differ by.
+Block toleranceRow(const shop::BenchMounting& mounting, double width) {
+    const QString each = tolerancesOf(mounting);
+    const QString allowed = mounting.piece.extent.unit() == Unit::Rib ? PaperWords::tr("whole ribs")
+                            : each.isEmpty()                          ? PaperWords::tr("no standard gives it")
+                                                                      : each;
+    const QString words = PaperWords::tr("Width may differ: %1").arg(allowed);
+    const QFont font = paperFont(13, QFont::DemiBold);
+    return {wrappedHeight(font, words, width) + 6, [=](QPainter& painter, const QRectF& area) {
+                painter.setPen(Look::paper().ink);
+                painter.setFont(font);
+                paintWrapped(painter, area.adjusted(0, 2, 0, 0), words);
+            }};
 }
 
 QString leftWords(const shop::BenchMounting& mounting) {
@@ -189,12 +228,14 @@ Block leftRow(const shop::BenchMounting& mounting) {
 } // namespace
 
 Block mountingBlock(const shop::BenchMounting& mounting, const store::Order& order, std::size_t number,
-                    std::size_t of, const store::ShopSettings& shop, const belt::Tables& tables) {
+                    std::size_t of, const store::ShopSettings& shop, const belt::Tables& tables,
+                    double width) {
     const belt::Profile* profile = tables.profile(mounting.belt.belt.profile);
     std::vector<Block> rows{headRow(mounting, profile, countWords(mounting, number, of, shop))};
-    addSetUp(rows, mounting);
+    addSetUp(rows, mounting, width);
     rows.push_back(bandRow(mounting));
-    addStops(rows, stopCells(mounting, order, profile), mounting.piece.extent.unit());
+    rows.push_back(toleranceRow(mounting, width));
+    addStops(rows, stopCells(mounting, order, profile), mounting.piece.extent.unit(), width);
     rows.push_back(leftRow(mounting));
     return stacked(std::move(rows));
 }

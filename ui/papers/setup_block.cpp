@@ -49,14 +49,6 @@ Figure distanceFigure(const cutting::SetUp& setUp) {
             PaperWords::tr("± %1, just taut, no tension").arg(QLocale{}.toString(setUp.doubt, 'f', 1))};
 }
 
-Figure toleranceFigure(const shop::BenchMounting& mounting) {
-    const QString name = PaperWords::tr("width may differ");
-    if (mounting.piece.extent.unit() == Unit::Rib) return {name, PaperWords::tr("whole ribs"), {}};
-    if (!mounting.tolerance) return {name, "—", PaperWords::tr("no standard gives it")};
-    return {name, shown(*mounting.tolerance),
-            PaperWords::tr("mm, %1").arg(text(mounting.tolerance->standard))};
-}
-
 std::vector<Figure> figuresOf(const shop::BenchMounting& mounting) {
     const cutting::Cutter& cutter = mounting.cutter.cutter;
     std::vector<Figure> figures;
@@ -65,7 +57,6 @@ std::vector<Figure> figuresOf(const shop::BenchMounting& mounting) {
         {PaperWords::tr("sleeve to shaft edge"), millimetres(cutter.gap, 0), PaperWords::tr("leave free")});
     figures.push_back({PaperWords::tr("trim first"), shown(mounting.mounting.trim),
                        PaperWords::tr("then zero the display")});
-    figures.push_back(toleranceFigure(mounting));
     return figures;
 }
 
@@ -79,11 +70,13 @@ Block figuresRow(std::vector<Figure> figures) {
             }};
 }
 
-Block warningRow(const QString& words) {
-    return {24, [words](QPainter& painter, const QRectF& area) {
+Block warningRow(const QString& words, double width) {
+    constexpr double Sign = 26;
+    const QFont font = paperFont(14, QFont::Bold);
+    return {wrappedHeight(font, words, width - Sign) + 6, [=](QPainter& painter, const QRectF& area) {
                 paintWarningSign(painter, area.topLeft() + QPointF{0, 3}, 16);
-                painter.setFont(paperFont(14, QFont::Bold));
-                paintFitted(painter, area.adjusted(26, 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter, words);
+                painter.setFont(font);
+                paintWrapped(painter, area.adjusted(Sign, 3, 0, 0), words);
             }};
 }
 
@@ -101,10 +94,10 @@ Block ticksRow(QStringList words) {
 
 } // namespace
 
-void addSetUp(std::vector<Block>& rows, const shop::BenchMounting& mounting) {
+void addSetUp(std::vector<Block>& rows, const shop::BenchMounting& mounting, double width) {
     const cutting::Cutter& cutter = mounting.cutter.cutter;
     for (const Warning& warning : warningsOf(mounting))
-        rows.push_back(warningRow(warning.words));
+        rows.push_back(warningRow(warning.words, width));
     rows.push_back(figuresRow(figuresOf(mounting)));
     rows.push_back(ticksRow({PaperWords::tr("right piece: code and belt read"),
                              PaperWords::tr("%1 free at the shaft edge").arg(millimetres(cutter.gap, 0)),

@@ -5,8 +5,8 @@
 
 namespace riband::ui {
 
-/// The set-up sheet of a mounting: shaft, distance, gap, trim, tolerance; warnings; steps to tick.
-void addSetUp(std::vector<Block>& rows, const shop::BenchMounting& mounting);
+/// The set-up sheet of a mounting, for a paper so wide: shaft, distance, gap, trim; warnings; steps to tick.
+void addSetUp(std::vector<Block>& rows, const shop::BenchMounting& mounting, double width);
 
 /// What holds at every cutter: the cautions, framed.
 Block cautionsBlock(double width);

@@ -1,3 +1,4 @@
+#include "core/belt/reader.h"
 #include "ui/papers/mounting_block.h"
 #include "ui/papers/paper_words.h"
 #include "ui/papers/papers.h"
@@ -6,6 +7,8 @@
 
 #include <QDateTime>
 #include <QLocale>
+
+#include <algorithm>
 
 namespace riband::ui {
 namespace {
@@ -54,6 +57,8 @@ Block headBlock(const TicketPaper& paper) {
             }};
 }
 
+std::int64_t wanted(const store::OrderLine& line) { return line.quantity - line.cancelled; }
+
 /// What the line is a piece of, as far as the mountings of this ticket tell.
 QString beltOf(const store::OrderLine& line, const TicketPaper& paper) {
     for (const auto& mounting : paper.mountings)
@@ -61,7 +66,22 @@ QString beltOf(const store::OrderLine& line, const TicketPaper& paper) {
     return text(line.said);
 }
 
-Block lineBlock(const store::OrderLine& line, const QString& belt) {
+/// Whether the words as typed still say what the line is: it may have been changed since.
+bool saysStill(const store::OrderLine& line, const belt::Tables& tables) {
+    const belt::Understanding understood = belt::understand(line.said, tables);
+    const auto& readings = understood.readings;
+    return readings.empty() || std::any_of(readings.begin(), readings.end(), [&](const belt::Reading& each) {
+               return each.quantity == wanted(line) && (!each.width || *each.width == line.extent);
+           });
+}
+
+QString remarkOn(const store::OrderLine& line, const belt::Tables& tables) {
+    if (line.said.empty()) return {};
+    return saysStill(line, tables) ? PaperWords::tr("said: %1").arg(text(line.said))
+                                   : PaperWords::tr("changed since it was ordered");
+}
+
+Block lineBlock(const store::OrderLine& line, const QString& belt, const QString& remark) {
     return {24, [=](QPainter& painter, const QRectF& area) {
                 painter.setFont(paperFont(12));
                 painter.setPen(Look::paper().ink2);
@@ -69,14 +89,12 @@ Block lineBlock(const store::OrderLine& line, const QString& belt) {
                 painter.setPen(Look::paper().ink);
                 painter.setFont(paperFont(15, QFont::DemiBold));
                 const QString what =
-                    PaperWords::tr("%1 × %2, %3").arg(line.quantity).arg(belt, shown(line.extent));
+                    PaperWords::tr("%1 × %2, %3").arg(wanted(line)).arg(belt, shown(line.extent));
                 paintFitted(painter, area.adjusted(28, 0, -230, 0), Qt::AlignLeft | Qt::AlignVCenter, what);
                 painter.setFont(paperFont(12));
                 painter.setPen(Look::paper().ink2);
-                if (!line.said.empty())
-                    paintElided(painter, area.adjusted(area.width() - 220, 0, 0, 0),
-                                Qt::AlignRight | Qt::AlignVCenter,
-                                PaperWords::tr("said: %1").arg(text(line.said)));
+                paintElided(painter, area.adjusted(area.width() - 220, 0, 0, 0),
+                            Qt::AlignRight | Qt::AlignVCenter, remark);
             }};
 }
 
@@ -125,7 +143,7 @@ int paintTicket(QPagedPaintDevice& device, const TicketPaper& paper, const store
     const double width = leafWidth(device);
     std::vector<Block> blocks{headBlock(paper)};
     for (const auto& line : paper.order.lines)
-        blocks.push_back(lineBlock(line, beltOf(line, paper)));
+        if (wanted(line) > 0) blocks.push_back(lineBlock(line, beltOf(line, paper), remarkOn(line, tables)));
     if (!paper.order.note.empty()) blocks.push_back(noteBlock(text(paper.order.note), width));
     if (!paper.fromShelf.empty())
         blocks.push_back(headingBlock(PaperWords::tr("From the shelf, no cutting")));
@@ -133,8 +151,8 @@ int paintTicket(QPagedPaintDevice& device, const TicketPaper& paper, const store
         blocks.push_back(tickBlock(text(taken)));
     if (!paper.mountings.empty()) blocks.push_back(cautionsBlock(width));
     for (std::size_t i = 0; i < paper.mountings.size(); ++i)
-        blocks.push_back(
-            mountingBlock(paper.mountings[i], paper.order, i + 1, paper.mountings.size(), shop, tables));
+        blocks.push_back(mountingBlock(paper.mountings[i], paper.order, i + 1, paper.mountings.size(), shop,
+                                       tables, width));
     return paintLeaves(device, blocks, footOf(paper, shop));
 }
 

@@ -1,9 +1,11 @@
 #include "ui/words/cutting_steps.h"
 
+#include "core/cutting/forbidden.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
 #include <QLocale>
+#include <QStringList>
 
 #include <algorithm>
 
@@ -46,9 +48,26 @@ QString trimStep(const store::TicketMounting& mounting) {
 
 using Remark = cutting::SetUp::Remark;
 
-bool stops(Remark remark) {
-    return remark == Remark::SteelCord || remark == Remark::AramidCord || remark == Remark::Polyurethane ||
-           remark == Remark::ShaftUnderSmallest;
+/// What the person at the cutter does about it, where it must not be mounted.
+QString wayOut(Remark remark) {
+    if (remark == Remark::ShaftUnderSmallest)
+        return StepWords::tr(
+            "Take a thicker shaft or another cutter, or ask the belt's maker whether this one "
+            "bears the bend; else give the order another belt, or cancel it (its order).");
+    return StepWords::tr(
+        "Cut it on another cutter that is made for it, or ask the owner before you mount it.");
+}
+
+Warning warningOf(Remark remark) {
+    if (!cutting::forbids(remark)) return {say(remark), false};
+    return {say(remark) + QLatin1Char(' ') + wayOut(remark), true};
+}
+
+Warning warningOf(cutting::SetUpFault fault) {
+    if (fault == cutting::SetUpFault::NoShaft) return {say(fault), true};
+    return {say(fault) + QLatin1Char(' ') +
+                StepWords::tr("Cut it on another cutter, or change or cancel the line (its order)."),
+            true};
 }
 
 bool remarks(const shop::BenchMounting& mounting, Remark remark) {
@@ -77,6 +96,10 @@ std::vector<Hard> hardStuff(const store::StockedBelt& belt) {
     return hard;
 }
 
+bool alike(const belt::WidthTolerance& one, const belt::WidthTolerance& other) {
+    return one.plus == other.plus && one.minus == other.minus && one.standard == other.standard;
+}
+
 } // namespace
 
 std::vector<QString> setUpSteps(const shop::BenchMounting& mounting) {
@@ -95,10 +118,10 @@ std::vector<QString> setUpSteps(const shop::BenchMounting& mounting) {
 
 std::vector<Warning> warningsOf(const shop::BenchMounting& mounting) {
     std::vector<Warning> warnings;
-    if (mounting.setUpFault) warnings.push_back({say(*mounting.setUpFault), true});
+    if (mounting.setUpFault) warnings.push_back(warningOf(*mounting.setUpFault));
     if (mounting.setUp)
         for (const Remark remark : mounting.setUp->remarks)
-            warnings.push_back({say(remark), stops(remark)});
+            warnings.push_back(warningOf(remark));
     for (const Hard& hard : hardStuff(mounting.belt))
         if (!remarks(mounting, hard.forbids)) warnings.push_back({hard.words, false});
     std::stable_sort(warnings.begin(), warnings.end(),
@@ -117,11 +140,21 @@ std::vector<QString> cautions() {
             StepWords::tr("Mount, measure and clean only while shafts and blade stand still.")};
 }
 
-QString toleranceOf(const shop::BenchMounting& mounting) {
-    if (!mounting.tolerance || mounting.stops.empty()) return {};
-    const Extent widest = *std::max_element(mounting.stops.begin(), mounting.stops.end());
-    return StepWords::tr("%1 %2 (%3)", "width, tolerance, standard")
-        .arg(shown(widest), shown(*mounting.tolerance), text(mounting.tolerance->standard));
+QString tolerancesOf(const shop::BenchMounting& mounting) {
+    QStringList groups, widths;
+    for (std::size_t i = 0; i < mounting.tolerances.size(); ++i) {
+        const auto& here = mounting.tolerances[i];
+        widths << shown(here.extent);
+        const auto* next = i + 1 < mounting.tolerances.size() ? &mounting.tolerances[i + 1] : nullptr;
+        if (next && alike(next->tolerance, here.tolerance)) continue;
+        groups << StepWords::tr("%1 %2", "widths, their tolerance")
+                      .arg(widths.join(QStringLiteral(", ")), shown(here.tolerance));
+        if (!next || next->tolerance.standard != here.tolerance.standard)
+            groups.back() = StepWords::tr("%1 (%2)", "widths with tolerance, standard")
+                                .arg(groups.back(), text(here.tolerance.standard));
+        widths.clear();
+    }
+    return groups.join(QStringLiteral("; "));
 }
 
 } // namespace riband::ui

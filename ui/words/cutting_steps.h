@@ -22,7 +22,8 @@ std::vector<Warning> warningsOf(const shop::BenchMounting& mounting);
 /// What holds for every cut.
 std::vector<QString> cautions();
 
-/// "30 mm +0.8 -0.8 (ISO 13050)" of the widest belt; "" for ribs.
-QString toleranceOf(const shop::BenchMounting& mounting);
+/// "30 mm +0.8 -0.8; 50 mm, 85 mm +1.2 -1.6 (ISO 13050)", the customer's belts first; "" for ribs, and where
+/// no standard says any.
+QString tolerancesOf(const shop::BenchMounting& mounting);
 
 } // namespace riband::ui

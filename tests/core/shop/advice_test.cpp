@@ -2,6 +2,7 @@
 #include "core/cutting/plan.h"
 #include "core/shop/batch.h"
 #include "core/shop/learn.h"
+#include "core/shop/shelf_ticket.h"
 #include "core/shop/suggest_together.h"
 #include "tests/core/shop/shop_fixture.h"
 
@@ -158,9 +159,24 @@ TEST_CASE("A dead end is finished in the same mounting: on the ticket, booked, a
         undoCut(shop.shop, mounting.id);
         CHECK(shop.widthOn(store::Account::Ready) == 0);
     }
+    SECTION("left out before it is cut: the ticket stands, the width is free again") {
+        giveUpForShelf(shop.shop, mounting.id);
+        REQUIRE(shop.mountingOf(ordered).cuts.size() == 1);
+        CHECK(shop.mountingOf(ordered).cuts.front().extent == mm(30));
+        CHECK(shop.mountingOf(ordered).left == um(26'500));
+        CHECK(shop.mountingOf(ordered).restKept);
+        CHECK(shop.at(piece).reserved < um(59'000));
+        checkRefused(shop, Refusal::Why::NothingToCut, [&] { giveUpForShelf(shop.shop, mounting.id); });
+        CHECK(shop.cutAll(ordered).shelf.empty());
+    }
+    SECTION("more for the shelf than the ticket has is refused") {
+        CutRecord record{mounting.id};
+        record.ofShelf = std::vector<std::int64_t>{2};
+        checkRefused(shop, Refusal::Why::BadQuantity, [&] { recordCut(shop.shop, record); });
+    }
     SECTION("declined at the cutter") {
         CutRecord record{mounting.id};
-        record.withShelf = false;
+        record.ofShelf = std::vector<std::int64_t>{0};
         CHECK(recordCut(shop.shop, record).shelf.empty());
         CHECK(shop.at(piece).extent == um(26'500));
     }

@@ -151,7 +151,8 @@ TEST_CASE("A remnant becomes ready belts by a ticket for the shelf, and is itsel
         REQUIRE(ordered.ticket);
         CHECK(shop.mountingOf(ordered).piece == piece);
         CHECK(shop.at(ticket).state == store::TicketState::Void);
-        checkRefused(shop, Why::ActStays, [&] { giveUpForShelf(shop.shop, shop.mountingOf(ordered).id); });
+        checkRefused(shop, Why::NothingToCut,
+                     [&] { giveUpForShelf(shop.shop, shop.mountingOf(ordered).id); });
     }
     CHECK(shop.disagreements().empty());
 }

@@ -118,8 +118,23 @@ TEST_CASE("A mounting on the bench names its stops one by one and from the trimm
     CHECK(rows[0].customer == "Mill");
     CHECK(rows[0].mounting.left == um(400'000 - 2'500 - 110'000));
     // ISO 13050: an H8M belt over 40 mm and up to 60 mm wide.
-    REQUIRE(rows[0].tolerance);
-    CHECK(rows[0].tolerance->minus > Width::micrometres(0));
+    REQUIRE(rows[0].toleranceOf(mm(50)));
+    CHECK(rows[0].toleranceOf(mm(50))->minus > Width::micrometres(0));
+}
+
+TEST_CASE("A mounting names the tolerance of each of its widths, the customer's first", "[queries]") {
+    TestShop shop;
+    shop.remnant(shop.h8m1200, mm(59)); // 30 for the customer, 20 fill it up
+    const Ordered ordered = shop.order(shop.h8m1200, mm(30), 1);
+    const BenchMounting row = mountingsOf(shop.shop, *ordered.ticket).front();
+    REQUIRE(row.stops == std::vector<Extent>{mm(20), mm(30)});
+    REQUIRE(row.tolerances.size() == 2);
+    CHECK(row.tolerances[0].extent == mm(30));
+    CHECK(row.tolerances[1].extent == mm(20));
+    for (const Extent belt : row.stops)
+        CHECK(row.toleranceOf(belt)->plus ==
+              shop.shop.tables->widthTolerance(shop.h8m1200, belt.width())->plus);
+    CHECK_FALSE(row.toleranceOf(mm(50)));
 }
 
 TEST_CASE("What a mounting leaves follows what was cut of the piece before it", "[queries]") {
@@ -146,6 +161,29 @@ TEST_CASE("The bench puts each shaft on once, the longest waiting first", "[quer
     CHECK(rows[0].ticket == shop.at(*longOne.ticket).code);
     CHECK(rows[1].ticket == shop.at(*longTwo.ticket).code);
     CHECK(rows[2].ticket == shop.at(*shortOne.ticket).code);
+}
+
+TEST_CASE("After a cut the bench goes on with the shaft and the piece that are on the cutter", "[queries]") {
+    TestShop shop;
+    useShafts(shop, {shaft("short", 100, 300), shaft("long", 301, 900)});
+    shop.piece(shop.h8m1200, mm(400));
+    shop.piece(shop.t5x500, mm(400));
+    shop.order(shop.h8m1200, mm(30), 1);
+    const Ordered cut = shop.order(shop.t5x500, mm(10), 1);
+    shop.piece(shop.t5x500, mm(60), cutting::PieceKind::Remnant); // gives the next one just so
+    const Ordered another = shop.order(shop.t5x500, um(52'500), 1);
+    const Ordered same = shop.order(shop.t5x500, mm(200), 1);
+    REQUIRE(shop.mountingOf(another).piece != shop.mountingOf(same).piece);
+    REQUIRE(shop.mountingOf(cut).piece == shop.mountingOf(same).piece);
+    CHECK(bench(shop.shop).front().belt.designation == "H8M 1200");
+    const CutDone done = shop.cutAll(cut);
+    const std::vector<BenchMounting> rows = bench(shop.shop);
+    REQUIRE(rows.size() == 3);
+    CHECK(rows[0].ticket == shop.at(*same.ticket).code);
+    CHECK(rows[1].ticket == shop.at(*another.ticket).code);
+    CHECK(rows[2].belt.designation == "H8M 1200");
+    undo(shop.shop, done.movement);
+    CHECK(bench(shop.shop).front().belt.designation == "H8M 1200");
 }
 
 TEST_CASE("What no shaft can take comes last on the bench, with the reason", "[queries]") {

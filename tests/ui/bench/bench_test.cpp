@@ -1,3 +1,4 @@
+#include "core/shop/order.h"
 #include "core/shop/shelf_ticket.h"
 #include "tests/ui/desk_fixture.h"
 #include "ui/bench/bench_model.h"
@@ -14,15 +15,18 @@
 #include <QAbstractItemModelTester>
 #include <QAction>
 #include <QApplication>
-#include <QCheckBox>
 #include <QDir>
 #include <QFile>
 #include <QLabel>
 #include <QLineEdit>
+#include <QListView>
+#include <QMessageBox>
 #include <QProgressBar>
 #include <QSpinBox>
 #include <QTableView>
 #include <QTest>
+
+#include <memory>
 
 namespace riband::ui {
 
@@ -127,6 +131,175 @@ TEST_CASE("A changed mind makes the ticket anew", "[bench]") {
     CHECK(line.extent == mm(25));
     CHECK(line.quantity - line.cancelled == 2);
     CHECK(shop.disagreements().empty());
+}
+
+namespace {
+
+/// Three belts of 30 of H8M 1200 are ordered, their order is open, and F2 asks what to change.
+struct ChangingMind {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    std::unique_ptr<OrderDialog> dialog;
+
+    ChangingMind() {
+        orderThreeAndGoToTheBench(desk);
+        dialog = std::make_unique<OrderDialog>(shop.session(), order().id, &desk.window());
+        dialog->show();
+    }
+    store::Order order() { return shop.orders(store::OrderState::Open).front(); }
+    void change(const std::function<void(QDialog&)>& answer) {
+        desk.answering(answer);
+        for (QAction* action : dialog->actions())
+            if (action->shortcut() == QKeySequence{Qt::Key_F2}) action->trigger();
+    }
+    static QString words(const QDialog& change) { return change.findChild<QLabel*>("words")->text(); }
+};
+
+} // namespace
+
+TEST_CASE("The first field of a change is chosen: a digit replaces the number", "[bench]") {
+    ChangingMind mind;
+    mind.change([](QDialog& change) {
+        QTest::keyClicks(change.focusWidget(), "2");
+        QTest::keyClick(&change, Qt::Key_Return);
+    });
+    CHECK(mind.order().lines.front().quantity == 2);
+}
+
+TEST_CASE("A change that can't be is refused in words, and the dialog stays", "[bench]") {
+    ChangingMind mind;
+    const auto refused = [&](const QString& width, const char* why) {
+        bool stayed = false;
+        QString words;
+        mind.change([&](QDialog& change) {
+            type(change, "width", width);
+            QTest::keyClick(&change, Qt::Key_Return);
+            stayed = change.isVisible();
+            words = ChangingMind::words(change);
+        });
+        INFO(words.toStdString());
+        CHECK(stayed);
+        CHECK(words.contains(QString::fromUtf8(why)));
+    };
+    refused("5000", "wider than 500 mm");
+    refused("abc", "Type a width in mm");
+    refused("400", "does not give H8M 1200 400"); // three of them
+    refused("30", "Nothing is changed yet");
+    CHECK(mind.order().lines.front().extent == mm(30));
+    CHECK(mind.shop.disagreements().empty());
+}
+
+TEST_CASE("A change that would open a sleeve says which before it is made", "[bench]") {
+    ChangingMind mind;
+    QString asked;
+    Qt::Key answer = Qt::Key_Return;
+    const auto widen = [&] {
+        mind.change([&](QDialog& change) {
+            type(change, "width", "140"); // no remnant is so wide
+            mind.desk.answering([&](QDialog& question) {
+                asked = static_cast<QMessageBox&>(question).text();
+                QTest::keyClick(&question, answer);
+            });
+            QTest::keyClick(&change, Qt::Key_Return);
+        });
+    };
+    SECTION("yes") {
+        widen();
+        CHECK(mind.order().lines.front().extent == mm(140));
+    }
+    SECTION("no") {
+        answer = Qt::Key_Escape;
+        widen();
+        CHECK(mind.order().lines.front().extent == mm(30));
+    }
+    CHECK(asked.contains("470 mm"));
+    CHECK(mind.shop.disagreements().empty());
+}
+
+TEST_CASE("The Bench follows the order it showed: another customer's is never chosen instead", "[bench]") {
+    DeskShop shop;
+    shop.piece("H14M 1400", mm(300));
+    DeskWindow desk{shop};
+    desk.type("T10 1250 30");
+    desk.press(Qt::Key_F9);
+    desk.type("3 x H8M 1200 30");
+    desk.press(Qt::Key_F9);
+    desk.press(Qt::Key_2, Qt::ControlModifier);
+    auto* list = desk.window().bench().findChild<QListView*>();
+    const auto mountings = shop::bench(shop.session().shop());
+    REQUIRE(mountings.size() == 2);
+    for (int row = 0; row < 2; ++row)
+        if (mountings[static_cast<std::size_t>(row)].belt.designation == "H8M 1200")
+            list->setCurrentIndex(list->model()->index(row, 0));
+    const auto chosen = [&] { return list->currentIndex().data(BenchModel::BeltRole).toString(); };
+    REQUIRE(chosen() == "H8M 1200");
+
+    SECTION("its line is changed") {
+        const auto order = store::Orders{shop.connection()}.inState(store::OrderState::Open).back();
+        shop::change(shop.session().shop(), order.lines.front().id, mm(25), 2);
+        shop.session().touch();
+        CHECK(list->currentIndex().data(BenchModel::CutsRole).toString().contains("2 × 25 mm"));
+    }
+    SECTION("a belt of it is spoiled") {
+        desk.answering([](QDialog& dialog) {
+            dialog.findChild<QSpinBox*>("good1")->setValue(1);
+            type(dialog, "spoiled", "28.6");
+            QTest::keyClick(&dialog, Qt::Key_Return);
+        });
+        desk.press(Qt::Key_F6);
+    }
+    CHECK(chosen() == "H8M 1200");
+    CHECK(desk.window().bench().waiting() == 2);
+}
+
+TEST_CASE("What somebody else has cut in between asks for nothing more and leaves the list", "[bench]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    orderThreeAndGoToTheBench(desk);
+    QStringList warned;
+    QObject::connect(&shop.session(), &Session::warned, [&](const QString& words) { warned << words; });
+    const auto mounting = shop::bench(shop.session().shop()).front().mounting.id;
+    SECTION("before the dialog opens") {
+        shop::recordCut(shop.session().shop(), {.mounting = mounting});
+        desk.press(Qt::Key_F9);
+        REQUIRE(warned.size() == 1);
+    }
+    SECTION("while it is open") {
+        desk.answering([&](QDialog& dialog) {
+            shop::recordCut(shop.session().shop(), {.mounting = mounting});
+            QTest::keyClick(&dialog, Qt::Key_Return);
+        });
+        desk.press(Qt::Key_F9);
+        REQUIRE(warned.size() == 2); // the refusal, and that it waits no more
+    }
+    CHECK(warned.back().contains("waits no more"));
+    CHECK(desk.window().bench().waiting() == 0);
+    CHECK(shop.disagreements().empty());
+}
+
+TEST_CASE("Where the shaft is too thin the Bench says what to do", "[bench]") {
+    DeskShop shop;
+    shop.piece("H14M 1400", mm(300));
+    DeskWindow desk{shop};
+    desk.type("H14M 1400 40");
+    desk.press(Qt::Key_F9);
+    const auto row = shop::bench(shop.session().shop()).front();
+    const auto warnings = warningsOf(row);
+    REQUIRE_FALSE(warnings.empty());
+    CHECK(warnings.front().stop);
+    CHECK(warnings.front().words.contains("thicker shaft"));
+}
+
+TEST_CASE("Each width has its own tolerance, the customer's first", "[bench]") {
+    DeskShop shop;
+    shop.piece("H8M 960", mm(59), cutting::PieceKind::Remnant); // 30 for the customer, 20 fill it up
+    DeskWindow desk{shop};
+    desk.type("H8M 960 30");
+    desk.press(Qt::Key_F9);
+    const auto row = shop::bench(shop.session().shop()).front();
+    REQUIRE(row.stops.size() == 2);
+    CHECK(tolerancesOf(row) ==
+          "30 mm, " + QString::number(row.stops.front().count() / 1000) + " mm +0.8 -1.2 (ISO 13050)");
 }
 
 TEST_CASE("The Bench's models keep the rules of models", "[bench]") {
@@ -281,9 +454,19 @@ TEST_CASE("Belts for the shelf that were not cut stay with the rest", "[bench]")
         desk.press(Qt::Key_F9);
         CHECK(store::Pieces{shop.connection()}.at(piece).gone());
     }
+    SECTION("left out before it is cut: the ticket says so, and is made anew") {
+        REQUIRE(shop::bench(shop.session().shop()).front().forShelf().size() == 1);
+        desk.press(Qt::Key_Delete, Qt::ControlModifier);
+        const auto row = shop::bench(shop.session().shop()).front();
+        CHECK(row.forShelf().empty());
+        CHECK(row.mounting.left == um(26'500));
+        desk.answering([](QDialog& dialog) { QTest::keyClick(&dialog, Qt::Key_Return); });
+        desk.press(Qt::Key_F9);
+        CHECK(store::Pieces{shop.connection()}.at(piece).extent == um(26'500));
+    }
     SECTION("not cut") {
         desk.answering([](QDialog& dialog) {
-            dialog.findChild<QCheckBox*>("withShelf")->setChecked(false);
+            dialog.findChild<QSpinBox*>("ofShelf1")->setValue(0);
             QTest::keyClick(&dialog, Qt::Key_Return);
         });
         desk.press(Qt::Key_F9);

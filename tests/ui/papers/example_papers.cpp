@@ -3,6 +3,7 @@
 #include "tests/catch.h"
 
 #include "core/measure/code.h"
+#include "core/measure/text.h"
 #include "core/shop/price.h"
 #include "resources/table_texts.h"
 
@@ -63,7 +64,7 @@ store::OrderLine line(int position, Extent extent, std::int64_t quantity) {
             store::BeltId{position},
             extent,
             quantity,
-            "h8m 1200 30",
+            extent.unit() == Unit::Rib ? "" : std::to_string(quantity) + " x h8m 1200 " + printCount(extent),
             riband::shop::priceOf(rules, WidthPrice::thousandths(51'000), extent, quantity),
             0,
             0};
@@ -109,6 +110,17 @@ store::ShopSettings shop() {
     return settings;
 }
 
+namespace {
+
+std::vector<shop::BenchMounting::Tolerated> tolerances(const store::StockedBelt& belt, Extent each) {
+    if (each.unit() == Unit::Rib) return {};
+    const auto found = tables().widthTolerance(belt.belt, each.width());
+    if (!found) return {};
+    return {{each, *found}};
+}
+
+} // namespace
+
 shop::BenchMounting mounting(const std::string& designation, Extent whole, Extent each, std::int64_t count,
                              int number) {
     const auto rules = shop().rulesFor(whole.unit());
@@ -142,7 +154,7 @@ shop::BenchMounting mounting(const std::string& designation, Extent whole, Exten
             shop().cutters.front(),
             usualSetUp(),
             {},
-            each.unit() == Unit::Rib ? std::nullopt : tables().widthTolerance(belt.belt, each.width())};
+            tolerances(belt, each)};
 }
 
 TicketPaper ticket(const std::vector<shop::BenchMounting>& mountings) {

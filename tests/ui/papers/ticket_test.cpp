@@ -2,6 +2,7 @@
 
 #include "tests/ui/papers/example_papers.h"
 #include "ui/papers/leaves.h"
+#include "ui/words/words.h"
 
 using namespace riband;
 using namespace riband::ui;
@@ -146,6 +147,40 @@ TEST_CASE("A sleeve full of narrow belts fits one page, each belt with its stop"
     CHECK(printed.words.contains("460 mm")); // the last stop
     CHECK(printed.pages == 2);               // the head, then the mounting
     checkMargins(printed.pdf, 210, 297);
+}
+
+TEST_CASE("Every stop of many odd widths can be read whole, for the order and for the shelf", "[ticket]") {
+    auto mounting = example::mounting("XL 414", Width::millimetres(480), Width::micrometres(9'525), 40);
+    mounting.mounting.cuts = {{store::LineId{1}, Width::micrometres(9'525), 1},
+                              {std::nullopt, Width::micrometres(9'525), 39}};
+    const QString words = print(example::ticket({mounting})).words;
+    for (std::int64_t belt = 1; belt <= 40; ++belt) {
+        INFO(belt);
+        CHECK(words.contains(shown(Extent{Width::micrometres(9'525 * belt)})));
+    }
+    CHECK(words.count("shelf") >= 39);
+    CHECK_FALSE(words.contains(QChar{0x2026}));
+}
+
+TEST_CASE("Each width has its own tolerance on the ticket", "[ticket]") {
+    auto mounting = threeThirties();
+    const auto& belt = mounting.belt.belt;
+    for (const auto wide : {Width::millimetres(25), Width::millimetres(85)})
+        mounting.tolerances.push_back({wide, *example::tables().widthTolerance(belt, wide)});
+    // ISO 13050, 840 to 1680 mm long: up to 40 mm wide +0.8 -1.2, over 50 mm +1.6 -2.
+    checkSays(print(example::ticket({mounting})).words,
+              {"Width may differ: 30 mm, 25 mm +0.8 -1.2; 85 mm +1.6 -2 (ISO 13050)"});
+}
+
+TEST_CASE("A changed line prints no words that hold no more, and a line that is cancelled is not there",
+          "[ticket]") {
+    auto paper = example::ticket({threeThirties()});
+    CHECK(print(paper).words.contains("said: 3 x h8m 1200 30"));
+    paper.order.lines.front().quantity = 2;
+    CHECK_FALSE(print(paper).words.contains("said:"));
+    CHECK(print(paper).words.contains("changed since it was ordered"));
+    paper.order.lines.front().cancelled = 2;
+    CHECK_FALSE(print(paper).words.contains("changed since"));
 }
 
 TEST_CASE("Long names and notes stay on the paper, A4 and Letter", "[ticket]") {
