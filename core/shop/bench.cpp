@@ -1,4 +1,5 @@
 #include "core/shop/cutting_act.h"
+#include "core/shop/kept.h"
 #include "core/shop/queries.h"
 
 #include "core/store/last_cut.h"
@@ -83,9 +84,12 @@ private:
 
     void addSetUp(BenchMounting& row) const {
         const auto found = cutting::setUp(row.belt.belt, row.piece.extent, *shop_.tables, row.cutter.cutter);
-        if (found)
+        if (found) {
             row.setUp = *found;
-        else
+            for (const auto remark : notMadeFor(row.cutter.cutter, row.belt)) // what the entry knows of it
+                if (std::ranges::find(row.setUp->remarks, remark) == row.setUp->remarks.end())
+                    row.setUp->remarks.push_back(remark);
+        } else
             row.setUpFault = found.reason();
     }
 

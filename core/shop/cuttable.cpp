@@ -32,7 +32,7 @@ belt::drive::Stocked stockedOf(const store::StockedBelt& belt, const std::vector
 
 std::vector<belt::drive::Stocked> cuttable(const Shop& shop, const std::string& profile) {
     const store::ShopSettings settings = store::Settings{shop.connection}.read();
-    const Promises promises = Promises::read(shop, settings);
+    const Promises promises = Promises::toCustomers(shop, settings);
     store::Pieces pieces{shop.connection};
     std::vector<belt::drive::Stocked> all;
     for (const store::StockedBelt& belt : store::Catalogue{shop.connection}.ofProfile(profile)) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/cutting/setup.h"
 #include "core/shop/shop.h"
 
 #include <map>
@@ -12,11 +13,18 @@ namespace riband::shop {
 /// price yet. Refuses NoSuchBelt if the profile is in no table. Its id is 0.
 store::StockedBelt usualEntry(const belt::Tables& tables, const belt::Belt& belt);
 
-/// The belt's entry in the catalogue, else the usual one.
+/// The belt's entry in the catalogue, else the usual one. Of a construction some words are enough where only
+/// one belt of that size has them all; so in all that is below.
 store::StockedBelt entryOf(const Shop& shop, const belt::Belt& belt);
 
 /// The belt's entry in the catalogue, added if it is new; inside the caller's transaction.
 store::StockedBelt keptBelt(const Shop& shop, const belt::Belt& belt);
+
+/// Of what this belt is made of, what the cutter is not made for.
+std::vector<cutting::SetUp::Remark> notMadeFor(const cutting::Cutter& cutter, const store::StockedBelt& belt);
+/// What no cutter of the shop is made for.
+std::vector<cutting::SetUp::Remark> notMadeFor(const std::vector<store::ShopCutter>& cutters,
+                                               const store::StockedBelt& belt);
 
 /// The entries of many deliveries, each looked up once.
 class KeptBelts {

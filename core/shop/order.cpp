@@ -33,25 +33,6 @@ std::optional<store::CustomerId> customerOf(const Shop& shop, const Draft& draft
     return store::Orders{shop.connection}.customerNamed(draft.customer, draft.phone);
 }
 
-store::OrderId add(const Shop& shop, const Draft& draft, OrderState state) {
-    if (draft.lines.empty() || draft.lines.size() > mostLines)
-        refuse(Refusal::Why::BadQuantity, std::to_string(draft.lines.size()));
-    const store::PriceRules rules = store::Settings{shop.connection}.read().prices;
-    std::vector<store::OrderLine> lines;
-    for (const DraftLine& line : draft.lines)
-        lines.push_back(lineOf(shop, rules, line));
-    return store::Orders{shop.connection}.add({.id = store::OrderId{0},
-                                               .code = "",
-                                               .state = state,
-                                               .customer = customerOf(shop, draft),
-                                               .customerName = draft.customer,
-                                               .person = shop.person,
-                                               .made = shop.now(),
-                                               .due = draft.due,
-                                               .note = draft.note,
-                                               .lines = std::move(lines)});
-}
-
 store::Order setAside(const Shop& shop, store::OrderId id) {
     store::Order order = store::Orders{shop.connection}.at(id);
     if (order.state != OrderState::Parked && order.state != OrderState::Quoted)
@@ -59,23 +40,40 @@ store::Order setAside(const Shop& shop, store::OrderId id) {
     return order;
 }
 
-/// The parked or quoted order that another takes the place of.
-void retire(const Shop& shop, std::optional<store::OrderId> instead) {
-    if (!instead) return;
+store::OrderId keep(const Shop& shop, const store::Order& order, std::optional<store::OrderId> instead) {
     store::Orders orders{shop.connection};
-    const store::Order aside = setAside(shop, *instead);
-    for (store::OrderLine line : aside.lines) {
-        line.cancelled = line.quantity;
-        orders.changeLine(line);
-    }
-    orders.setState(*instead, OrderState::Cancelled);
+    if (!instead) return orders.add(order);
+    setAside(shop, *instead);
+    orders.rewrite(*instead, order);
+    return *instead;
+}
+
+store::OrderId add(const Shop& shop, const Draft& draft, OrderState state,
+                   std::optional<store::OrderId> instead) {
+    if (draft.lines.empty() || draft.lines.size() > mostLines)
+        refuse(Refusal::Why::BadQuantity, std::to_string(draft.lines.size()));
+    const store::PriceRules rules = store::Settings{shop.connection}.read().prices;
+    std::vector<store::OrderLine> lines;
+    for (const DraftLine& line : draft.lines)
+        lines.push_back(lineOf(shop, rules, line));
+    return keep(shop,
+                {.id = store::OrderId{0},
+                 .code = "",
+                 .state = state,
+                 .customer = customerOf(shop, draft),
+                 .customerName = draft.customer,
+                 .person = shop.person,
+                 .made = shop.now(),
+                 .due = draft.due,
+                 .note = draft.note,
+                 .lines = std::move(lines)},
+                instead);
 }
 
 store::OrderId addAside(const Shop& shop, const Draft& draft, OrderState state,
                         std::optional<store::OrderId> instead) {
     store::Transaction transaction{shop.connection};
-    retire(shop, instead);
-    const store::OrderId id = add(shop, draft, state);
+    const store::OrderId id = add(shop, draft, state, instead);
     transaction.commit();
     return id;
 }
@@ -91,26 +89,26 @@ std::vector<Wanted> wantedOf(const store::Order& order, const Draft& draft) {
     return wanted;
 }
 
-/// Belts for the shelf that are only planned give way to a customer. False if there are none of these belts.
-bool shelfGivesWay(const Shop& shop, const store::Order& order) {
+/// Belts for the shelf that are only planned give way to a customer: the tickets that lose some.
+std::vector<store::TicketId> shelfGivesWay(const Shop& shop, const store::Order& order) {
     const store::ShopSettings settings = store::Settings{shop.connection}.read();
     std::set<store::BeltId> belts;
     for (const store::OrderLine& line : order.lines)
         belts.insert(line.belt);
-    bool any = false;
+    std::vector<store::TicketId> gaveWay;
     for (const store::Ticket& ticket : store::Tickets{shop.connection}.inState(store::TicketState::Open))
         for (const store::TicketMounting& mounting : ticket.mountings) {
             if (mounting.state != store::MountingState::Planned) continue;
             if (!belts.contains(store::Pieces{shop.connection}.at(mounting.piece).belt)) continue;
             if (mounting.onlyForShelf()) {
                 giveUpForShelf(shop, ticket, mounting);
-                any = true;
-                continue;
+            } else {
+                const Extent stub = settings.rulesFor(mounting.trim.unit()).stub;
+                if (!store::ShelfCuts{shop.connection}.drop(mounting, stub)) continue;
             }
-            const Extent stub = settings.rulesFor(mounting.trim.unit()).stub;
-            any = store::ShelfCuts{shop.connection}.drop(mounting, stub) || any;
+            if (gaveWay.empty() || gaveWay.back() != ticket.id) gaveWay.push_back(ticket.id);
         }
-    return any;
+    return gaveWay;
 }
 
 /// The first reason that was given for a belt of the order.
@@ -172,18 +170,18 @@ Draft resume(const Shop& shop, store::OrderId id) {
 
 Ordered order(const Shop& shop, const Draft& draft, std::optional<store::OrderId> instead) {
     store::Transaction transaction{shop.connection};
-    retire(shop, instead);
-    const store::OrderId id = add(shop, draft, OrderState::Open);
+    const store::OrderId id = add(shop, draft, OrderState::Open, instead);
     const store::Order added = store::Orders{shop.connection}.at(id);
     Allotment allotment = allot(shop, wantedOf(added, draft));
-    if (!allotment.unserved.empty() && shelfGivesWay(shop, added))
-        allotment = allot(shop, wantedOf(added, draft));
+    std::vector<store::TicketId> gaveWay;
+    if (!allotment.unserved.empty()) gaveWay = shelfGivesWay(shop, added);
+    if (!gaveWay.empty()) allotment = allot(shop, wantedOf(added, draft));
     demandServed(shop, allotment);
     const std::optional<store::TicketId> ticket = enter(shop, id, allotment);
     keepAdvice(shop, added, draft, allotment);
     settleOrder(shop, id);
     transaction.commit();
-    return {id, ticket, allotment.otherWay};
+    return {id, ticket, allotment.otherWay, std::move(gaveWay)};
 }
 
 void handOver(const Shop& shop, store::OrderId id, store::Payment paid) {

@@ -34,15 +34,18 @@ struct Ordered {
     store::OrderId order;
     std::optional<store::TicketId> ticket; ///< none if all came ready from the shelf
     bool otherWay = false;                 ///< a way that the clerk chose could not be done any more
+    /// Tickets that were to cut belts for the shelf of the same belts and don't any more: their papers are
+    /// stale.
+    std::vector<store::TicketId> gaveWay{};
 };
 
 /// Prices the draft and keeps it without reserving anything. `instead`: the parked or quoted order that this
-/// replaces.
+/// goes on with; its number stays.
 store::OrderId quote(const Shop& shop, const Draft& draft,
                      std::optional<store::OrderId> instead = std::nullopt);
 store::OrderId park(const Shop& shop, const Draft& draft,
                     std::optional<store::OrderId> instead = std::nullopt);
-/// The draft of a parked or quoted order again; the order itself is cancelled when the draft is booked anew.
+/// The draft of a parked or quoted order again; booked anew it is the same order.
 Draft resume(const Shop& shop, store::OrderId order);
 
 /// Books the order, plans all its belts anew (lines of the same belt together; where the clerk chose a way

@@ -41,12 +41,12 @@ Extent widestOf(const std::vector<store::StockPiece>& pieces, Unit unit) {
 }
 
 /// Most belts have nothing promised: the open tickets are then not asked for.
-Promises promisesFor(const Shop& shop, const std::vector<store::StockPiece>& pieces,
-                     const store::ShopSettings& settings) {
-    const auto promised = [](const store::StockPiece& piece) { return !piece.reserved.isNone(); };
-    return std::any_of(pieces.begin(), pieces.end(), promised) ? Promises::read(shop, settings)
-                                                               : Promises::none();
+bool anyPromised(const std::vector<store::StockPiece>& pieces) {
+    return std::any_of(pieces.begin(), pieces.end(),
+                       [](const store::StockPiece& piece) { return !piece.reserved.isNone(); });
 }
+
+bool servesAll(const Outlook& outlook) { return cutting::bestFit(outlook.problem).unserved.empty(); }
 
 } // namespace
 
@@ -74,8 +74,15 @@ Outlook lookAt(const Shop& shop, const belt::Belt& belt, const std::vector<Wish>
     std::vector<foresight::Line> asked;
     for (const Wish& wish : wishes)
         asked.push_back({static_cast<foresight::Size>(wish.extent.count()), static_cast<int>(wish.quantity)});
-    Outlook outlook =
-        outlookOf(shop, stocked, settings, pieces, promisesFor(shop, pieces, settings), std::move(lines));
+    const bool promised = anyPromised(pieces);
+    Outlook outlook = outlookOf(shop, stocked, settings, pieces,
+                                promised ? Promises::read(shop, settings) : Promises::none(), lines);
+    if (promised && !servesAll(outlook)) {
+        Outlook without = outlookOf(shop, stocked, settings, pieces, Promises::toCustomers(shop, settings),
+                                    std::move(lines));
+        without.shelfGivesWay = servesAll(without);
+        if (without.shelfGivesWay) outlook = std::move(without);
+    }
     addToday(outlook.past, asked);
     return outlook;
 }

@@ -47,12 +47,32 @@ Promise promiseOf(const store::TicketMounting& mounting, const store::Ticket& ti
             .cuts = mounting.cuts};
 }
 
-Promises Promises::read(const Shop& shop, const store::ShopSettings& settings) {
-    Promises promises;
+namespace {
+
+template <class Use>
+void forPlanned(const Shop& shop, const Use& use) {
     for (const store::Ticket& ticket : store::Tickets{shop.connection}.inState(store::TicketState::Open))
         for (const store::TicketMounting& mounting : ticket.mountings)
-            if (mounting.state == store::MountingState::Planned)
-                promises.add(promiseOf(mounting, ticket, settings.rulesFor(mounting.trim.unit())));
+            if (mounting.state == store::MountingState::Planned) use(ticket, mounting);
+}
+
+} // namespace
+
+Promises Promises::read(const Shop& shop, const store::ShopSettings& settings) {
+    Promises promises;
+    forPlanned(shop, [&](const store::Ticket& ticket, const store::TicketMounting& mounting) {
+        promises.add(promiseOf(mounting, ticket, settings.rulesFor(mounting.trim.unit())));
+    });
+    return promises;
+}
+
+Promises Promises::toCustomers(const Shop& shop, const store::ShopSettings& settings) {
+    Promises promises;
+    forPlanned(shop, [&](const store::Ticket& ticket, store::TicketMounting mounting) {
+        if (mounting.onlyForShelf()) return;
+        std::erase_if(mounting.cuts, [](const store::TicketCut& cut) { return !cut.line; });
+        promises.add(promiseOf(mounting, ticket, settings.rulesFor(mounting.trim.unit())));
+    });
     return promises;
 }
 

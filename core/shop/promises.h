@@ -24,6 +24,8 @@ class Promises {
 public:
     static Promises none() { return {}; }
     static Promises read(const Shop& shop, const store::ShopSettings& settings);
+    /// The same if all belts for the shelf gave way: they do as soon as a customer needs the width.
+    static Promises toCustomers(const Shop& shop, const store::ShopSettings& settings);
 
     void add(Promise promise);
     const std::vector<Promise>& on(store::PieceId piece) const; ///< in the order in which they were made

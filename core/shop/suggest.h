@@ -21,10 +21,13 @@ struct Outlook {
     Date today;
     Past past;                   ///< what is wanted now is its last order
     std::map<Extent, int> shelf; ///< ready belts of each width that nobody waits for
+    /// All can be served only if the belts for the shelf that wait to be cut of these pieces give way.
+    bool shelfGivesWay = false;
 };
 
 /// The width of every piece of the belt that is not promised (problem.pieces[].extent; of ready belts those
-/// of an asked width). An unknown belt gives an outlook without pieces. Refuses UnitMixed, BadWidth,
+/// of an asked width); belts for the shelf that are only planned give way where there is not enough
+/// otherwise. An unknown belt gives an outlook without pieces. Refuses UnitMixed, BadWidth,
 /// BadQuantity and NoSuchBelt (a profile of no table).
 Outlook lookAt(const Shop& shop, const belt::Belt& belt, const std::vector<Wish>& wishes);
 
@@ -42,13 +45,13 @@ struct Reason {
         AboutTheSame,     ///< as good as `other`; leaves `figure`
         Oldest,           ///< equal otherwise; to be used first
         SeveralPieces,    ///< no single piece takes it all: `count` mountings, `figure` thrown away
-        NewSleeve,        ///< no remnant is wide enough
+        NewSleeve,        ///< no remnant is wide enough; the sleeve leaves `figure`
         Unserved,         ///< not enough here: `count` belts can't be given
     };
     Kind kind = Kind::SmallestThatFits;
     Extent figure = Extent::none(Unit::Micrometre);
     std::string other{};
-    std::int64_t count = 0;
+    std::int64_t count = 0; ///< where `figure` stays: belts for the shelf that are cut as well
     /// What `other` is kept for: so many belts of a width, and how many in a hundred orders want that.
     struct Kept {
         Extent extent;

@@ -65,6 +65,7 @@ struct AskedLine {
     Moment at;
     Extent extent;
     std::int64_t quantity;
+    int position; ///< in the order
 };
 
 /// A line as it was asked for once.
@@ -139,6 +140,8 @@ public:
     std::vector<PastLine> pastOf(BeltId belt, std::size_t most) const;
     OrderId orderOf(LineId line) const;
     void setState(OrderId order, OrderState state);
+    /// All but the number is as here from now on; only while nothing of it was planned or cut.
+    void rewrite(OrderId id, const Order& order);
     void setCustomer(OrderId order, std::optional<CustomerId> customer);
     void replaceLines(OrderId order, const std::vector<OrderLine>& lines); ///< only while nothing is cut
     void changeLine(const OrderLine& line);

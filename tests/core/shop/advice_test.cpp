@@ -340,7 +340,13 @@ TEST_CASE("Belts for the shelf that are only planned give way to a customer", "[
     const store::PieceId piece = shop.remnant(shop.h8m1200, mm(59));
     const Ordered first = shop.order(shop.h8m1200, mm(30), 1); // and 20 for the shelf
     REQUIRE(shop.mountingOf(first).cuts.size() == 2);
+    const Outlook outlook = lookAt(shop.shop, shop.h8m1200, {{mm(15), 1}});
+    CHECK(outlook.shelfGivesWay);
+    CHECK(suggest(outlook).best.plan.unserved.empty()); // the counter says so before, not only the order
+    CHECK_FALSE(lookAt(shop.shop, shop.h8m1200, {{mm(50), 1}}).shelfGivesWay); // it would not help
     const Ordered second = shop.order(shop.h8m1200, mm(15), 1);
+    CHECK(first.gaveWay.empty());
+    CHECK(second.gaveWay == std::vector{*first.ticket});
     CHECK(shop.mountingOf(first).cuts.size() == 1);
     CHECK(shop.mountingOf(second).piece == piece);
     CHECK(shop.at(piece).reserved == um(2'500 + 30'000 + 2'500 + 15'000));

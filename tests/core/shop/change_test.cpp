@@ -139,7 +139,7 @@ TEST_CASE("What a change would open is known before it is done", "[change]") {
     CHECK(shop.everything() == before);
     REQUIRE(wider.opened.size() == 1);
     CHECK(wider.opened.front().id == sleeve);
-    CHECK(planChange(shop.shop, line, um(52'500), 1).opened.empty()); // the remnant gives just that
+    CHECK(planChange(shop.shop, line, mm(29), 1).opened.empty()); // the remnant gives that
     CHECK(planChange(shop.shop, line, mm(30), 0).mountings.empty());
     checkRefused(shop, Why::WidthTaken, [&] { planChange(shop.shop, line, mm(300), 2); });
     change(shop.shop, line, mm(100), 1);

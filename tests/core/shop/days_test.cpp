@@ -137,7 +137,8 @@ TEST_CASE("Nothing here: it is quoted, not ordered, and ordered when the sleeve 
     shop.piece(xl, mm(200));
     const Ordered ordered = order(shop.shop, resume(shop.shop, quoted), quoted);
     CHECK(ordered.ticket);
-    CHECK(shop.at(quoted).state == OrderState::Cancelled);
+    CHECK(ordered.order == quoted); // the customer's paper bears its number
+    CHECK(shop.at(quoted).state == OrderState::Open);
 }
 
 TEST_CASE("Interrupted: one is parked, another served, the first goes on", "[days]") {

@@ -192,16 +192,27 @@ TEST_CASE("A quoted or parked draft reserves nothing and comes back as it was", 
     CHECK(again.lines.front().belt == shop.h8m1200);
     CHECK(again.lines.front().extent == mm(30));
     CHECK(again.lines.front().quantity == 2);
-    SECTION("booking it closes the parked one") {
-        const Ordered ordered = order(shop.shop, again, parked);
-        CHECK(shop.at(parked).state == OrderState::Cancelled);
-        CHECK(shop.at(ordered.order).state == OrderState::Open);
+    SECTION("booked it is the same order, as it is now") {
+        Draft more = again;
+        more.lines.front().quantity = 1;
+        more.lines.push_back(TestShop::line(shop.h8m1200, mm(20), 1));
+        more.note = "at once";
+        const Ordered ordered = order(shop.shop, more, parked);
+        CHECK(ordered.order == parked);
+        const store::Order now = shop.at(parked);
+        CHECK(now.state == OrderState::Open);
+        CHECK(now.note == "at once");
+        REQUIRE(now.lines.size() == 2);
+        CHECK(now.lines[0].quantity == 1);
+        CHECK(now.lines[1].extent == mm(20));
         checkRefused(shop, Why::AlreadyDone, [&] { order(shop.shop, again, parked); });
         checkRefused(shop, Why::AlreadyDone, [&] { resume(shop.shop, parked); });
     }
-    SECTION("parking it again closes the first") {
-        park(shop.shop, again, parked);
-        CHECK(shop.at(parked).state == OrderState::Cancelled);
+    SECTION("parked again it keeps its number") {
+        CHECK(park(shop.shop, again, parked) == parked);
+        CHECK(shop.at(parked).state == OrderState::Parked);
+        CHECK(quote(shop.shop, again, parked) == parked);
+        CHECK(shop.at(parked).state == OrderState::Quoted);
     }
     SECTION("a parked order that can't be served stays parked") {
         scrap(shop.shop, piece, mm(100), store::ScrapReason::Damaged, "");

@@ -170,8 +170,8 @@ TEST_CASE("After a cut the bench goes on with the shaft and the piece that are o
     shop.piece(shop.t5x500, mm(400));
     shop.order(shop.h8m1200, mm(30), 1);
     const Ordered cut = shop.order(shop.t5x500, mm(10), 1);
-    shop.piece(shop.t5x500, mm(60), cutting::PieceKind::Remnant); // gives the next one just so
-    const Ordered another = shop.order(shop.t5x500, um(52'500), 1);
+    shop.remnant(shop.t5x500, mm(60), 30); // the older one gives the next belt
+    const Ordered another = shop.order(shop.t5x500, mm(25), 1);
     const Ordered same = shop.order(shop.t5x500, mm(200), 1);
     REQUIRE(shop.mountingOf(another).piece != shop.mountingOf(same).piece);
     REQUIRE(shop.mountingOf(cut).piece == shop.mountingOf(same).piece);
