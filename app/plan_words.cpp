@@ -1,5 +1,6 @@
 #include "app/plan_words.h"
 
+#include "ui/counter/way_words.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -34,8 +35,8 @@ QString wordsOf(const BeltPlan& made, const cutting::Mounting& mounting) {
     const QString work = Words::tr("trim %1, then %2; stops %3")
                              .arg(ui::shown(made.problem.rules.trim), cutsOf(made.problem, mounting),
                                   shownStops(made.problem, mounting));
-    const QString left = mounting.rest == cutting::Rest::Remnant ? Words::tr("%1 goes back to the rack")
-                                                                 : Words::tr("%1 is thrown away");
+    const QString left = mounting.rest == cutting::Rest::Remnant ? Words::tr("back to the rack: %1")
+                                                                 : Words::tr("thrown away: %1");
     return head + QStringLiteral(": ") + work + QStringLiteral("; ") + left.arg(ui::shown(mounting.left));
 }
 
@@ -55,6 +56,15 @@ QStringList wordsOf(const BeltPlan& made) {
                      .arg(unserved.count)
                      .arg(ui::text(made.belt), ui::say(unserved.why));
     return lines;
+}
+
+QString shelfWords(const shop::Outlook& outlook, const shop::Way& way) {
+    if (!way.fillsShelf()) return {};
+    QStringList left;
+    for (std::size_t i = 0; i < way.plan.mountings.size(); ++i)
+        left << ui::shown(way.left(i, outlook.problem.rules));
+    return Words::tr("Cut these as well, onto the shelf: %1; then %2 is left.")
+        .arg(ui::shownWay(outlook, way, {}).shelf, left.join(QStringLiteral(", ")));
 }
 
 } // namespace riband::app

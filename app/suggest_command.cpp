@@ -111,13 +111,8 @@ void printWay(const Answer& answer, const shop::Way& way) {
     for (const QString& line : wordsOf(planOf(answer, way)))
         print(line);
     print(QStringLiteral("    ") + ui::say(way.reason));
-    QStringList shelf;
-    for (const auto& belts : way.forShelf)
-        for (const Extent belt : belts)
-            shelf << ui::shown(belt);
-    if (!shelf.isEmpty())
-        print(QStringLiteral("    ") +
-              Words::tr("Cut these as well, onto the shelf: %1.").arg(shelf.join(QStringLiteral(", "))));
+    if (const QString shelf = shelfWords(answer.outlook, way); !shelf.isEmpty())
+        print(QStringLiteral("    ") + shelf);
 }
 
 void printOthers(const Answer& answer) {

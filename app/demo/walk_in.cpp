@@ -65,6 +65,7 @@ private:
         for (std::size_t i = 0; i < way.plan.mountings.size(); ++i)
             say(bandText(outlook.problem, way, i));
         say(ui::say(way.reason));
+        if (const QString shelf = shelfWords(outlook, way); !shelf.isEmpty()) say(shelf);
     }
 
     bool suggest(const belt::Reading& reading) {

@@ -109,23 +109,54 @@ std::optional<Reason::Kept> keptFor(const Outlook& outlook, const Future& learne
                         static_cast<int>(std::lround(100 * kept->share))};
 }
 
+/// Then a piece that is kept for just such belts is no reason.
+bool cutsForShelf(const Way& way, Extent belt) {
+    return std::any_of(way.forShelf.begin(), way.forShelf.end(), [&](const std::vector<Extent>& belts) {
+        return std::find(belts.begin(), belts.end(), belt) != belts.end();
+    });
+}
+
+/// What is expected is told to a tenth of a millimetre.
+std::int64_t expectation(Unit unit, std::int64_t count) {
+    constexpr std::int64_t grain = 100;
+    return unit == Unit::Rib ? count : (count + grain / 2) / grain * grain;
+}
+
 /// A smaller piece stays although it would do.
-Reason spares(const Outlook& outlook, const Future& learned, Reason reason, const std::vector<Way>& all) {
+Reason spares(const Outlook& outlook, const Future& learned, const Way& way, Reason reason,
+              const std::vector<Way>& all) {
     const auto saved = costOfTaking(reason.other, outlook.problem, all);
     if (!saved) return reason;
     if (*saved < outlook.problem.rules.trim.count()) {
         reason.kind = Kind::AboutTheSame;
         return reason;
     }
-    reason.keptFor = keptFor(outlook, learned, reason.other);
-    if (!reason.keptFor) return reason;
+    const auto kept = keptFor(outlook, learned, reason.other);
+    if (!kept || cutsForShelf(way, kept->extent)) return reason;
+    reason.keptFor = kept;
     reason.kind = Kind::KeepsFor;
-    reason.figure = Extent::of(outlook.belt.unit, *saved);
+    reason.figure = Extent::of(outlook.belt.unit, expectation(outlook.belt.unit, *saved));
     return reason;
 }
 
 bool saysHowItEnds(Kind kind) {
     return kind == Kind::Finishes || kind == Kind::SmallestThatFits || kind == Kind::OnlyPiece;
+}
+
+bool saysWhatStays(Kind kind) {
+    return saysHowItEnds(kind) || kind == Kind::KeepsWider || kind == Kind::Oldest || kind == Kind::NewSleeve;
+}
+
+/// The one mounting cuts belts for the shelf as well: what stays is what they leave.
+Reason afterShelf(const Outlook& outlook, const Way& way, Reason reason) {
+    if (!saysWhatStays(reason.kind)) return reason;
+    const Extent left = way.left(0, outlook.problem.rules);
+    const auto belts = static_cast<std::int64_t>(way.forShelf.front().size());
+    if (saysHowItEnds(reason.kind) && isDead(outlook.problem, left))
+        return {Kind::FinishesForShelf, left, "", belts, {}};
+    reason.figure = left;
+    reason.count = belts;
+    return reason;
 }
 
 } // namespace
@@ -140,11 +171,9 @@ Reason reasonOf(const cutting::Problem& problem, const cutting::Plan& plan) {
 
 Reason reasonOf(const Outlook& outlook, const Future* learned, const Way& way, const std::vector<Way>& all) {
     Reason reason = reasonOf(outlook.problem, way.plan);
-    if (learned && reason.kind == Kind::KeepsWider) return spares(outlook, *learned, reason, all);
-    if (!way.fillsShelf() || way.plan.mountings.size() != 1 || !saysHowItEnds(reason.kind)) return reason;
-    const Extent left = way.left(0, outlook.problem.rules);
-    if (!isDead(outlook.problem, left)) return reason;
-    return {Kind::FinishesForShelf, left, "", static_cast<std::int64_t>(way.forShelf.front().size()), {}};
+    if (way.fillsShelf() && way.plan.mountings.size() == 1) reason = afterShelf(outlook, way, reason);
+    if (learned && reason.kind == Kind::KeepsWider) return spares(outlook, *learned, way, reason, all);
+    return reason;
 }
 
 } // namespace riband::shop

@@ -35,7 +35,7 @@ struct PriceRules {
 struct AdviceRules {
     bool finish = true;                    ///< dead ends are cut into ready belts
     int shelfLimit = 6;                    ///< ready belts of a width, 0 to 6
-    int shelfAtOnce = 0;                   ///< for the shelf in a mounting; 0: any number
+    int shelfAtOnce = 4;                   ///< for the shelf in a mounting; 0: any number
     Permille interest{60};                 ///< a year, on the width that lies there
     Width holding = Width::millimetres(2); ///< a piece on the rack costs so much a year
     friend bool operator==(const AdviceRules&, const AdviceRules&) = default;

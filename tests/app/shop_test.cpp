@@ -13,8 +13,8 @@ TEST_CASE("riband suggest names the piece, the reason with its figure, the other
     const auto json = answer.json();
     const auto best = json["best"].toObject();
     const auto mounting = best["mountings"].toArray()[0].toObject();
-    CHECK(mounting["left_mm"] == 8.5); // 101 - 2.5 - 90
-    CHECK(mounting["left_is"] == "scrap");
+    CHECK(mounting["left_mm"] == 377.5); // a sleeve: 470 - 2.5 - 90
+    CHECK(mounting["left_is"] == "remnant");
     CHECK(best["reason"].toString().contains("8.5 mm"));
     CHECK(best["extra_mm"] == 0);
     CHECK(json["others"].toArray().size() >= 2);

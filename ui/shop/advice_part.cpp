@@ -29,19 +29,29 @@ std::optional<Permille> readPercent(const std::string& typed) {
     return Permille{read->inMicrometres() / 100};
 }
 
+constexpr Width MostCost = Width::millimetres(1000); // dearer is no labour and no room, but a slip
+
+bool isCost(const std::string& typed) {
+    const auto read = readWidth(typed);
+    return read && *read <= MostCost;
+}
+
+QString expectedCost() {
+    return AdvicePart::tr("Type a width in mm from 0 to %1, for example 4.").arg(shownNumber(MostCost));
+}
+
 QString shownPercent(Permille permille) { return shownNumber(Width::micrometres(permille.count() * 100)); }
 
 } // namespace
 
 AdvicePart::AdvicePart(Session& session, QWidget* parent)
-    : SettingsPart{parent}, session_{session}, finish_{new QCheckBox{tr("Cut &dead ends into ready belts")}},
+    : SettingsPart{parent}, session_{session}, finish_{new QCheckBox{tr("Suggest belts for the s&helf")}},
       shelf_{new QSpinBox}, atOnce_{new QSpinBox}, remnants_{new QSpinBox},
-      mounting_{new Entry{tr("Labour of a &mounting, in width"),
-                          [](const auto& typed) { return readWidth(typed).ok(); }}},
+      mounting_{new Entry{tr("Labour of a &mounting, in width"), isCost, expectedCost()}},
       interest_{new Entry{tr("&Interest a year on what lies there"),
-                          [](const auto& typed) { return readPercent(typed).has_value(); }}},
-      holding_{new Entry{tr("&Room of a piece a year, in width"),
-                         [](const auto& typed) { return readWidth(typed).ok(); }}},
+                          [](const auto& typed) { return readPercent(typed).has_value(); },
+                          tr("Type a percentage from 0 to 100, for example 6.5.")}},
+      holding_{new Entry{tr("&Room of a piece a year, in width"), isCost, expectedCost()}},
       trial_{new TrialView{session, *this, [this] { return asked(); }}} {
     usual_ = new QAction{tr("The usual figures"), this};
     usual_->setShortcut(Qt::Key_F6);
@@ -60,7 +70,7 @@ void AdvicePart::buildView() {
     atOnce_->setRange(0, MostAtOnce);
     remnants_->setRange(1, MostRemnants);
     auto* form = new QFormLayout;
-    finish_->setAccessibleName(tr("Cut dead ends into ready belts"));
+    finish_->setAccessibleName(tr("Suggest belts for the shelf"));
     form->addRow(QString{}, finish_);
     const auto row = [&](const QString& name, QSpinBox* field) {
         field->setAccessibleName(QString{name}.remove('&'));
@@ -119,7 +129,7 @@ bool AdvicePart::write(store::ShopSettings& settings) const {
 std::optional<TrialView::Ask> AdvicePart::asked() const {
     store::ShopSettings proposed = session_.settings();
     if (!write(proposed)) {
-        session_.warn(tr("A figure here is wrong; it has a red edge."));
+        session_.warn(Entry::firstWrong(*this));
         return std::nullopt;
     }
     return [proposed](const shop::Shop& shop) { return shop::trialOf(shop, proposed); };

@@ -20,6 +20,13 @@ QString finishes(const shop::Reason& reason) {
         .arg(shown(reason.figure));
 }
 
+/// What stays of the piece: "121.5 mm", "81.5 mm after two belts for the shelf".
+QString stays(const shop::Reason& reason) {
+    const QString figure = reason.figure.isNone() ? Words::tr("nothing") : shown(reason.figure);
+    return reason.count == 0 ? figure
+                             : Words::tr("%1 after %2 for the shelf").arg(figure, belts(reason.count));
+}
+
 QString severalPieces(const shop::Reason& reason) {
     const QString sentence = Words::tr("No single piece takes it all: %1.").arg(mountings(reason.count));
     if (reason.figure.isNone()) return sentence;
@@ -43,7 +50,7 @@ QString say(const shop::Reason& reason) {
     case Kind::FromShelf:
         return Words::tr("Ready on the shelf, %1: nothing has to be cut.").arg(belts(reason.count));
     case Kind::OnlyPiece:
-        return Words::tr("The only piece that is wide enough; it leaves %1.").arg(figure);
+        return Words::tr("The only piece that is wide enough; it leaves %1.").arg(stays(reason));
     case Kind::Finishes:
         return finishes(reason);
     case Kind::FinishesForShelf:
@@ -56,20 +63,20 @@ QString say(const shop::Reason& reason) {
         return Words::tr("Keeps %1 for %2; that saves %3, on average.")
             .arg(other, say(*reason.keptFor), figure);
     case Kind::AboutTheSame:
-        return Words::tr("About the same as %1; it leaves %2.").arg(other, figure);
+        return Words::tr("About the same as %1; it leaves %2.").arg(other, stays(reason));
     case Kind::AvoidsDead:
         return Words::tr("The smallest that fits, %1, would leave a dead %2.").arg(other, figure);
     case Kind::SmallestThatFits:
-        return Words::tr("The smallest piece that fits; it leaves %1.").arg(figure);
+        return Words::tr("The smallest piece that fits; it leaves %1.").arg(stays(reason));
     case Kind::KeepsWider:
-        return Words::tr("Leaves %1 whole; of this piece %2 stays.").arg(other, figure);
+        return Words::tr("Leaves %1 whole; this piece keeps %2.").arg(other, stays(reason));
     case Kind::Oldest:
         return Words::tr("About the same as %1, but older: to be used first; it leaves %2.")
-            .arg(other, figure);
+            .arg(other, stays(reason));
     case Kind::SeveralPieces:
         return severalPieces(reason);
     case Kind::NewSleeve:
-        return Words::tr("No remnant is wide enough: a new sleeve, which leaves %1.").arg(figure);
+        return Words::tr("No remnant is wide enough: a new sleeve, which leaves %1.").arg(stays(reason));
     case Kind::Unserved:
         return Words::tr("There is not enough of this belt here: %1 can't be given. Order a sleeve.")
             .arg(belts(reason.count));
