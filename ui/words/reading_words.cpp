@@ -40,6 +40,11 @@ QString notWholeTeeth(const belt::ReadFault& fault, const belt::Tables& tables) 
     return Words::tr("“%1” is not a whole number of teeth long: the teeth are %2 apart.").arg(part, pitch);
 }
 
+bool isNumber(const QString& part) {
+    return !part.isEmpty() &&
+           std::all_of(part.begin(), part.end(), [](QChar sign) { return sign.isDigit(); });
+}
+
 QString tooWide(const belt::ReadFault& fault) {
     const QString part = text(fault.part);
     if (!fault.limit) return Words::tr("No sleeve is as wide as “%1”. Check the width.").arg(part);
@@ -66,6 +71,9 @@ QString unreadable(const belt::ReadFault& fault) {
     case Kind::Empty:
         return Words::tr("Type what is printed on the belt, for example H8M 1200 30.");
     case Kind::NotUnderstood:
+        if (isNumber(part))
+            return Words::tr("“%1” is too large a number for a belt, a width or a count. Check it.")
+                .arg(part);
         return Words::tr("“%1” means nothing here. Write profile, length and width, for example H8M 1200 30.")
             .arg(part);
     case Kind::TooLong:
@@ -129,6 +137,11 @@ QString widthOf(const belt::Reading& reading) {
     return reading.width ? Words::tr("%1 wide").arg(shown(*reading.width)) : Words::tr("width not said");
 }
 
+/// Where a number may be a count or a size, both are told.
+QString countAndWidthOf(const belt::Reading& reading) {
+    return Words::tr("%1 × %2", "quantity, width").arg(reading.quantity).arg(widthOf(reading));
+}
+
 QString notListed(const belt::Reading& reading) {
     const QString sentence = Words::tr("A whole number of teeth, but in no maker's list.");
     if (reading.nearestMade.empty()) return sentence;
@@ -183,7 +196,7 @@ QString tellApart(const belt::Reading& reading, belt::Question question, const b
     case Question::WidthTimesTen:
     case Question::HowWide:
     case Question::HowManyRibs:
-        return named(reading, widthOf(reading));
+        return named(reading, countAndWidthOf(reading));
     case Question::HowLong:
         return named(reading, teethOrLength(reading));
     }

@@ -70,9 +70,9 @@ private:
         if (width) widths = widthsOf(*width, roles);
         const bool widthFits = !width || fitsSleeve(widths);
         if (lengths.empty())
-            return keepFault(attempt_, lengthFault(number), faultScore(roles, false, widthFits));
+            return keepFault(attempt_, lengthFault(number), faultScore(roles, {}, widthFits));
         if (!widthFits)
-            return keepFault(attempt_, widthFault(*width, widths), faultScore(roles, true, false));
+            return keepFault(attempt_, widthFault(*width, widths), faultScore(roles, lengths, false));
         const auto quantity = quantityOf(phrase_, roles);
         if (!quantity) return keepFault(attempt_, quantity.reason(), 5);
         for (const LengthRead& length : lengths) {
@@ -96,11 +96,14 @@ private:
                            [&](const WidthRead& read) { return inSleeve(read); });
     }
 
-    /// The likeliest way to read an impossible text: one part of it right, the longer number the length.
-    int faultScore(const Roles& roles, bool lengthRight, bool widthRight) const {
+    /// The likeliest way to read an impossible text: one part of it right, the longer number the length
+    /// unless the other is a length that is made.
+    int faultScore(const Roles& roles, const std::vector<LengthRead>& lengths, bool widthRight) const {
+        const bool made =
+            std::any_of(lengths.begin(), lengths.end(), [](const LengthRead& read) { return read.listed; });
         const bool longer = roles.length >= 0 && roles.width >= 0 &&
                             open(roles.length).millionths > open(roles.width).millionths;
-        return (lengthRight ? 2 : 0) + (widthRight ? 2 : 0) + (longer ? 1 : 0) -
+        return (lengths.empty() ? 0 : 2) + (made ? 2 : 0) + (widthRight ? 2 : 0) + (longer ? 1 : 0) -
                (roles.quantity >= 0 ? 1 : 0);
     }
 
