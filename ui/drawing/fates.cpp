@@ -29,16 +29,29 @@ bool isFate(std::int64_t Width::*value) {
            value != &Width::closing;
 }
 
+/// What was sold from the shelf left the rack before the period.
+QString headOf(const shop::WasteRow& row) {
+    if (row.width.ready < 0)
+        return row.unit == Unit::Rib ? Words::tr("Of 100 ribs that left rack and shelf")
+                                     : Words::tr("Of 100 mm that left rack and shelf");
+    return row.unit == Unit::Rib ? Words::tr("Of 100 ribs that left the rack")
+                                 : Words::tr("Of 100 mm that left the rack");
+}
+
 } // namespace
 
 FlowPicture flowOf(const shop::WasteRow& row, const std::function<QString(Money)>& money) {
     FlowPicture picture;
-    picture.head = row.unit == Unit::Rib ? Words::tr("Of 100 ribs that left the rack")
-                                         : Words::tr("Of 100 mm that left the rack");
-    const std::int64_t gone = row.width.used() + row.width.ready;
+    picture.head = headOf(row);
+    const std::int64_t gone = row.width.used() + std::max<std::int64_t>(row.width.ready, 0);
     for (const auto& figure : shop::figures<std::int64_t>) {
         const std::int64_t count = row.width.*figure.value;
         if (!isFate(figure.value) || count == 0) continue;
+        if (figure.value == &Width::ready && count < 0) { // more was sold from the shelf than was cut for it
+            picture.streams.push_back({Words::tr("From the shelf"), 0, Part::ShelfBelt,
+                                       Words::tr("%1 of it").arg(shownSum(row.unit, -count))});
+            continue;
+        }
         QString words;
         if (gone > 0)
             words = shownTenths(100 * static_cast<double>(count) / static_cast<double>(gone)) +

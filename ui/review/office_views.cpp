@@ -22,7 +22,10 @@ Currency currencyOf(const shop::Shop& shop) {
     return store::Settings{shop.connection}.read().prices.currency;
 }
 
-Date lastDay(const Period& period) { return dayOf(period.until - std::chrono::milliseconds{1}); }
+/// The last day of the period that has begun.
+Date lastDay(const shop::Shop& shop, const Period& period) {
+    return std::min(dayOf(period.until - std::chrono::milliseconds{1}), dayOf(shop.now()));
+}
 
 QString ageWords(const shop::AgeRow& row) {
     return row.belowDays ? Words::tr("%1 to %2 days").arg(row.fromDays).arg(*row.belowDays - 1)
@@ -104,7 +107,7 @@ BarRows belowBars(const shop::MarginReport& report, const Currency& currency) {
 ReportView stockView(const shop::Shop& shop, const Period& period) {
     const Sees sees = shop::seenBy(shop);
     const Currency currency = currencyOf(shop);
-    const shop::StockReport report = shop::stockReport(shop, lastDay(period));
+    const shop::StockReport report = shop::stockReport(shop, lastDay(shop, period));
     ReportView view;
     Money dead = Money::minor(0);
     int belts = 0;
@@ -152,7 +155,7 @@ ReportView marginView(const shop::Shop& shop, const Period& period) {
 
 ReportView dayView(const shop::Shop& shop, const Period& period) {
     const Currency currency = currencyOf(shop);
-    const Date day = lastDay(period);
+    const Date day = lastDay(shop, period);
     const shop::DayReport report = shop::dayReport(shop, day);
     ReportView view;
     view.headline = Words::tr("%1: %2 taken").arg(shown(day), shownSum(report.taken, currency));

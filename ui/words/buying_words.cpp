@@ -97,7 +97,7 @@ private:
         if (!line_.costKnown())
             said_ << Words::tr("Its cost is not known, so it can't be set against the budget.");
         else
-            said_ << Words::tr("The budget goes further elsewhere: %1 of %2.")
+            said_ << Words::tr("The budget buys %1 of the %2; the others keep more sales.")
                          .arg(line_.sleeves)
                          .arg(line_.wanted);
     }

@@ -14,7 +14,7 @@ struct Trial {
 
 /// The method that a series is forecast by, and why.
 struct Forecast {
-    Method method = Method::SyntetosBoylan;
+    Method method = Method::Mean;
     Weights weights;           ///< fitted on the whole series
     double expected = 0;       ///< of the next horizon, a period
     std::vector<Trial> trials; ///< least error first; empty if there was too little to test on
@@ -24,7 +24,8 @@ struct Forecast {
 /// Fits every method on the older two thirds of the series, lets each forecast the sum over the next
 /// `horizon` periods from every origin of the newer third (their weights fixed, their state rolling on), and
 /// takes the one with the least root mean square error. With fewer than `leastDemands` demands among the
-/// older two thirds, or fewer than `leastOrigins` origins: Syntetos-Boylan with weights of 0.1, untested.
+/// older two thirds, or fewer than `leastOrigins` origins: the mean of all weeks, untested. (The smoothing
+/// methods start from the first demand, and what they make of it fades only in some ten demands more.)
 inline constexpr int leastDemands = 4, leastOrigins = 6;
 Forecast choose(const Series& series, int horizon);
 

@@ -2,6 +2,7 @@
 
 #include "core/foresight/buying/basket.h"
 
+#include <algorithm>
 #include <cmath>
 #include <map>
 
@@ -40,6 +41,20 @@ foresight::Wanted wantedOf(const BuyingBelt& belt, const PurchaseLine& line) {
     return wanted;
 }
 
+/// Money that would keep no sale more until the delivery after next makes up the lots that cost least a year,
+/// the belt that most probably runs out first.
+void fillUp(std::vector<PurchaseLine*> lines, Money left) {
+    std::stable_sort(lines.begin(), lines.end(), [](const PurchaseLine* a, const PurchaseLine* b) {
+        return a->advice.risk > b->advice.risk;
+    });
+    for (PurchaseLine* line : lines) {
+        const auto affordable = static_cast<int>(
+            std::min<std::int64_t>(left.inMinor() / line->each.inMinor(), line->wanted - line->sleeves));
+        line->sleeves += affordable;
+        left = left - line->each * affordable;
+    }
+}
+
 /// The lines that can be weighed against money get what the best basket has of them, the others nothing.
 void fitToBudget(const BuyingOutlook& outlook, PurchaseList& list) {
     std::vector<foresight::Wanted> wanted;
@@ -54,6 +69,7 @@ void fitToBudget(const BuyingOutlook& outlook, PurchaseList& list) {
     const foresight::Basket basket = foresight::bestBasket(wanted, list.budget->inMinor());
     for (std::size_t i = 0; i < weighed.size(); ++i)
         weighed[i]->sleeves = basket.sleeves[i];
+    if (*list.budget > Money::minor(basket.cost)) fillUp(weighed, *list.budget - Money::minor(basket.cost));
     list.proven = basket.proven;
     list.keeps = basket.worth;
     list.keepsAtMost = basket.bound;
