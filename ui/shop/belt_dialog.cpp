@@ -20,21 +20,31 @@ namespace riband::ui {
 
 namespace {
 constexpr int LongestDelivery = 365;
+
+/// What no sleeve is wider than.
+Extent widest(Unit unit) { return unit == Unit::Rib ? Extent{Ribs{2000}} : Extent{Width::millimetres(5000)}; }
 } // namespace
 
 BeltDialog::BeltDialog(const store::StockedBelt& belt, Session& session, QWidget* parent)
     : QDialog{parent}, session_{session}, belt_{belt}, currency_{session.currency()},
       price_{new Entry{tr("&Price of width"),
-                       [this](const auto& typed) { return readWidthPrice(typed, currency_).ok(); }}},
+                       [this](const auto& typed) { return readWidthPrice(typed, currency_).ok(); },
+                       tr("Type a price, for example 0.34.")}},
       sleeve_{new Entry{tr("&New sleeve"),
                         [this](const auto& typed) {
                             const auto read = readExtent(typed, belt_.unit);
-                            return read && !read->isNone();
-                        }}},
+                            return read && !read->isNone() && *read <= widest(belt_.unit);
+                        },
+                        tr("Type the width of a whole sleeve, at most %1.").arg(shown(widest(belt.unit)))}},
       cost_{new Entry{tr("&Cost of a sleeve"),
-                      [this](const auto& typed) { return readMoney(typed, currency_).ok(); }}},
+                      [this](const auto& typed) {
+                          const auto read = readMoney(typed, currency_);
+                          return read && read->inMinor() >= 0;
+                      },
+                      tr("Type an amount, for example 38.50; 0 if it is not known.")}},
       listed_{new Entry{tr("&Usual widths"),
-                        [this](const auto& typed) { return readListed(typed, belt_.unit).has_value(); }}},
+                        [this](const auto& typed) { return readListed(typed, belt_.unit).has_value(); },
+                        tr("Type the widths with spaces between them, for example 20 30 50.")}},
       body_{new QLineEdit{text(belt.body)}}, cord_{new QLineEdit{text(belt.cord)}}, days_{new QSpinBox},
       preCut_{new QComboBox}, trial_{new TrialView{session, *this, [this]() -> std::optional<TrialView::Ask> {
                                                        if (!isRight()) return std::nullopt;

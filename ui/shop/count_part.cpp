@@ -20,16 +20,23 @@ bool readsTolerance(const std::string& typed) {
     return read && read->inMicrometres() <= coarsest;
 }
 
+QString expectedTolerance() {
+    return CountPart::tr("Type a width in mm from 0 to %1, for example 0.3.")
+        .arg(shownNumber(Width::micrometres(coarsest)));
+}
+
 } // namespace
 
 CountPart::CountPart(QWidget* parent)
-    : SettingsPart{parent}, calliper_{new Entry{tr("By &calliper"), readsTolerance}},
-      tape_{new Entry{tr("By &tape"), readsTolerance}}, eye_{new Entry{tr("By &eye"), readsTolerance}},
+    : SettingsPart{parent}, calliper_{new Entry{tr("By &calliper"), readsTolerance, expectedTolerance()}},
+      tape_{new Entry{tr("By &tape"), readsTolerance, expectedTolerance()}},
+      eye_{new Entry{tr("By &eye"), readsTolerance, expectedTolerance()}},
       approve_{new Entry{tr("&Approval above"),
                          [this](const auto& typed) {
                              const auto read = readMoney(typed, currency_);
                              return read && read->inMinor() >= 0;
-                         }}},
+                         },
+                         tr("Type an amount, for example 50.00.")}},
       minutes_{new QSpinBox}, daysA_{new QSpinBox}, daysB_{new QSpinBox}, daysC_{new QSpinBox} {
     auto* form = new QFormLayout{this};
     auto* words =

@@ -23,9 +23,14 @@ namespace riband::ui {
 CutterPart::CutterPart(QWidget* parent)
     : SettingsPart{parent}, which_{new QComboBox}, name_{new Entry{
                                                        tr("&Name of the cutter"),
-                                                       [this](const auto& typed) { return isFree(typed); }}},
+                                                       [this](const auto& typed) { return isFree(typed); },
+                                                       tr("Give a name that no other cutter has.")}},
       gap_{new Entry{tr("&Gap between sleeve and edge of the shaft"),
-                     [](const auto& typed) { return readWidth(typed).ok(); }}},
+                     [](const auto& typed) {
+                         const auto read = readWidth(typed);
+                         return read && *read <= Width::millimetres(500);
+                     },
+                     tr("Type a width in mm from 0 to 500, for example 10.")}},
       steel_{new QCheckBox{tr("Made for &steel cord")}}, aramid_{new QCheckBox{tr("Made for &aramid cord")}},
       polyurethane_{new QCheckBox{tr("Made for &polyurethane")}}, shafts_{new ShaftsModel{this}},
       table_{new QTableView} {

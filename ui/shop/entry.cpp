@@ -6,12 +6,25 @@
 
 namespace riband::ui {
 
-Entry::Entry(const QString& name, Reads reads, QWidget* parent)
-    : QLineEdit{parent}, name_{name}, reads_{std::move(reads)} {
+Entry::Entry(const QString& name, Reads reads, const QString& expected, QWidget* parent)
+    : QLineEdit{parent}, name_{name}, reads_{std::move(reads)}, expected_{expected} {
     setAccessibleName(QString{name}.remove('&'));
     connect(this, &QLineEdit::textChanged, this, [this] {
-        setSheetProperty(*this, "wrong", isRight() ? QStringLiteral("false") : QStringLiteral("true"));
+        const bool right = isRight();
+        setSheetProperty(*this, "wrong", right ? QStringLiteral("false") : QStringLiteral("true"));
+        setAccessibleDescription(right ? QString{} : expected_);
+        setToolTip(right ? QString{} : expected_);
     });
+}
+
+QString Entry::firstWrong(const QWidget& form) {
+    for (auto* entry : form.findChildren<Entry*>()) {
+        if (entry->isRight() || !entry->isEnabled()) continue;
+        entry->setFocus();
+        entry->selectAll();
+        return tr("%1: %2", "field, what is expected").arg(entry->accessibleName(), entry->expected_);
+    }
+    return {};
 }
 
 void Entry::addTo(QFormLayout& form, const QString& unit) {

@@ -8,20 +8,25 @@ class QFormLayout;
 
 namespace riband::ui {
 
-/// A field for one figure; shows at once when what is typed is none.
+/// A field for one figure; shows at once, and says in words, when what is typed is none.
 class Entry final : public QLineEdit {
     Q_OBJECT
 public:
     using Reads = std::function<bool(const std::string&)>;
-    Entry(const QString& name, Reads reads, QWidget* parent = nullptr);
+    /// `expected`: a sentence, with an example.
+    Entry(const QString& name, Reads reads, const QString& expected, QWidget* parent = nullptr);
     std::string typed() const { return text().trimmed().toStdString(); }
     bool isRight() const { return reads_(typed()); }
     /// With its name before it; `unit` is shown behind the name.
     void addTo(QFormLayout& form, const QString& unit = {});
+    /// "Tax: a percentage from 0 to 100, for example 20.", of the first wrong one in the form, which gets the
+    /// keys; "" if all are right.
+    static QString firstWrong(const QWidget& form);
 
 private:
     QString name_;
     Reads reads_;
+    QString expected_;
 };
 
 } // namespace riband::ui

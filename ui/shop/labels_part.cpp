@@ -16,17 +16,22 @@ constexpr int MostAcross = 10, MostDown = 30;
 constexpr Width Smallest = Width::millimetres(20), Largest = Width::millimetres(200);
 
 Entry* side(const QString& name) {
-    return new Entry{name, [](const std::string& typed) {
-                         const auto width = readWidth(typed);
-                         return width && *width >= Smallest && *width <= Largest;
-                     }};
+    return new Entry{
+        name,
+        [](const std::string& typed) {
+            const auto width = readWidth(typed);
+            return width && *width >= Smallest && *width <= Largest;
+        },
+        LabelsPart::tr("Type a size in mm from %1 to %2.").arg(shownNumber(Smallest), shownNumber(Largest))};
 }
 
 Entry* gap(const QString& name) {
-    return new Entry{name, [](const std::string& typed) {
+    return new Entry{name,
+                     [](const std::string& typed) {
                          const auto width = readWidth(typed);
                          return width && *width <= Largest;
-                     }};
+                     },
+                     LabelsPart::tr("Type a gap in mm from 0 to %1.").arg(shownNumber(Largest))};
 }
 
 } // namespace

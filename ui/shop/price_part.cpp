@@ -14,6 +14,13 @@ namespace riband::ui {
 
 namespace {
 constexpr int CoarsestRounding = 1000;
+
+/// 0 to 100 %.
+std::optional<Permille> readsShare(const std::string& typed) {
+    const auto read = readPercent(typed);
+    if (!read || read->count() < 0 || read->count() > 1000) return std::nullopt;
+    return *read;
+}
 } // namespace
 
 std::optional<std::vector<store::QuantityStep>> readSteps(const std::string& typed) {
@@ -24,7 +31,7 @@ std::optional<std::vector<store::QuantityStep>> readSteps(const std::string& typ
         const QStringList sides = part.split(QLatin1Char(':'));
         bool ok = sides.size() == 2;
         const qlonglong from = ok ? sides[0].trimmed().toLongLong(&ok) : 0;
-        const auto off = readPercent(sides.back().trimmed().toStdString());
+        const auto off = readsShare(sides.back().trimmed().toStdString());
         const bool rising = steps.empty() || from > steps.back().from;
         if (!ok || !off || from < 2 || !rising) return std::nullopt;
         steps.push_back({from, *off});
@@ -41,12 +48,16 @@ std::string printSteps(const std::vector<store::QuantityStep>& steps) {
 
 PricePart::PricePart(QWidget* parent)
     : SettingsPart{parent}, charge_{new Entry{tr("&Cutting charge"),
-                                              [this](const auto& typed) { return readsMoney(typed); }}},
-      minimum_{
-          new Entry{tr("&Least price of a line"), [this](const auto& typed) { return readsMoney(typed); }}},
-      tax_{new Entry{tr("&Tax"), [](const auto& typed) { return readPercent(typed).ok(); }}},
-      steps_{
-          new Entry{tr("Off for &quantity"), [](const auto& typed) { return readSteps(typed).has_value(); }}},
+                                              [this](const auto& typed) { return readsMoney(typed); },
+                                              tr("Type an amount, for example 2.50.")}},
+      minimum_{new Entry{tr("&Least price of a line"),
+                         [this](const auto& typed) { return readsMoney(typed); },
+                         tr("Type an amount, for example 6.00.")}},
+      tax_{new Entry{tr("&Tax"), [](const auto& typed) { return readsShare(typed).has_value(); },
+                     tr("Type a percentage from 0 to 100, for example 20.")}},
+      steps_{new Entry{
+          tr("Off for &quantity"), [](const auto& typed) { return readSteps(typed).has_value(); },
+          tr("Type from how many belts which percentage is taken off, for example 5: 2.5, 10: 5.")}},
       round_{new QSpinBox}, included_{new QCheckBox{tr("Prices &include tax")}} {
     buildView();
 }
@@ -90,7 +101,7 @@ bool PricePart::write(store::ShopSettings& settings) const {
     store::PriceRules& rules = settings.prices;
     rules.cuttingCharge = *readMoney(charge_->typed(), currency_);
     rules.minimumLine = *readMoney(minimum_->typed(), currency_);
-    rules.tax = *readPercent(tax_->typed());
+    rules.tax = *readsShare(tax_->typed());
     rules.steps = *readSteps(steps_->typed());
     rules.roundTotalTo = round_->value();
     rules.pricesIncludeTax = included_->isChecked();

@@ -9,6 +9,12 @@
 
 namespace riband::ui {
 
+namespace {
+// More would leave nothing of a sleeve to sell (common practice, no source).
+constexpr Width MostLost = Width::millimetres(100);
+constexpr std::int64_t MostRibs = 20;
+} // namespace
+
 RulesPart::RulesPart(QWidget* parent) : SettingsPart{parent} {
     auto* form = new QFormLayout{this};
     form->addRow(label(tr("Toothed belts"), "strong"));
@@ -18,12 +24,20 @@ RulesPart::RulesPart(QWidget* parent) : SettingsPart{parent} {
 }
 
 RulesPart::Fields RulesPart::addFields(QFormLayout& form, Unit unit) {
-    const auto reads = [unit](const std::string& typed) { return readExtent(typed, unit).ok(); };
+    const Extent most = unit == Unit::Rib ? Extent{Ribs{MostRibs}} : Extent{MostLost};
+    const auto reads = [unit, most](const std::string& typed) {
+        const auto read = readExtent(typed, unit);
+        return read && *read <= most;
+    };
+    const QString expected =
+        unit == Unit::Rib
+            ? tr("Type a whole number of ribs, at most %1.").arg(MostRibs)
+            : tr("Type a width in mm from 0 to %1, for example 2.5.").arg(shownNumber(MostLost));
     const QString shownUnit = unit == Unit::Rib ? tr("ribs") : tr("mm");
-    const Fields fields{new Entry{tr("Trim, lost at every mounting"), reads},
-                        new Entry{tr("Kerf, lost at every belt"), reads},
-                        new Entry{tr("End, left beyond the last cut"), reads},
-                        new Entry{tr("Stub, least that can be held"), reads}};
+    const Fields fields{new Entry{tr("Trim, lost at every mounting"), reads, expected},
+                        new Entry{tr("Kerf, lost at every belt"), reads, expected},
+                        new Entry{tr("End, left beyond the last cut"), reads, expected},
+                        new Entry{tr("Stub, least that can be held"), reads, expected}};
     for (Entry* entry : {fields.trim, fields.kerf, fields.end, fields.stub}) {
         entry->addTo(form, shownUnit);
         connect(entry, &QLineEdit::textEdited, this, &SettingsPart::edited);

@@ -8,6 +8,7 @@
 #include "ui/shop/book_part.h"
 #include "ui/shop/count_part.h"
 #include "ui/shop/cutter_part.h"
+#include "ui/shop/entry.h"
 #include "ui/shop/labels_part.h"
 #include "ui/shop/name_part.h"
 #include "ui/shop/people_part.h"
@@ -126,7 +127,7 @@ void ShopPage::save() {
     for (std::size_t i = 0; i < settings_.size(); ++i)
         if (!settings_[i]->write(settings)) {
             titles_->setCurrentRow(static_cast<int>(i));
-            session_.warn(tr("A figure here is wrong; it has a red edge. Nothing was saved."));
+            session_.warn(Entry::firstWrong(*settings_[i]) + QLatin1Char(' ') + tr("Nothing was saved."));
             return;
         }
     if (!session_.attempt([&] { session_.save(settings); })) return;
