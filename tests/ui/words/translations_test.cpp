@@ -21,6 +21,7 @@ TEST_CASE("One day is a day, two are days", "[words]") {
     CHECK(english("Words", "%n ribs", 1) == "1 rib");
     CHECK(english("Words", "%n ribs", 6) == "6 ribs");
     CHECK(english("Words", "%n ribs", 0) == "0 ribs");
+    CHECK(english("riband::ui::UnderstoodStrip", "%n belts", 1) == "1 belt"); // as the class itself asks
 }
 
 TEST_CASE("Every plural of English is finished", "[words]") {
