@@ -61,7 +61,8 @@ int show(const QString& file) {
     ui::Session session(std::move(connection), standardTables(), *person, presentMoment, papers);
     ui::Learner learner(session);
     ui::Window window(session);
-    window.show();
+    window.showFitting();
+    window.sayLastAct();
     learner.wantMostOrdered();
     return QApplication::exec();
 }

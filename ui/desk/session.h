@@ -8,6 +8,7 @@
 
 #include <functional>
 #include <memory>
+#include <optional>
 
 namespace riband::ui {
 
@@ -29,6 +30,10 @@ public:
     const store::ShopSettings& settings() const { return settings_; }
     void save(const store::ShopSettings& settings);
     const Currency& currency() const { return settings_.prices.currency; }
+    /// The currency in which this person is told what stock costs; nothing if that is not for him.
+    std::optional<Currency> costsIn() const {
+        return reaches(store::Role::Owner) ? std::optional{currency()} : std::nullopt;
+    }
     Date today() const { return dayOf(shop_.now()); }
     const QString& papersFolder() const { return papersFolder_; }
     /// The file of the shop; empty if it lives in memory.
@@ -56,6 +61,8 @@ signals:
     void pieceWanted(riband::store::PieceId piece);
     void ticketWanted(riband::store::TicketId ticket);
     void orderWanted(riband::store::OrderId order);
+    /// A parked or quoted order is to go on at the Counter.
+    void takeUpWanted(riband::store::OrderId order);
 
 private:
     store::Connection connection_;

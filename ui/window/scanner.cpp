@@ -1,5 +1,7 @@
 #include "ui/window/scanner.h"
 
+#include "ui/desk/scan_gap.h"
+
 #include <QApplication>
 #include <QKeyEvent>
 #include <QLineEdit>
@@ -8,8 +10,6 @@ namespace riband::ui {
 
 namespace {
 
-/// Scanners send a character every 1 to 20 ms; the fastest typists need 60 (common practice, no source).
-constexpr qint64 LongestGapMs = 40;
 constexpr int ShortestCode = 4;
 
 void takeOut(const QString& burst) {
@@ -47,7 +47,7 @@ bool Scanner::eventFilter(QObject* watched, QEvent* event) {
 bool Scanner::keyPressed(const QKeyEvent& key) {
     // When it was struck, not when the window came to it: a search as one types may take longer than a gap.
     const qint64 now = key.timestamp() > 0 ? static_cast<qint64>(key.timestamp()) : now_();
-    const bool fast = now - last_ <= LongestGapMs;
+    const bool fast = now - last_ <= longestScanGapMs;
     last_ = now;
     if (key.key() == Qt::Key_Return || key.key() == Qt::Key_Enter) {
         const QString burst = std::exchange(burst_, {});

@@ -18,7 +18,7 @@ Toast::Toast(QWidget* room) : room_{room}, words_{label({}, "gain")} {
     words_->setWordWrap(true);
     words_->setFont(Look::font(TextSize::Remark, QFont::Medium));
     auto* row = new QHBoxLayout{this};
-    row->setContentsMargins(3 * step, 2, 3 * step, 2);
+    row->setContentsMargins(3 * step, step, 3 * step, step);
     row->addWidget(words_);
     room_->installEventFilter(this);
     gone_.setSingleShot(true);
@@ -40,12 +40,18 @@ void Toast::say(const QString& words, const char* role, int forMs) {
     QAccessible::updateAccessibility(&alert);
 }
 
-/// Over the room, in its window; as high as the words need.
+/// Over the room, in its window; if that is too narrow for the words also over what stands right of it, and
+/// as high as they need.
 void Toast::place() {
-    if (parentWidget() != room_->window()) setParent(room_->window());
+    QWidget* window = room_->window();
+    if (parentWidget() != window) setParent(window);
     ensurePolished();
-    const int height = std::max(room_->height() - step, heightForWidth(room_->width()));
-    setGeometry({room_->mapTo(room_->window(), QPoint{}), QSize{room_->width(), height}});
+    const QPoint corner = room_->mapTo(window, QPoint{});
+    const int low = room_->height() - step;
+    const bool narrow = heightForWidth(room_->width()) > low;
+    const int width =
+        narrow ? std::max(room_->width(), window->width() - corner.x() - 5 * step) : room_->width();
+    setGeometry({corner, QSize{width, std::max(low, heightForWidth(width))}});
     raise();
 }
 

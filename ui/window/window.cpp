@@ -18,21 +18,25 @@
 #include "ui/window/toast.h"
 #include "ui/window/who_dialog.h"
 #include "ui/words/tr.h"
+#include "ui/words/words.h"
 
 #include <QAbstractSpinBox>
 #include <QAction>
 #include <QApplication>
+#include <QCloseEvent>
 #include <QComboBox>
 #include <QDateTime>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QPlainTextEdit>
+#include <QScreen>
 #include <QSettings>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <array>
 
 namespace riband::ui {
 
@@ -41,6 +45,9 @@ namespace {
 // What the Counter and the Bench need to show all their buttons.
 constexpr int leastWidth = 1100;
 constexpr int leastHeight = 680;
+constexpr int usualWidth = 1366;
+constexpr int usualHeight = 768;
+constexpr int titleHeight = 32; // about, of a window's frame
 
 const QString ShadeKey = QStringLiteral("shade");
 
@@ -55,9 +62,12 @@ bool isWriting(const QKeyEvent& key) {
            !key.text().isEmpty() && key.text().front().isPrint() && key.key() != Qt::Key_Space;
 }
 
-/// On some desktops Ctrl+E goes to the end of a field; here it saves the list that one types over.
-bool savesList(const QKeyEvent& key) {
-    return key.key() == Qt::Key_E && (key.modifiers() & ~Qt::ShiftModifier) == Qt::ControlModifier;
+/// On some desktops these edit a field (Ctrl+U clears it, Ctrl+E goes to its end); here they are the window's
+/// and the page's, whatever has the focus.
+bool isOurs(const QKeyEvent& key) {
+    constexpr std::array ours{Qt::Key_D, Qt::Key_E, Qt::Key_U, Qt::Key_W};
+    return std::find(ours.begin(), ours.end(), key.key()) != ours.end() &&
+           (key.modifiers() & ~Qt::ShiftModifier) == Qt::ControlModifier;
 }
 
 } // namespace
@@ -78,13 +88,42 @@ Window::Window(Session& session, QWidget* parent)
     buildActions();
     connectAll();
     showWho();
-    resize(1366, 768);
+    resize(usualWidth, usualHeight);
     open(counter_);
     status_->showChecking();
     check_->start();
 }
 
 Window::~Window() { qApp->removeEventFilter(this); }
+
+/// On a small screen the frame and its title would push the last row of keys over the edge.
+void Window::showFitting() {
+    const QRect room = screen()->availableGeometry();
+    if (room.width() <= usualWidth || room.height() <= usualHeight + 2 * titleHeight)
+        showMaximized();
+    else
+        show();
+}
+
+void Window::sayLastAct() {
+    session_.attempt([&] {
+        store::Connection& connection = session_.shop().connection;
+        const auto last = store::Ledger{connection}.last();
+        if (!last) return;
+        const store::Movement movement = store::Ledger{connection}.at(*last).movement;
+        QStringList pieces;
+        for (const store::Posting& posting : movement.postings())
+            if (posting.piece)
+                if (const QString code = text(store::Pieces{connection}.at(*posting.piece).code);
+                    !pieces.contains(code))
+                    pieces << code;
+        const store::Person person = store::People{connection}.at(movement.about().person);
+        toast_->tell(tr("Last in the book: %1 %2, %3, %4. Labels can be printed again on the Rack (F7).",
+                        "act, pieces, when, initials")
+                         .arg(ui::say(movement), pieces.mid(0, 3).join(QStringLiteral(", ")),
+                              shown(movement.about().at), text(person.initials)));
+    });
+}
 
 void Window::buildPages() {
     counter_ = new CounterPage{session_};
@@ -211,6 +250,10 @@ void Window::connectAll() {
         bench_->showTicket(ticket);
     });
     connect(&session_, &Session::orderWanted, this, &Window::openOrder);
+    connect(&session_, &Session::takeUpWanted, this, [this](store::OrderId order) {
+        open(counter_);
+        counter_->takeUp(order);
+    });
     for (Page* page : pages_)
         connect(page, &Page::waitingChanged, this, &Window::showTabs);
     connectBook();
@@ -277,9 +320,15 @@ void Window::switchShade() {
 
 void Window::openOrder(store::OrderId order) { OrderDialog{session_, order, this}.exec(); }
 
+/// What is on the slip must not go with the window.
+void Window::closeEvent(QCloseEvent* event) {
+    counter_->keepSlip();
+    QMainWindow::closeEvent(event);
+}
+
 /// What is typed while no field has the focus goes to the page, so that nobody needs to click first.
 bool Window::eventFilter(QObject* watched, QEvent* event) {
-    if (event->type() == QEvent::ShortcutOverride && savesList(*static_cast<QKeyEvent*>(event))) {
+    if (event->type() == QEvent::ShortcutOverride && isOurs(*static_cast<QKeyEvent*>(event))) {
         event->ignore();
         return true;
     }

@@ -44,9 +44,14 @@ public:
     WhichDialog& which() { return *which_; }
     const Toast& toast() const { return *toast_; }
     const StatusLine& status() const { return *status_; }
+    /// As large as usual, or the whole of a small screen.
+    void showFitting();
+    /// Says which act is the last in the book: after the power failed one knows what is still to be done.
+    void sayLastAct();
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
+    void closeEvent(QCloseEvent* event) override;
 
 private:
     void buildPages();
