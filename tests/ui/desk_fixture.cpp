@@ -3,6 +3,7 @@
 #include "core/belt/reader.h"
 #include "core/store/verify.h"
 #include "resources/table_texts.h"
+#include "tests/ui/priced.h"
 #include "ui/counter/counter_page.h"
 #include "ui/drive/drive_dialog.h"
 #include "ui/which/which_dialog.h"
@@ -60,7 +61,9 @@ store::PieceId DeskShop::piece(const std::string& designation, Extent extent, cu
     shop::Delivery goods{.belt = belt(designation), .extent = extent};
     goods.kind = kind;
     goods.place = "B3-2";
-    return shop::receive(session_->shop(), {goods}).front();
+    const store::PieceId received = shop::receive(session_->shop(), {goods}).front();
+    givePrice(connection(), goods.belt);
+    return received;
 }
 
 std::vector<store::Order> DeskShop::orders(store::OrderState state) {

@@ -48,6 +48,7 @@ void OrderDialog::buildActions() {
     missing_ = act(tr("Plan what is missing"), Qt::Key_F5, &OrderDialog::planMissing);
     ticket_ = act(tr("Print the ticket"), QKeySequence::Print, &OrderDialog::printTicket);
     paper_ = act(tr("Print the order"), Qt::CTRL | Qt::SHIFT | Qt::Key_P, &OrderDialog::printOrder);
+    takeUp_ = act(tr("Take up at the Counter"), Qt::Key_F7, &OrderDialog::takeUp);
     cancel_ = act(tr("Cancel the order"), Qt::CTRL | Qt::Key_Delete, &OrderDialog::cancelOrder);
 }
 
@@ -75,7 +76,8 @@ void OrderDialog::buildView() {
     buttons->addWidget(new KeyButton{missing_}, 1, 1);
     buttons->addWidget(new KeyButton{ticket_}, 1, 2);
     buttons->addWidget(new KeyButton{paper_}, 2, 0);
-    buttons->addWidget(new KeyButton{cancel_, KeyButton::Rank::Danger}, 2, 1);
+    buttons->addWidget(new KeyButton{takeUp_}, 2, 1);
+    buttons->addWidget(new KeyButton{cancel_, KeyButton::Rank::Danger}, 2, 2);
     column->addLayout(buttons);
 }
 
@@ -113,6 +115,7 @@ void OrderDialog::enableActions() {
     using store::OrderState;
     const bool live = order_->state == OrderState::Open || order_->state == OrderState::Ready;
     handOver_->setEnabled(order_->state == OrderState::Ready);
+    takeUp_->setEnabled(order_->state == OrderState::Parked || order_->state == OrderState::Quoted);
     paid_->setEnabled(handOver_->isEnabled());
     change_->setEnabled(live);
     missing_->setEnabled(order_->state == OrderState::Open && missesBelts());
@@ -133,6 +136,11 @@ void OrderDialog::did(const QString& words) {
     session_.touch();
     session_.tell(words);
     refresh();
+}
+
+void OrderDialog::takeUp() {
+    accept();
+    emit session_.takeUpWanted(id_);
 }
 
 void OrderDialog::handOver() {

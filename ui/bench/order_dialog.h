@@ -29,6 +29,7 @@ private:
     void did(const QString& words);
 
     void handOver();
+    void takeUp();
     void changeLine();
     QString objection(const store::OrderLine& line, Extent extent, std::int64_t quantity);
     void planMissing();
@@ -44,8 +45,8 @@ private:
     QTableView* table_;
     QLabel *title_, *state_, *note_;
     PaymentAction* paid_ = nullptr;
-    QAction *handOver_ = nullptr, *change_ = nullptr, *missing_ = nullptr, *ticket_ = nullptr,
-            *paper_ = nullptr, *cancel_ = nullptr;
+    QAction *takeUp_ = nullptr, *handOver_ = nullptr, *change_ = nullptr, *missing_ = nullptr,
+            *ticket_ = nullptr, *paper_ = nullptr, *cancel_ = nullptr;
 };
 
 } // namespace riband::ui

@@ -30,7 +30,7 @@ QVariant OrdersModel::data(const QModelIndex& index, int role) const {
     case BeltsColumn:
         return row.belts;
     default:
-        return row.order.due ? shown(dayOf(*row.order.due)) : QString{};
+        return row.order.due ? shown(*row.order.due) : QString{};
     }
 }
 

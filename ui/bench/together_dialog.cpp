@@ -97,7 +97,7 @@ void TogetherDialog::look() {
 void TogetherDialog::take(Rows rows) {
     stop_.reset();
     progress_->setVisible(false);
-    model_->setRows(std::move(rows), session_.settings().cutters.size() > 1, session_.currency());
+    model_->setRows(std::move(rows), session_.settings().cutters.size() > 1, session_.costsIn());
     const bool any = model_->rowCount() > 0;
     words_->setText(
         any ? tr("One mounting pays one trim, however many orders it serves. Enter plans the chosen "

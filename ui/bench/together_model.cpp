@@ -8,23 +8,24 @@ namespace riband::ui {
 namespace {
 
 /// In all by the worth table, where there is one; else the trims alone.
-QString savedBy(const TogetherModel::Row& row, const Currency& currency) {
+QString savedBy(const TogetherModel::Row& row, const std::optional<Currency>& costs) {
     if (!row.joint.width) return TogetherModel::tr("%1 of trim").arg(shown(row.joint.trim));
     const auto width = static_cast<double>(row.joint.width->count());
+    if (!costs) return shown(*row.joint.width);
     const Money money = shop::asMoney(row.batch.outlook.belt, width);
     return TogetherModel::tr("%1, worth %2", "width, money")
-        .arg(shown(*row.joint.width), shown(money, currency));
+        .arg(shown(*row.joint.width), shown(money, *costs));
 }
 
 } // namespace
 
-void TogetherModel::setRows(std::vector<Row> rows, bool many, const Currency& currency) {
+void TogetherModel::setRows(std::vector<Row> rows, bool many, const std::optional<Currency>& costs) {
     beginResetModel();
     rows_ = std::move(rows);
     many_ = many;
     saved_.clear();
     for (const Row& row : rows_)
-        saved_.push_back(savedBy(row, currency));
+        saved_.push_back(savedBy(row, costs));
     endResetModel();
 }
 

@@ -28,7 +28,7 @@ public:
     };
     explicit TogetherModel(QObject* parent = nullptr) : QAbstractTableModel{parent} {}
     /// `many`: the shop has several cutters.
-    void setRows(std::vector<Row> rows, bool many, const Currency& currency);
+    void setRows(std::vector<Row> rows, bool many, const std::optional<Currency>& costs);
     const Row& row(int row) const { return rows_[static_cast<std::size_t>(row)]; }
 
     int rowCount(const QModelIndex& parent = {}) const override;

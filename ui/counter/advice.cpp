@@ -24,6 +24,7 @@ Advice::Advice(Session& session, QObject* parent)
 void Advice::ask(const Wanted& wanted, std::vector<shop::Wish> together) {
     chosen_.reset();
     why_.reset();
+    before_.reset();
     noShelf_ = false;
     suggestion_.reset();
     wanted_ = wanted;
@@ -71,11 +72,23 @@ void Advice::take(const Finder::Answer& answer, bool isFinal) {
     const auto again = kept ? sameWay(answer->others, kept->plan) : std::nullopt;
     suggestion_ = answer;
     chosen_ = again;
+    if (before_ && !chosen_) chooseAsBefore();
     strip();
     emit changed();
     const bool wants = answer->fault != shop::WorthFault::None && answer->fault != shop::WorthFault::Unfit;
     if (isFinal && wants && outlook_ && outlook_->belt.id != store::BeltId{0})
         emit session_.worthWanted(outlook_->belt.id);
+}
+
+void Advice::chooseAsBefore() {
+    const auto again = sameWay(suggestion_->others, before_->way);
+    if (!again) return;
+    for (const auto& mounting : before_->way.mountings) // the pieces may have changed places
+        if (mounting.piece >= before_->pieces.size() ||
+            outlook_->problem.pieces[mounting.piece].code != before_->pieces[mounting.piece])
+            return;
+    chosen_ = again;
+    why_ = before_->why;
 }
 
 const shop::Way* Advice::withShelf() const {
@@ -109,6 +122,7 @@ void Advice::choose(std::optional<std::size_t> other) {
     if (!suggestion_ || (other && *other >= suggestion_->others.size()) || other == chosen_) return;
     chosen_ = other;
     if (!chosen_) why_.reset();
+    before_.reset(); // the clerk chooses anew
     strip();
     emit changed();
 }

@@ -32,6 +32,13 @@ public:
         store::OverrideKey key;
         std::string words;
     };
+    /// A line is looked at again: what was chosen for it is chosen as soon as it is found again.
+    struct Before {
+        cutting::Plan way;
+        std::vector<std::string> pieces; ///< codes, as the way counts them
+        std::optional<Why> why;
+    };
+    void remember(Before before) { before_ = std::move(before); }
     const std::optional<Why>& why() const { return why_; }
     void setWhy(Why why);
     bool looking() const { return looking_->running(); }
@@ -46,6 +53,7 @@ private:
     void find();
     void look(std::shared_ptr<const shop::Outlook> outlook);
     void strip();
+    void chooseAsBefore();
     Session& session_;
     Reading* looking_;
     Finder finder_;
@@ -57,6 +65,7 @@ private:
     bool noShelf_ = false;
     std::optional<shop::Way> bare_; ///< the way without its belts for the shelf, while they are not wanted
     std::optional<Why> why_;
+    std::optional<Before> before_;
 };
 
 } // namespace riband::ui

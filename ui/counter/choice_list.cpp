@@ -1,6 +1,7 @@
 #include "ui/counter/choice_list.h"
 
 #include "ui/desk/labels.h"
+#include "ui/desk/scan_gap.h"
 #include "ui/drawing/tooth.h"
 #include "ui/look/key_button.h"
 #include "ui/look/sheet.h"
@@ -104,13 +105,28 @@ bool ChoiceList::pick(std::size_t number) {
     return true;
 }
 
+QString ChoiceList::takeDigitBefore(const QKeyEvent& key) {
+    const bool together = struck_ > 0 && key.timestamp() > 0 && key.timestamp() - struck_ <= longestScanGapMs;
+    struck_ = 0;
+    return together ? digit_ : QString{};
+}
+
 void ChoiceList::keyPressEvent(QKeyEvent* event) {
     const int key = event->key();
-    if (key >= Qt::Key_1 && key <= Qt::Key_9)
+    const bool writes = !event->text().isEmpty() && event->text().front().isPrint() &&
+                        !(event->modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier));
+    const QString digit = takeDigitBefore(*event);
+    if (writes && !digit.isEmpty()) {
+        emit typed(digit + event->text());
+    } else if (key >= Qt::Key_1 && key <= Qt::Key_9) {
+        digit_ = event->text();
+        struck_ = event->timestamp();
         pick(static_cast<std::size_t>(key - Qt::Key_1));
+    } else if (writes && key != Qt::Key_Space)
+        emit typed(event->text());
     else if ((key == Qt::Key_Return || key == Qt::Key_Enter) && choices_.choices.size() == 1)
         pick(0);
-    else if (key == Qt::Key_Escape)
+    else if (key == Qt::Key_Escape || key == Qt::Key_Backspace)
         emit left();
     else
         QWidget::keyPressEvent(event);

@@ -17,10 +17,15 @@ public:
     void show(const Choices& choices);
     bool isEmpty() const { return choices_.choices.empty(); }
     bool pick(std::size_t number); ///< from 0; false if there is no such choice
+    /// The digit that was struck just before, if this key follows it as only a scanner's does: then the digit
+    /// was the first of a code and no choice. Given once.
+    QString takeDigitBefore(const QKeyEvent& key);
 
 signals:
     void picked(const riband::ui::Choice& choice);
     void left(); ///< Escape: back to the line
+    /// Something else is typed or scanned: no choice, the line begins anew with it.
+    void typed(const QString& words);
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
@@ -33,6 +38,8 @@ private:
     QLabel *heading_, *keys_;
     QGridLayout* buttons_;
     int columns_ = 1;
+    QString digit_;
+    quint64 struck_ = 0; ///< when, by the window system; 0: it does not say
 };
 
 } // namespace riband::ui

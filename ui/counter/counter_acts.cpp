@@ -74,6 +74,7 @@ void CounterPage::saveWays() {
 
 void CounterPage::start() {
     hand_.clear();
+    toldUnpriced_ = false;
     dropEvidence();
     line_->clear();
     inquiry_.say({});
@@ -96,12 +97,9 @@ void CounterPage::enter() {
 }
 
 void CounterPage::escape() {
-    if (!line_->text().isEmpty())
-        line_->clear();
-    else if (hand_.editing()) {
-        hand_.stopEditing();
-        showSlip();
-    }
+    hand_.stopEditing(); // the line stays as it was; what comes next is another one
+    line_->clear();
+    showSlip();
 }
 
 void CounterPage::take(const Choice& choice) {
@@ -167,7 +165,7 @@ void CounterPage::orderAndTicket() {
         choices_->setFocus();
         return;
     }
-    if (hand_.isEmpty()) return;
+    if (hand_.isEmpty() || !priced()) return;
     std::optional<shop::Ordered> done;
     if (!session_.attempt([&] { done = shop::order(session_.shop(), hand_.draft(), hand_.instead); })) {
         showUnderstood();
@@ -179,6 +177,21 @@ void CounterPage::orderAndTicket() {
     session_.touch();
     keepPapers(*done);
     learnFrom(done->order);
+}
+
+/// Money would be lost without a word: the first key says it, the second goes on.
+bool CounterPage::priced() {
+    if (toldUnpriced_) return true;
+    for (const SlipLine& line : hand_.lines()) {
+        if (line.belt.price != WidthPrice::thousandths(0)) continue;
+        toldUnpriced_ = true;
+        session_.warn(
+            tr("%1 has no price: only the cutting would be paid. The same key again goes on all the "
+               "same; the owner sets prices under Shop, Belts and widths.")
+                .arg(text(line.belt.designation)));
+        return false;
+    }
+    return true;
 }
 
 /// What was just asked for may make a worth table due.
@@ -195,6 +208,7 @@ void CounterPage::keepPapers(const shop::Ordered& done) {
         const QString other = done.otherWay
                                   ? QLatin1Char(' ') + tr("The chosen way was gone; another was planned.")
                                   : QString{};
+        const QString gave = gaveWay(done);
         if (!done.ticket) {
             PaperTray{session_}.order(done.order);
             session_.tell(tr("Order %1: all from the shelf, nothing to cut.").arg(text(order.code)) + other);
@@ -204,8 +218,23 @@ void CounterPage::keepPapers(const shop::Ordered& done) {
         const QString file = PaperTray{session_}.ticket(*done.ticket);
         session_.tell(tr("Ticket %1 for order %2 is in %3. Ctrl+P prints it.")
                           .arg(text(ticket.code), text(order.code), file) +
-                      other);
+                      other + gave);
     });
+}
+
+/// Papers of tickets that lost their belts for the shelf are made anew.
+QString CounterPage::gaveWay(const shop::Ordered& done) const {
+    QStringList codes;
+    for (const store::TicketId id : done.gaveWay) {
+        const store::Ticket ticket = store::Tickets{session_.shop().connection}.at(id);
+        if (ticket.state == store::TicketState::Open) PaperTray{session_}.ticket(id);
+        codes << text(ticket.code);
+    }
+    if (codes.isEmpty()) return {};
+    return QLatin1Char(' ') +
+           tr("Cut no belts for the shelf by %1 any more: they gave way. Its paper is new.",
+              "codes of tickets")
+               .arg(codes.join(QStringLiteral(", ")));
 }
 
 std::optional<store::OrderId> CounterPage::keepAside(KeepAside keep) {
@@ -213,9 +242,11 @@ std::optional<store::OrderId> CounterPage::keepAside(KeepAside keep) {
         warnUnclear(tr("nothing was kept"));
         return std::nullopt;
     }
+    if (keep == &shop::quote && !priced()) return std::nullopt;
     std::optional<store::OrderId> kept;
     session_.attempt([&] { kept = keep(session_.shop(), hand_.draft(), hand_.instead); });
     if (kept) {
+        lastAside_ = kept;
         start();
         session_.touch();
     }
@@ -242,18 +273,28 @@ void CounterPage::park() {
     });
 }
 
+void CounterPage::keepSlip() {
+    if (!hand_.isEmpty())
+        session_.attempt([&] { shop::park(session_.shop(), hand_.draft(), hand_.instead); });
+}
+
 void CounterPage::takeUp() {
     if (!hand_.isEmpty()) {
         session_.warn(tr("Another order is in hand. Park it first with F7."));
         return;
     }
-    ParkedDialog dialog{session_, this};
+    ParkedDialog dialog{session_, lastAside_, this};
     if (dialog.exec() != QDialog::Accepted || !dialog.chosen()) return;
     takeUp(*dialog.chosen());
 }
 
-void CounterPage::takeUp(const store::Order& order) {
+void CounterPage::takeUp(store::OrderId id) {
+    if (!hand_.isEmpty()) {
+        session_.warn(tr("Another order is in hand. Park it first with F7."));
+        return;
+    }
     session_.attempt([&] {
+        const store::Order order = store::Orders{session_.shop().connection}.at(id);
         const shop::Draft draft = shop::resume(session_.shop(), order.id);
         start();
         for (const auto& line : draft.lines) {
@@ -289,7 +330,14 @@ void CounterPage::editLine() {
         return;
     }
     hand_.edit(*index);
-    line_->setText(text(hand_.lines()[*index].line.said));
+    const shop::DraftLine& line = hand_.lines()[*index].line;
+    line_->setText(text(line.said));
+    if (line.way) {
+        std::optional<Advice::Why> why;
+        if (line.overrideKey) why = Advice::Why{*line.overrideKey, line.overrideWords};
+        advice_->remember({*line.way, line.wayPieces, std::move(why)});
+    }
+    if (line.noShelf) advice_->setNoShelf(true);
     line_->setFocus();
     line_->selectAll();
     showSlip();

@@ -29,9 +29,11 @@ void CounterPage::buildEvidence() {
         line_->setFocus();
         showEvidence();
     });
-    connect(line_, &QLineEdit::textChanged, this, [this](const QString& words) {
+    connect(line_, &QLineEdit::textChanged, this, [this, before = QString{}](const QString& words) mutable {
         evidence_.askAnew();
-        if (words.isEmpty()) dropEvidence();
+        const bool typedOver = words.size() == 1 && before.size() > 2; // all was selected: another belt
+        if (words.isEmpty() || typedOver) dropEvidence();
+        before = words;
     });
     readTapeError();
 }

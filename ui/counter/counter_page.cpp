@@ -1,5 +1,7 @@
 #include "ui/counter/counter_page.h"
 
+#include "core/shop/kept.h"
+
 #include "ui/counter/advice.h"
 #include "ui/counter/choice_list.h"
 #include "ui/counter/evidence_strip.h"
@@ -137,6 +139,7 @@ void CounterPage::connectAll() {
     connect(line_, &QLineEdit::returnPressed, this, &CounterPage::enter);
     connect(choices_, &ChoiceList::picked, this, &CounterPage::take);
     connect(choices_, &ChoiceList::left, line_, qOverload<>(&QWidget::setFocus));
+    connect(choices_, &ChoiceList::typed, this, &CounterPage::beginAnew);
     connect(advice_, &Advice::changed, this, &CounterPage::showAdvice);
     connect(here_, &StockReader::read, this, [this] {
         showEvidence();
@@ -160,7 +163,8 @@ QString CounterPage::help() const {
         "piece to cut, why, and what to cut for the shelf as well (F6 leaves that out). ↓ chooses another "
         "way, F3 says "
         "why. Enter puts the line on the order, F9 makes the order and its ticket. When "
-        "something is open, Enter goes to the choices and a digit picks one.");
+        "something is open, Enter goes to the choices and a digit picks one; anything else that is typed or "
+        "scanned begins the line anew.");
 }
 
 bool CounterPage::settled() const { return !choosing_->running() && !advice_->searching() && !here_->busy(); }
@@ -175,6 +179,12 @@ void CounterPage::refresh() {
 
 void CounterPage::typed(const QString& words) {
     line_->setFocus();
+    line_->insert(words);
+}
+
+void CounterPage::beginAnew(const QString& words) {
+    line_->setFocus();
+    line_->selectAll();
     line_->insert(words);
 }
 
@@ -218,7 +228,11 @@ void CounterPage::showReading() {
     QStringList made;
     if (outlook && !outlook->belt.body.empty()) made << text(outlook->belt.body);
     if (outlook && !outlook->belt.cord.empty()) made << tr("%1 cord").arg(text(outlook->belt.cord));
-    understood_->show(*inquiry_.reading(), made.join(QStringLiteral(", ")));
+    QStringList hard;
+    if (outlook)
+        for (const auto remark : shop::notMadeFor(session_.settings().cutters, outlook->belt))
+            hard << ui::say(remark);
+    understood_->show(*inquiry_.reading(), made.join(QStringLiteral(", ")), hard);
 }
 
 /// What was advised stays until the shop has been looked at: a card that goes and comes back would flicker.
@@ -242,18 +256,18 @@ void CounterPage::showAdvice() {
 
 void CounterPage::showSuggestion(const shop::Outlook& outlook, const shop::Way& way) {
     const shop::Suggestion& suggestion = *advice_->suggestion();
-    const Currency& currency = session_.currency();
+    const auto costs = session_.costsIn();
     QString why;
     if (advice_->why()) {
         why = ui::say(advice_->why()->key);
         if (!advice_->why()->words.empty()) why += QStringLiteral(", ") + text(advice_->why()->words);
     }
-    card_->show(shownWay(outlook, way, currency),
-                {advice_->noShelf() ? QString{} : savingOf(outlook, suggestion, currency),
-                 basisOf(suggestion), shownWay(outlook, *advice_->withShelf(), currency).shelf,
-                 !advice_->noShelf(), advice_->choseOther(), why});
+    card_->show(shownWay(outlook, way, costs),
+                {advice_->noShelf() ? QString{} : savingOf(outlook, suggestion, costs), basisOf(suggestion),
+                 shownWay(outlook, *advice_->withShelf(), costs).shelf, !advice_->noShelf(),
+                 advice_->choseOther(), why});
     card_->setThinking(advice_->searching());
-    if (!advice_->choseOther()) waysModel_->setWays(outlook, suggestion.others, currency);
+    if (!advice_->choseOther()) waysModel_->setWays(outlook, suggestion.others, costs);
 }
 
 void CounterPage::showNothingHere() {
@@ -262,14 +276,15 @@ void CounterPage::showNothingHere() {
     if (outlook.pieces.empty())
         sentences << tr("There is no piece of this belt on the rack.");
     else
-        sentences << shownWay(outlook, *advice_->way(), session_.currency()).missing;
+        sentences << shownWay(outlook, *advice_->way(), {}).missing;
     sentences << tr("F8 quotes it from a new sleeve of %1.").arg(shown(outlook.belt.newSleeve));
     const Extent taken = outlook.problem.rules.trim +
                          outlook.problem.lines.back().extent * outlook.problem.lines.back().quantity;
     if (taken < outlook.belt.newSleeve)
         sentences << tr("%1 of it would stay here.").arg(shown(outlook.belt.newSleeve - taken));
-    if (outlook.belt.deliveryDays > 0)
-        sentences << tr("Delivery takes %n days.", nullptr, outlook.belt.deliveryDays);
+    const int days =
+        outlook.belt.deliveryDays > 0 ? outlook.belt.deliveryDays : session_.settings().buying.deliveryDays;
+    if (days > 0) sentences << tr("Delivery takes about %n days.", nullptr, days);
     showSubstitutes();
     card_->showNone(tr("%1 is not here").arg(text(outlook.belt.designation)),
                     sentences.join(QLatin1Char(' ')));
@@ -294,7 +309,7 @@ std::optional<SlipLine> CounterPage::pending() const {
         shop::priceOf(session_.settings().prices, outlook->belt.price, wanted->extent, wanted->quantity),
         {}};
     const shop::Way* way = advice_->way();
-    if (way) line.source = shownWay(*outlook, *way, session_.currency()).source.toStdString();
+    if (way) line.source = shownWay(*outlook, *way, {}).source.toStdString();
     line.line.noShelf = advice_->noShelf();
     // A way of one's own holds for one line; several of one belt are planned together again.
     if (way && advice_->choseOther() && outlook->problem.lines.size() == 1) {
@@ -348,7 +363,12 @@ bool CounterPage::chooseWay(int by) {
 
 bool CounterPage::eventFilter(QObject* watched, QEvent* event) {
     if (watched != line_ || event->type() != QEvent::KeyPress) return Page::eventFilter(watched, event);
-    switch (static_cast<QKeyEvent*>(event)->key()) {
+    const auto& key = *static_cast<QKeyEvent*>(event);
+    if (const QString digit = choices_->takeDigitBefore(key); !digit.isEmpty() && !key.text().isEmpty()) {
+        beginAnew(digit + key.text()); // of a code that was scanned while something was open
+        return true;
+    }
+    switch (key.key()) {
     case Qt::Key_Down:
         return chooseWay(1);
     case Qt::Key_Up:

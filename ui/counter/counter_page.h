@@ -46,6 +46,10 @@ public:
     const OrderInHand& order() const { return hand_; }
     /// Puts a belt that was measured on the line, with the width and the number that were said before.
     void takeMeasured(const MeasuredBelt& measured);
+    /// A parked or quoted order goes on; said, and nothing done, if another is in hand.
+    void takeUp(store::OrderId order);
+    /// The window closes: what is on the slip is parked, so that it is not lost.
+    void keepSlip();
     /// So much is known of the customer's old belt; the line stays as it is.
     void noteMeasured(const MeasuredBelt& measured);
     EvidenceStrip& evidence() { return *strip_; }
@@ -77,6 +81,7 @@ private:
     void dropEvidence();
 
     void lineChanged(const QString& words);
+    void beginAnew(const QString& words);
     void askChoices();
     void showUnderstood();
     void showReading();
@@ -115,7 +120,8 @@ private:
     std::optional<store::OrderId> keepAside(KeepAside keep);
     void keepPapers(const shop::Ordered& done);
     void learnFrom(store::OrderId order);
-    void takeUp(const store::Order& order);
+    bool priced();
+    QString gaveWay(const shop::Ordered& done) const;
 
     Session& session_;
     Inquiry inquiry_;
@@ -125,6 +131,8 @@ private:
     StockReader* here_; ///< what could be offered instead
     Advice* advice_;
     std::optional<store::TicketId> lastTicket_;
+    std::optional<store::OrderId> lastAside_; ///< parked or quoted
+    bool toldUnpriced_ = false;               ///< that a line of the slip has no price
 
     SlipActions actions_{};
     QAction *takeUp_ = nullptr, *pick_ = nullptr, *print_ = nullptr, *why_ = nullptr, *shelf_ = nullptr;

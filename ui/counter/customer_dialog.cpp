@@ -1,15 +1,15 @@
 #include "ui/counter/customer_dialog.h"
 
-#include "ui/desk/labels.h"
+#include "ui/desk/field_words.h"
 #include "ui/look/look.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
 #include <QCompleter>
+#include <QDateTime>
 #include <QDialogButtonBox>
 #include <QFormLayout>
 #include <QLineEdit>
-#include <QPushButton>
 #include <QStringListModel>
 #include <QVBoxLayout>
 
@@ -19,18 +19,41 @@ namespace {
 
 constexpr std::size_t MostNames = 8;
 
-/// Until the end of a day; a time of day is a remark.
-std::optional<Moment> dueOn(const QString& typed) {
-    const auto day = readDate(typed.trimmed().toStdString());
-    if (!day) return std::nullopt;
-    return Moment{*day} + std::chrono::hours{17};
+const QTime EndOfDay{17, 0}; // common practice, no source
+
+Moment at(Date day, QTime time) {
+    const QDate date = QDate{1970, 1, 1}.addDays(day.time_since_epoch().count());
+    return Moment{std::chrono::milliseconds{QDateTime{date, time}.toMSecsSinceEpoch()}};
+}
+
+/// "2026-12-01", "16:00" (of today) or both, in the time of the place.
+std::optional<Moment> dueOn(const QString& typed, Date today) {
+    const QStringList parts = typed.split(QLatin1Char(' '), Qt::SkipEmptyParts);
+    std::optional<Date> day;
+    QTime time;
+    for (const QString& part : parts) {
+        if (part.contains(QLatin1Char(':')) && !time.isValid())
+            time = QTime::fromString(part, QStringLiteral("H:mm"));
+        else if (!day)
+            day = readDate(part.toStdString());
+        else
+            return std::nullopt;
+    }
+    if (parts.size() != (day ? 1 : 0) + (time.isValid() ? 1 : 0) || parts.isEmpty()) return std::nullopt;
+    return at(day.value_or(today), time.isValid() ? time : EndOfDay);
+}
+
+QString dueText(Moment due) {
+    const auto local = QDateTime::fromMSecsSinceEpoch(due.time_since_epoch().count());
+    return local.toString(local.time() == EndOfDay ? QStringLiteral("yyyy-MM-dd")
+                                                   : QStringLiteral("yyyy-MM-dd H:mm"));
 }
 
 } // namespace
 
 CustomerDialog::CustomerDialog(Session& session, const OrderInHand& hand, QWidget* parent)
     : QDialog{parent}, session_{session}, name_{new QLineEdit}, phone_{new QLineEdit}, due_{new QLineEdit},
-      note_{new QLineEdit}, names_{new QStringListModel{this}} {
+      note_{new QLineEdit}, words_{new FieldWords}, names_{new QStringListModel{this}} {
     setWindowTitle(tr("Customer"));
     setMinimumWidth(480);
     buildView(hand);
@@ -41,9 +64,9 @@ void CustomerDialog::buildView(const OrderInHand& hand) {
     name_->setText(text(hand.customer));
     phone_->setText(text(hand.phone));
     note_->setText(text(hand.note));
-    if (hand.due) due_->setText(text(printDate(dayOf(*hand.due))));
+    if (hand.due) due_->setText(dueText(*hand.due));
     name_->setPlaceholderText(tr("empty: walk-in"));
-    due_->setPlaceholderText(tr("day, for example %1").arg(text(printDate(session_.today()))));
+    due_->setPlaceholderText(tr("%1, or 16:00, or both").arg(text(printDate(session_.today()))));
     auto* completer = new QCompleter{names_, this};
     completer->setCaseSensitivity(Qt::CaseInsensitive);
     completer->setCompletionMode(QCompleter::UnfilteredPopupCompletion);
@@ -62,14 +85,21 @@ void CustomerDialog::buildView(const OrderInHand& hand) {
     row(tr("&Wanted by"), due_);
     row(tr("N&ote"), note_);
     auto* buttons = new QDialogButtonBox{QDialogButtonBox::Ok | QDialogButtonBox::Cancel};
-    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    connect(buttons, &QDialogButtonBox::accepted, this, &CustomerDialog::finish);
+    words_->watch(*due_, orEmpty([this](const QString& typed) {
+        return dueOn(typed, session_.today()) ? QString{}
+                                              : tr("Write a day (%1), a time of today (16:00), or both.")
+                                                    .arg(text(printDate(session_.today())));
+    }));
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    connect(due_, &QLineEdit::textChanged, this, [this, buttons](const QString& typed) {
-        buttons->button(QDialogButtonBox::Ok)->setEnabled(typed.trimmed().isEmpty() || dueOn(typed));
-    });
     auto* column = new QVBoxLayout{this};
     column->addLayout(form);
+    column->addWidget(words_);
     column->addWidget(buttons);
+}
+
+void CustomerDialog::finish() {
+    if (words_->demand()) accept();
 }
 
 void CustomerDialog::lookUp(const QString& typed) {
@@ -88,7 +118,7 @@ void CustomerDialog::writeTo(OrderInHand& hand) const {
     hand.customer = name_->text().trimmed().toStdString();
     hand.phone = phone_->text().trimmed().toStdString();
     hand.note = note_->text().trimmed().toStdString();
-    hand.due = dueOn(due_->text());
+    hand.due = dueOn(due_->text(), session_.today());
 }
 
 } // namespace riband::ui

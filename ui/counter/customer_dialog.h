@@ -10,6 +10,8 @@ class QStringListModel;
 
 namespace riband::ui {
 
+class FieldWords;
+
 /// Who the order is for, and what to note on it.
 class CustomerDialog final : public QDialog {
     Q_OBJECT
@@ -21,8 +23,10 @@ public:
 private:
     void buildView(const OrderInHand& hand);
     void lookUp(const QString& typed);
+    void finish();
     Session& session_;
     QLineEdit *name_, *phone_, *due_, *note_;
+    FieldWords* words_;
     QStringListModel* names_;
     std::vector<store::Customer> found_;
 };

@@ -11,6 +11,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace riband::ui {
 
 namespace {
@@ -35,7 +37,7 @@ QString rowOf(const store::Order& order, const shop::Shop& shop) {
 
 } // namespace
 
-ParkedDialog::ParkedDialog(Session& session, QWidget* parent)
+ParkedDialog::ParkedDialog(Session& session, std::optional<store::OrderId> last, QWidget* parent)
     : QDialog{parent}, session_{session}, list_{new QListWidget} {
     setWindowTitle(tr("Parked and quoted orders"));
     auto* save = new QAction{tr("Save the list"), this};
@@ -44,7 +46,7 @@ ParkedDialog::ParkedDialog(Session& session, QWidget* parent)
     addAction(save);
     resize(640, 420);
     buildView();
-    session_.attempt([&] { fill(); });
+    session_.attempt([&] { fill(last); });
 }
 
 void ParkedDialog::buildView() {
@@ -68,21 +70,24 @@ void ParkedDialog::saveShownList() {
     session_.attempt([&] { session_.tell(tr("The list is in %1.").arg(saveList(session_, list))); });
 }
 
-void ParkedDialog::fill() {
+void ParkedDialog::fill(std::optional<store::OrderId> last) {
     store::Orders orders{session_.shop().connection};
     for (const auto state : {store::OrderState::Parked, store::OrderState::Quoted})
         for (auto& order : orders.inState(state))
             orders_.push_back(std::move(order));
     for (const auto& order : orders_)
         list_->addItem(rowOf(order, session_.shop()));
-    if (list_->count() > 0) list_->setCurrentRow(list_->count() - 1);
+    const auto marked = std::find_if(orders_.begin(), orders_.end(),
+                                     [&](const store::Order& order) { return last && order.id == *last; });
+    list_->setCurrentRow(marked == orders_.end() ? list_->count() - 1
+                                                 : static_cast<int>(marked - orders_.begin()));
     list_->setFocus();
 }
 
-std::optional<store::Order> ParkedDialog::chosen() const {
+std::optional<store::OrderId> ParkedDialog::chosen() const {
     const int row = list_->currentRow();
     if (row < 0) return std::nullopt;
-    return orders_[static_cast<std::size_t>(row)];
+    return orders_[static_cast<std::size_t>(row)].id;
 }
 
 } // namespace riband::ui

@@ -14,12 +14,13 @@ namespace riband::ui {
 class ParkedDialog final : public QDialog {
     Q_OBJECT
 public:
-    explicit ParkedDialog(Session& session, QWidget* parent = nullptr);
-    std::optional<store::Order> chosen() const;
+    /// `last`: the one that was set aside last; it is marked.
+    ParkedDialog(Session& session, std::optional<store::OrderId> last, QWidget* parent = nullptr);
+    std::optional<store::OrderId> chosen() const;
 
 private:
     void buildView();
-    void fill();
+    void fill(std::optional<store::OrderId> last);
     void saveShownList();
     Session& session_;
     QListWidget* list_;

@@ -16,7 +16,8 @@ SuggestionCard::SuggestionCard(QWidget* parent)
     : QFrame{parent}, headline_{label({}, "head")}, piece_{label({}, "remark")}, cost_{label({}, "remark")},
       reason_{label({})}, saving_{label({}, "gain")}, missing_{label({}, "warn")},
       thinking_{label(tr("still looking for a better way …"), "small")}, more_{label({}, "remark")},
-      basis_{label({}, "small")}, shelf_{new QCheckBox}, large_{new BandWidget{BandSize::Large}} {
+      basis_{label({}, "small")}, shelf_{new QCheckBox}, belts_{label({})}, large_{new BandWidget{
+                                                                                BandSize::Large}} {
     setProperty("surface", "advice");
     setAccessibleName(tr("Suggestion"));
     buildView();
@@ -41,7 +42,11 @@ void SuggestionCard::buildView() {
     shelf_->setFocusPolicy(Qt::TabFocus); // the line keeps the focus when it is clicked
     shelf_->setAccessibleName(tr("Cut these as well, onto the shelf"));
     connect(shelf_, &QCheckBox::clicked, this, &SuggestionCard::shelfWanted);
-    column->addWidget(shelf_);
+    belts_->setWordWrap(true);
+    auto* shelf = new QHBoxLayout;
+    shelf->addWidget(shelf_, 0, Qt::AlignTop);
+    shelf->addWidget(belts_, 1, Qt::AlignTop);
+    column->addLayout(shelf);
     auto* bottom = new QHBoxLayout;
     bottom->addWidget(saving_, 1);
     bottom->addWidget(basis_);
@@ -91,7 +96,8 @@ void SuggestionCard::show(const ShownWay& way, const About& about) {
     showReason(way, about);
     showShelf(about);
     setAccessibleDescription(QStringList{way.headline, way.piece, reason_->text(),
-                                         about.shelf.isEmpty() ? QString{} : shelf_->text(), saving_->text()}
+                                         about.shelf.isEmpty() ? QString{} : shelf_->accessibleName(),
+                                         saving_->text()}
                                  .filter(QRegularExpression{QStringLiteral(".")})
                                  .join(QStringLiteral(". ")));
     setVisible(true);
@@ -112,10 +118,12 @@ void SuggestionCard::showReason(const ShownWay& way, const About& about) {
 }
 
 void SuggestionCard::showShelf(const About& about) {
-    shelf_->setText(tr("Cut these as well, onto the shelf: %1  (F6)").arg(about.shelf));
+    shelf_->setText(tr("Cut these as well, onto the shelf (F6):"));
+    belts_->setText(about.shelf);
     shelf_->setAccessibleName(tr("Cut these as well, onto the shelf: %1").arg(about.shelf));
     shelf_->setChecked(about.withShelf);
     shelf_->setVisible(!about.shelf.isEmpty());
+    belts_->setVisible(!about.shelf.isEmpty());
 }
 
 void SuggestionCard::showNone(const QString& headline, const QString& words) {
@@ -129,6 +137,7 @@ void SuggestionCard::showNone(const QString& headline, const QString& words) {
     saving_->setVisible(false);
     basis_->setVisible(false);
     shelf_->setVisible(false);
+    belts_->setVisible(false);
     setAccessibleDescription(headline + QStringLiteral(". ") + words);
     setThinking(false);
     setVisible(true);

@@ -42,6 +42,7 @@ private:
     void setBands(const ShownWay& way);
     QLabel *headline_, *piece_, *cost_, *reason_, *saving_, *missing_, *thinking_, *more_, *basis_;
     QCheckBox* shelf_;
+    QLabel* belts_; ///< for the shelf; a line of its own, since there may be many
     struct Small {
         QLabel* name;
         BandWidget* band;

@@ -14,8 +14,12 @@ namespace riband::ui {
 
 QString lookAlikeWarning(const std::string& profile, const belt::Tables& tables) {
     QStringList names;
-    for (const belt::Profile* other : tables.lookAlikes(profile))
-        names << text(other->name);
+    const belt::Profile* own = tables.profile(profile);
+    for (const belt::Profile* other :
+         tables.lookAlikes(profile)) // who does not know the name knows its pitch
+        names << (own && other->pitch != own->pitch ? UnderstoodStrip::tr("%1 (pitch %2)", "profile, pitch")
+                                                          .arg(text(other->name), shown(other->pitch))
+                                                    : text(other->name));
     if (names.isEmpty()) return {};
     if (names.size() == 1) return UnderstoodStrip::tr("not for %1 pulleys").arg(names.front());
     const QString last = names.takeLast();
@@ -66,7 +70,7 @@ UnderstoodStrip::Part UnderstoodStrip::addPart(QHBoxLayout* row, bool divided) {
     return part;
 }
 
-void UnderstoodStrip::show(const belt::Reading& reading, const QString& made) {
+void UnderstoodStrip::show(const belt::Reading& reading, const QString& made, const QStringList& hard) {
     const belt::Profile* profile = tables_.profile(reading.belt.profile);
     if (!profile) return clear();
     tooth_->show(profile);
@@ -75,7 +79,7 @@ void UnderstoodStrip::show(const belt::Reading& reading, const QString& made) {
     showSizes(reading, *profile);
     quantity_.main->setText(tr("%n belts", nullptr, static_cast<int>(reading.quantity)));
     quantity_.remark->setText(tr("one order line"));
-    showRemarks(reading, made);
+    showRemarks(reading, made, hard);
     setVisible(true);
 }
 
@@ -100,8 +104,12 @@ void UnderstoodStrip::showSizes(const belt::Reading& reading, const belt::Profil
     width_.remark->setToolTip(tolerance ? text(tolerance->standard) : QString{});
 }
 
-void UnderstoodStrip::showRemarks(const belt::Reading& reading, const QString& made) {
-    beware_->setText(lookAlikeWarning(reading.belt.profile, tables_));
+void UnderstoodStrip::showRemarks(const belt::Reading& reading, const QString& made,
+                                  const QStringList& hard) {
+    QStringList warnings = hard;
+    if (const QString alike = lookAlikeWarning(reading.belt.profile, tables_); !alike.isEmpty())
+        warnings << alike;
+    beware_->setText(warnings.join(QLatin1Char('\n')));
     QStringList remarks;
     for (const auto remark : reading.remarks)
         remarks << say(remark, reading);

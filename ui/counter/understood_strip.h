@@ -2,6 +2,7 @@
 
 #include "core/belt/reader.h"
 
+#include <QStringList>
 #include <QWidget>
 
 class QHBoxLayout;
@@ -17,8 +18,8 @@ class UnderstoodStrip final : public QWidget {
     Q_OBJECT
 public:
     explicit UnderstoodStrip(const belt::Tables& tables, QWidget* parent = nullptr);
-    /// `made`: body and cord, "rubber, glass cord"; "" if not known.
-    void show(const belt::Reading& reading, const QString& made);
+    /// `made`: body and cord, "rubber, glass cord"; "" if not known. `hard`: what the cutter is not made for.
+    void show(const belt::Reading& reading, const QString& made, const QStringList& hard = {});
     void clear();
 
 private:
@@ -29,7 +30,7 @@ private:
     };
     Part addPart(QHBoxLayout* row, bool divided);
     void showSizes(const belt::Reading& reading, const belt::Profile& profile);
-    void showRemarks(const belt::Reading& reading, const QString& made);
+    void showRemarks(const belt::Reading& reading, const QString& made, const QStringList& hard);
 
     const belt::Tables& tables_;
     ToothWidget* tooth_;

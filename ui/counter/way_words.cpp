@@ -123,29 +123,40 @@ QString shownCount(Unit unit, std::int64_t count) {
     return sign + shown(Extent::of(unit, count < 0 ? -count : count));
 }
 
-QString shownExpected(const store::StockedBelt& belt, double width, const Currency& currency) {
+QString shownExpected(const store::StockedBelt& belt, double width, const std::optional<Currency>& costs) {
     const double grain = belt.unit == Unit::Rib ? 1 : 100; // an expectation is told to 0.1 mm
     const auto count = static_cast<std::int64_t>(std::llround(width / grain) * std::llround(grain));
     const QString said = shownCount(belt.unit, count);
     const Money money = shop::asMoney(belt, width);
-    if (money == Money::minor(0)) return said;
-    return said + Dot + shown(money, currency) + QLatin1Char(' ') + text(std::string{currency.code()});
+    if (!costs || money == Money::minor(0)) return said;
+    return said + Dot + shown(money, *costs) + QLatin1Char(' ') + text(std::string{costs->code()});
 }
 
-ShownWay shownWay(const shop::Outlook& outlook, const shop::Way& way, const Currency& currency) {
+namespace {
+
+/// Belts for the shelf may be worth more than the width that they take.
+QString costOf(const shop::Outlook& outlook, const shop::Way& way, const std::optional<Currency>& costs) {
+    return way.cost < 0 ? WayWords::tr("adds %1 of worth").arg(shownExpected(outlook.belt, -way.cost, costs))
+                        : WayWords::tr("takes %1 of worth").arg(shownExpected(outlook.belt, way.cost, costs));
+}
+
+} // namespace
+
+ShownWay shownWay(const shop::Outlook& outlook, const shop::Way& way, const std::optional<Currency>& costs) {
     ShownWay made;
     made.headline = headlineOf(outlook, way.plan);
     made.piece = pieceLines(outlook, way.plan);
     made.cuts = !way.plan.mountings.empty();
-    if (made.cuts)
-        made.cost = WayWords::tr("costs %1 of worth").arg(shownExpected(outlook.belt, way.cost, currency));
+    if (made.cuts) made.cost = costOf(outlook, way, costs);
     made.reason = say(way.reason);
+    if (outlook.shelfGivesWay)
+        made.reason += QLatin1Char(' ') + WayWords::tr("Belts for the shelf that wait to be cut give way.");
     made.source = sourceOf(outlook, way.plan);
     made.brief = shortOf(outlook, way);
     made.shelf = shelfOf(way);
     const auto extra = static_cast<double>(way.extra);
     made.extra = way.extra == 0 ? WayWords::tr("the same")
-                                : QStringLiteral("+ ") + shownExpected(outlook.belt, extra, currency);
+                                : QStringLiteral("+ ") + shownExpected(outlook.belt, extra, costs);
     made.missing = missingOf(outlook, way.plan);
     for (std::size_t i = 0; i < way.plan.mountings.size(); ++i) {
         made.bands.push_back(pictureOf(outlook.problem, way, i));
@@ -154,12 +165,13 @@ ShownWay shownWay(const shop::Outlook& outlook, const shop::Way& way, const Curr
     return made;
 }
 
-QString savingOf(const shop::Outlook& outlook, const shop::Suggestion& suggestion, const Currency& currency) {
+QString savingOf(const shop::Outlook& outlook, const shop::Suggestion& suggestion,
+                 const std::optional<Currency>& costs) {
     const cutting::Plan& best = suggestion.best.plan;
     if (best.mountings.empty() || !best.unserved.empty()) return {};
     const cutting::Plan usual = cutting::bestFit(outlook.problem);
     const auto saved = [&](std::int64_t width) {
-        return shownExpected(outlook.belt, static_cast<double>(width), currency);
+        return shownExpected(outlook.belt, static_cast<double>(width), costs);
     };
     for (const shop::Way& other : suggestion.others)
         if (other.plan.mountings == usual.mountings && other.extra > 0)

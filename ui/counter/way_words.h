@@ -13,7 +13,7 @@ namespace riband::ui {
 struct ShownWay {
     QString headline; ///< "Cut the remnant 7K2-M"
     QString piece;    ///< "128.5 mm · place B3-2 · on the rack 41 days"
-    QString cost;     ///< "costs 97 mm of worth, 4.85 EUR"
+    QString cost;     ///< "takes 97 mm of worth, 4.85 EUR"; money for who may see costs
     QString reason;
     QString brief;                  ///< what it leaves, for lists: "leaves 121.5 mm"
     QString source;                 ///< for the slip: "remnant 7K2-M", "from ready belts"
@@ -24,14 +24,17 @@ struct ShownWay {
     std::vector<QString> bandNames; ///< whose band it is, where there are several
     bool cuts = false;              ///< false: nothing is to be cut, all comes from the shelf
 };
-ShownWay shownWay(const shop::Outlook& outlook, const shop::Way& way, const Currency& currency);
+/// `costs`: the currency in which money is told beside width; nothing for who does not see costs.
+ShownWay shownWay(const shop::Outlook& outlook, const shop::Way& way, const std::optional<Currency>& costs);
 
 /// "Saves 31 mm against a new sleeve.": the suggested way beside what one would do without it; "" if there is
 /// nothing to compare with.
-QString savingOf(const shop::Outlook& outlook, const shop::Suggestion& suggestion, const Currency& currency);
+QString savingOf(const shop::Outlook& outlook, const shop::Suggestion& suggestion,
+                 const std::optional<Currency>& costs);
 
-/// An expected width with what it comes to: "6.2 mm · 0.31 EUR"; without money where a sleeve has no price.
-QString shownExpected(const store::StockedBelt& belt, double width, const Currency& currency);
+/// An expected width with what it comes to: "6.2 mm · 0.31 EUR"; the width alone without a currency and where
+/// a sleeve has no price.
+QString shownExpected(const store::StockedBelt& belt, double width, const std::optional<Currency>& costs);
 /// A signed count of the belt's unit: "6.2 mm", "2 ribs".
 QString shownCount(Unit unit, std::int64_t count);
 

@@ -9,8 +9,8 @@
 namespace riband::ui {
 
 WaysModel::Row WaysModel::rowOf(const shop::Outlook& outlook, const shop::Way& way,
-                                const Currency& currency) {
-    const ShownWay shownAs = shownWay(outlook, way, currency);
+                                const std::optional<Currency>& costs) {
+    const ShownWay shownAs = shownWay(outlook, way, costs);
     Row row{tr("from the shelf"), {},
             shownAs.brief,        shownAs.extra,
             way.extra > 0,        {Extent::none(outlook.belt.unit), {}, 0}};
@@ -29,11 +29,11 @@ WaysModel::Row WaysModel::rowOf(const shop::Outlook& outlook, const shop::Way& w
 }
 
 void WaysModel::setWays(const shop::Outlook& outlook, const std::vector<shop::Way>& ways,
-                        const Currency& currency) {
+                        const std::optional<Currency>& costs) {
     beginResetModel();
     rows_.clear();
     for (const shop::Way& way : ways)
-        rows_.push_back(rowOf(outlook, way, currency));
+        rows_.push_back(rowOf(outlook, way, costs));
     std::int64_t widest = 0;
     for (const Row& row : rows_)
         widest = std::max(widest, row.band.piece.count());

@@ -22,7 +22,8 @@ public:
         CostsRole, ///< true if it costs more than the suggested way
     };
     explicit WaysModel(QObject* parent = nullptr) : QAbstractListModel{parent} {}
-    void setWays(const shop::Outlook& outlook, const std::vector<shop::Way>& ways, const Currency& currency);
+    void setWays(const shop::Outlook& outlook, const std::vector<shop::Way>& ways,
+                 const std::optional<Currency>& costs);
     void clear();
     /// To scale with each other: the widest piece fills the width.
     const BandPicture& picture(int row) const { return rows_[static_cast<std::size_t>(row)].band; }
@@ -36,7 +37,8 @@ private:
         bool costs;
         BandPicture band;
     };
-    static Row rowOf(const shop::Outlook& outlook, const shop::Way& way, const Currency& currency);
+    static Row rowOf(const shop::Outlook& outlook, const shop::Way& way,
+                     const std::optional<Currency>& costs);
     std::vector<Row> rows_;
 };
 

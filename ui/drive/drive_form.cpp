@@ -28,7 +28,7 @@ QCompleter* profileNames(const belt::Tables& tables, QObject* parent) {
         names << text(profile.name);
     auto* completer = new QCompleter{names, parent};
     completer->setCaseSensitivity(Qt::CaseInsensitive);
-    completer->setFilterMode(Qt::MatchContains);
+    completer->setCompletionMode(QCompleter::InlineCompletion); // a list would take the arrows from the belts
     return completer;
 }
 
@@ -78,7 +78,7 @@ QWidget* DriveForm::buildCommon() {
     QFormLayout& form = *formIn(box);
     tooth_->setFixedHeight(56);
     form.addRow(tooth_);
-    add(form, DriveField::Profile, tr("&Profile"), tr("H5M, XL, PJ; none: plain diameters"));
+    add(form, DriveField::Profile, tr("&Profile"), tr("H5M; none: diameters"));
     fields_.at(DriveField::Profile)->setCompleter(profileNames(tables_, this));
     add(form, DriveField::Width, tr("&Width or ribs"), tr("any"));
     return box;

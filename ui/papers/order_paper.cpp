@@ -52,7 +52,7 @@ Block headBlock(const OrderPaper& paper, const store::ShopSettings& shop) {
                 if (paper.order.due)
                     paintElided(painter, QRectF{left.left(), left.top() + 84, left.width(), 20},
                                 Qt::AlignLeft | Qt::AlignVCenter,
-                                PaperWords::tr("needed by %1").arg(shown(dayOf(*paper.order.due))));
+                                PaperWords::tr("needed by %1").arg(shown(*paper.order.due)));
             }};
 }
 

@@ -5,22 +5,12 @@
 #include "ui/papers/setup_block.h"
 #include "ui/words/words.h"
 
-#include <QDateTime>
-#include <QLocale>
-
 #include <algorithm>
 
 namespace riband::ui {
 namespace {
 
 QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
-
-/// In the time of the place, as its people write it.
-QString localTime(Moment moment) {
-    const auto at = QDateTime::fromMSecsSinceEpoch(moment.time_since_epoch().count());
-    return QLocale().language() == QLocale::C ? at.toString("yyyy-MM-dd HH:mm")
-                                              : QLocale{}.toString(at, QLocale::ShortFormat);
-}
 
 QString whoLine(const store::Order& order) {
     if (order.code.empty()) return PaperWords::tr("for the shelf");
@@ -30,8 +20,8 @@ QString whoLine(const store::Order& order) {
 }
 
 QString whenLine(const TicketPaper& paper) {
-    QStringList parts{PaperWords::tr("made %1").arg(localTime(paper.ticket.made))};
-    if (paper.order.due) parts << PaperWords::tr("needed by %1").arg(localTime(*paper.order.due));
+    QStringList parts{PaperWords::tr("made %1").arg(shown(paper.ticket.made))};
+    if (paper.order.due) parts << PaperWords::tr("needed by %1").arg(shown(*paper.order.due));
     return parts.join(" · ");
 }
 

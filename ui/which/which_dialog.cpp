@@ -131,7 +131,9 @@ void WhichDialog::showNothing() {
     if (const QString wrong = form_->wrong(); !wrong.isEmpty())
         card_->showWords(
             tr("That is no figure"),
-            tr("%1: type a number, for example 100.1, or with its own error 100.1 ±0.3.").arg(wrong));
+            tr("%1: what stands there can't be measured on a belt. Type a number, for example 100.1, or with "
+               "its own error 100.1 ±0.3; or clear it.")
+                .arg(wrong));
     else
         card_->showWords(
             tr("Nothing is measured yet"),
@@ -142,7 +144,8 @@ void WhichDialog::showNothing() {
 void WhichDialog::ask() {
     entered_ = false;
     const belt::identify::Sample sample = form_->sample();
-    if (belt::identify::faultOf(sample)) {
+    // A figure that is none must not be dropped without a word: nothing is answered until it is put right.
+    if (belt::identify::faultOf(sample) || !form_->wrong().isEmpty()) {
         identifier_->drop();
         showNothing();
         return;

@@ -2,6 +2,7 @@
 #include "ui/words/words.h"
 
 #include <QDate>
+#include <QDateTime>
 #include <QLocale>
 
 // The core prints exactly and with a point; only the decimal sign is the screen's.
@@ -27,6 +28,12 @@ QString shown(Extent extent) {
 QString shown(Length length) { return Words::tr("%1 mm").arg(local(printMillimetres(length))); }
 
 QString shown(Money money, const Currency& currency) { return local(printMoney(money, currency)); }
+
+QString shown(Moment moment) {
+    const auto at = QDateTime::fromMSecsSinceEpoch(moment.time_since_epoch().count());
+    return QLocale().language() == QLocale::C ? at.toString(QStringLiteral("yyyy-MM-dd HH:mm"))
+                                              : QLocale{}.toString(at, QLocale::ShortFormat);
+}
 
 QString shown(Date date) {
     const std::chrono::year_month_day day{date};

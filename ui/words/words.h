@@ -55,6 +55,7 @@ QString shownNumber(Extent extent);
 QString shown(Length length);
 QString shown(Money money, const Currency& currency); ///< "105.54", without the sign of the currency
 QString shown(Date date);
+QString shown(Moment moment); ///< in the time of the place, to the minute
 /// "+0.8 -0.8"
 QString shown(const belt::WidthTolerance& tolerance);
 

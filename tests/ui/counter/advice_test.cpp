@@ -59,7 +59,7 @@ TEST_CASE("A dead end is offered for the shelf, and comes onto the ticket", "[co
     desk.type("H8M 960 30");
     REQUIRE(shelfTick(desk).isVisible());
     CHECK(shelfTick(desk).isChecked());
-    CHECK(shelfTick(desk).text().contains("20 mm"));
+    CHECK(words(desk).contains("20 mm"));
     SECTION("taken") {
         desk.press(Qt::Key_F9);
         CHECK(cutsOnTicket(shop) == 2);

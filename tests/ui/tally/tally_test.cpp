@@ -133,7 +133,7 @@ TEST_CASE("The code of a piece never becomes a place", "[tally]") {
 TEST_CASE("The day's plan says what to count and why; Enter starts it, and anybody goes on with it",
           "[tally]") {
     DeskShop shop;
-    const store::PieceId far = shop.piece("XL 414", mm(190), cutting::PieceKind::Remnant);
+    const store::PieceId far = shop.piece("XL 414", mm(40), cutting::PieceKind::Remnant);
     shop::move(shop.session().shop(), far, "C1");
     TallyDesk desk{shop};
     desk.planned();
@@ -149,7 +149,7 @@ TEST_CASE("The day's plan says what to count and why; Enter starts it, and anybo
     desk.press(Qt::Key_Return);
     CHECK(desk.page().tally().place() == "C1");
     CHECK(desk.words().contains("0 of 1 seen"));
-    desk.measure(store::Pieces{shop.connection()}.at(far), "190");
+    desk.measure(store::Pieces{shop.connection()}.at(far), "40");
     CHECK(desk.words().contains("1 of 1 seen"));
     desk.press(Qt::Key_Escape); // left, not closed
     desk.planned();
@@ -167,7 +167,7 @@ TEST_CASE("The day's plan says what to count and why; Enter starts it, and anybo
 TEST_CASE("The plan fits in the minutes that there are", "[tally]") {
     DeskShop shop;
     for (const char* place : {"C1", "C2", "C3", "C4"})
-        shop::move(shop.session().shop(), shop.piece("XL 414", mm(190)), place);
+        shop::move(shop.session().shop(), shop.piece("XL 414", mm(190), cutting::PieceKind::Remnant), place);
     TallyDesk desk{shop};
     desk.planned();
     CHECK(desk.planLines() == 5); // 20 minutes: seven pieces in four, four places of one in six

@@ -3,6 +3,7 @@
 #include "core/belt/reader.h"
 #include "core/store/people.h"
 #include "resources/table_texts.h"
+#include "tests/ui/priced.h"
 #include "ui/words/identify_words.h"
 
 #include <QApplication>
@@ -37,6 +38,7 @@ WhichDesk::WhichDesk() : time_{*readMoment("2026-03-02T09:00:00.000Z")} {
         shop::Delivery goods{.belt = belt(name), .extent = extent};
         goods.place = "B3-2";
         shop::receive(session_->shop(), {goods});
+        givePrice(connection(), goods.belt);
     }
     counter_ = std::make_unique<CounterPage>(*session_);
     which_ = std::make_unique<WhichDialog>(*session_);
