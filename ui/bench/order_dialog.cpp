@@ -48,7 +48,7 @@ void OrderDialog::buildActions() {
     missing_ = act(tr("Plan what is missing"), Qt::Key_F5, &OrderDialog::planMissing);
     ticket_ = act(tr("Print the ticket"), QKeySequence::Print, &OrderDialog::printTicket);
     paper_ = act(tr("Print the order"), Qt::CTRL | Qt::SHIFT | Qt::Key_P, &OrderDialog::printOrder);
-    takeUp_ = act(tr("Take up at the Counter"), Qt::Key_F7, &OrderDialog::takeUp);
+    takeUp_ = act(tr("Take up at the Counter"), Qt::Key_F8, &OrderDialog::takeUp);
     cancel_ = act(tr("Cancel the order"), Qt::CTRL | Qt::Key_Delete, &OrderDialog::cancelOrder);
 }
 

@@ -44,8 +44,8 @@ void SuggestionCard::buildView() {
     connect(shelf_, &QCheckBox::clicked, this, &SuggestionCard::shelfWanted);
     belts_->setWordWrap(true);
     auto* shelf = new QHBoxLayout;
-    shelf->addWidget(shelf_, 0, Qt::AlignTop);
-    shelf->addWidget(belts_, 1, Qt::AlignTop);
+    shelf->addWidget(shelf_);
+    shelf->addWidget(belts_, 1);
     column->addLayout(shelf);
     auto* bottom = new QHBoxLayout;
     bottom->addWidget(saving_, 1);

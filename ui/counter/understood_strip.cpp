@@ -12,13 +12,20 @@
 
 namespace riband::ui {
 
+namespace {
+/// To a thousandth: enough to tell 9.425 from 9.525.
+QString pitchOf(const belt::Profile& profile) {
+    return shown(Length::micrometres((profile.pitch.inNanometres() + 500) / 1000));
+}
+} // namespace
+
 QString lookAlikeWarning(const std::string& profile, const belt::Tables& tables) {
     QStringList names;
     const belt::Profile* own = tables.profile(profile);
     for (const belt::Profile* other :
          tables.lookAlikes(profile)) // who does not know the name knows its pitch
         names << (own && other->pitch != own->pitch ? UnderstoodStrip::tr("%1 (pitch %2)", "profile, pitch")
-                                                          .arg(text(other->name), shown(other->pitch))
+                                                          .arg(text(other->name), pitchOf(*other))
                                                     : text(other->name));
     if (names.isEmpty()) return {};
     if (names.size() == 1) return UnderstoodStrip::tr("not for %1 pulleys").arg(names.front());

@@ -75,9 +75,14 @@ QString leaves(Extent left, const cutting::Rules& rules) {
 }
 
 QString shortOf(const shop::Outlook& outlook, const shop::Way& way) {
-    QStringList parts;
-    for (std::size_t i = 0; i < way.plan.mountings.size(); ++i)
-        parts << leaves(way.left(i, outlook.problem.rules), outlook.problem.rules);
+    QStringList parts, ends;
+    for (std::size_t i = 0; i < way.plan.mountings.size(); ++i) {
+        const Extent left = way.left(i, outlook.problem.rules);
+        parts << leaves(left, outlook.problem.rules);
+        if (!left.isNone() && left < outlook.problem.rules.stub) ends << shownNumber(left);
+    }
+    if (ends.size() > 1 && ends.size() == parts.size())
+        return WayWords::tr("dead ends: %1", "widths").arg(ends.join(QStringLiteral(", ")));
     return parts.join(QStringLiteral(", "));
 }
 

@@ -130,11 +130,11 @@ TEST_CASE("A quote keeps its number when it is taken up, parked and ordered", "[
         });
         desk.press(Qt::Key_F7);
     }
-    SECTION("scanned it opens, F7 takes it up, F9 orders it") {
+    SECTION("scanned it opens, F8 takes it up, F9 orders it") {
         desk.answering([](QDialog& dialog) {
             dialog.activateWindow();
             QApplication::processEvents();
-            QTest::keyClick(&dialog, Qt::Key_F7);
+            QTest::keyClick(&dialog, Qt::Key_F8);
         });
         desk.type(QString::fromStdString(quote.code));
         desk.press(Qt::Key_Return);
