@@ -92,7 +92,10 @@ void BenchPage::buildView() {
     list_->setSpacing(1);
     list_->setResizeMode(QListView::Adjust);
     list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    connect(list_, &QListView::activated, this, &BenchPage::recordCut);
+    connect(list_, &QListView::activated, this, &BenchPage::enter);
+    connect(list_, &QListView::pressed, this, [this] { enterSleeps_ = false; });
+    connect(list_->selectionModel(), &QItemSelectionModel::currentChanged, this,
+            [this] { enterSleeps_ = false; });
     auto* left = new QVBoxLayout;
     left->setSpacing(2 * step);
     left->addWidget(label(tr("Waiting, in the order that changes shafts least"), "remark"));
@@ -190,6 +193,13 @@ void BenchPage::showTicket(store::TicketId ticket) {
     });
 }
 
+/// One Enter too many, or a scanner that fires twice, must not record a cut that nobody has made: after one
+/// is recorded Enter sleeps until another mounting is chosen.
+void BenchPage::enter() {
+    if (enterSleeps_) return session_.tell(tr("F9 records the next cut, when it is made."));
+    recordCut();
+}
+
 void BenchPage::recordCut() {
     if (!currentMounting()) return;
     const shop::BenchMounting mounting = model_->mounting(list_->currentIndex().row());
@@ -210,6 +220,7 @@ void BenchPage::recordCut() {
     });
     session_.touch();
     choose(0); // on the shaft, perhaps of the piece, that is on the cutter
+    enterSleeps_ = true;
     session_.tell(wordsFor(asCut(mounting, dialog.record()), *done));
 }
 

@@ -35,6 +35,7 @@ private:
     void showCurrent();
     const store::MountingId* currentMounting() const;
 
+    void enter();
     bool stillWaits(const shop::BenchMounting& mounting);
     void recordCut();
     void recordMiscut();
@@ -56,6 +57,7 @@ private:
             *together_ = nullptr, *giveUp_ = nullptr, *save_ = nullptr, *cutter_ = nullptr;
     KeyButton* otherCutter_ = nullptr; ///< not there while the shop has one cutter
     int waiting_ = 0;
+    bool enterSleeps_ = false;
 };
 
 } // namespace riband::ui

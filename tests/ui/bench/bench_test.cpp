@@ -10,6 +10,7 @@
 #include "ui/bench/together_dialog.h"
 #include "ui/counter/counter_page.h"
 #include "ui/desk/paper_tray.h"
+#include "ui/window/toast.h"
 #include "ui/words/cutting_steps.h"
 
 #include <QAbstractItemModelTester>
@@ -94,6 +95,32 @@ TEST_CASE("A cut is recorded by keys, and the ledger balances", "[bench]") {
         CHECK(onRack(shop) == before);
         CHECK(desk.window().bench().waiting() == 1);
     }
+}
+
+TEST_CASE("Enter pressed once too often records no cut that nobody has made", "[bench]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    orderThreeAndGoToTheBench(desk);
+    shop::order(shop.session().shop(), {.lines = {{shop.belt("T10 1250"), mm(25), 1, "", std::nullopt, {}}},
+                                        .customer = "",
+                                        .phone = "",
+                                        .due = std::nullopt,
+                                        .note = ""});
+    shop.session().touch();
+    REQUIRE(desk.window().bench().waiting() == 2);
+    auto* list = desk.window().bench().findChild<QListView*>();
+    list->setFocus();
+    desk.answering([](QDialog& dialog) { QTest::keyClick(&dialog, Qt::Key_Return); });
+    desk.press(Qt::Key_Return);
+    REQUIRE(desk.window().bench().waiting() == 1);
+    list->setFocus();
+    desk.press(Qt::Key_Return); // the third: no dialog opens
+    CHECK(desk.window().bench().waiting() == 1);
+    CHECK(desk.window().toast().words().contains("F9"));
+    desk.answering([](QDialog& dialog) { QTest::keyClick(&dialog, Qt::Key_Return); });
+    desk.press(Qt::Key_F9);
+    CHECK(desk.window().bench().waiting() == 0);
+    CHECK(shop.disagreements().empty());
 }
 
 TEST_CASE("A miscut is scrapped, planned again, and the order still stands", "[bench]") {
