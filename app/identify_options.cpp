@@ -109,13 +109,21 @@ void take(const Options& options, const Named& named, const Errors& errors, Samp
     }
 }
 
+QString allNames() {
+    QStringList names;
+    for (const Named& each : measures)
+        names << QLatin1String(each.name);
+    return names.join(QStringLiteral(", "));
+}
+
 void takeError(const QString& text, Errors& errors) {
     const QString option = QStringLiteral("error");
     const QString name = text.section(QLatin1Char('='), 0, 0);
     const auto* named = std::find_if(std::begin(measures), std::end(measures),
                                      [&](const Named& each) { return name == QLatin1String(each.name); });
     if (named == std::end(measures) || !text.contains(QLatin1Char('=')))
-        refuse(option, text, Words::tr("write NAME=MM, for example thickness=0.2."));
+        refuse(option, text,
+               Words::tr("write NAME=MM, for example thickness=0.2; the names are %1.").arg(allNames()));
     const double error = numberOf(option, text.section(QLatin1Char('='), 1), text);
     if (!(error > 0)) refuse(option, text, Words::tr("an error is more than nothing."));
     errors.set(named->what, error);

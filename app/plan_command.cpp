@@ -141,6 +141,28 @@ void printWords(const std::vector<BeltPlan>& plans) {
                  : Words::tr("The best found in the time; not proven."));
 }
 
+struct Tables {
+    std::vector<StockRow> stock;
+    std::vector<OrderRow> orders;
+};
+
+/// Reads both before it complains, so that the faults of both are mended at once.
+Tables readBoth(const QString& stockPath, const QString& ordersPath, const belt::Tables& standard) {
+    Tables tables;
+    QStringList faults;
+    const auto attempt = [&](const auto& read) {
+        try {
+            read();
+        } catch (const BadInput& wrong) {
+            faults << QString::fromUtf8(wrong.what());
+        }
+    };
+    attempt([&] { tables.stock = readStock(stockPath, standard); });
+    attempt([&] { tables.orders = readOrders(ordersPath, standard); });
+    if (!faults.isEmpty()) throw BadInput(faults.join(QLatin1Char('\n')));
+    return tables;
+}
+
 } // namespace
 
 Exit plan(const QStringList& arguments) {
@@ -150,9 +172,8 @@ Exit plan(const QStringList& arguments) {
         throw BadInput(Words::tr("Only one of --stock and --orders can come from standard input."));
     const Setting setting = settingOf(options);
     const auto limits = limitsOf(options);
-    const auto tables = standardTables();
-    const auto plans =
-        planAll(readStock(stockPath, *tables), readOrders(ordersPath, *tables), setting, limits);
+    const Tables tables = readBoth(stockPath, ordersPath, *standardTables());
+    const auto plans = planAll(tables.stock, tables.orders, setting, limits);
     if (options.json())
         printJson(jsonOf(plans));
     else

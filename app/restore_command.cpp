@@ -3,6 +3,7 @@
 #include "core/store/backup.h"
 #include "ui/words/tr.h"
 
+#include <QFileInfo>
 #include <QJsonObject>
 
 namespace riband::app {
@@ -21,9 +22,12 @@ Usage usage() {
 
 Exit restore(const QStringList& arguments) {
     const Options options(usage(), arguments);
-    const QString to = options.positional(1);
-    const QString kept =
-        QString::fromStdString(store::restore(options.positional(0).toStdString(), to.toStdString()));
+    const QString from = options.positional(0), to = options.positional(1);
+    const QString whole = QFileInfo{from}.canonicalFilePath();
+    if (!whole.isEmpty() && whole == QFileInfo{to}.canonicalFilePath())
+        throw BadInput(
+            ui::Words::tr("%1 is FROM and TO at once. Name the backup first, then the shop.").arg(to));
+    const QString kept = QString::fromStdString(store::restore(from.toStdString(), to.toStdString()));
     if (options.json()) {
         printJson(QJsonObject{{"restored", to},
                               {"kept", kept.isEmpty() ? QJsonValue(QJsonValue::Null) : QJsonValue(kept)}});

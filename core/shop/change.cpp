@@ -28,27 +28,16 @@ store::OrderLine changed(const Shop& shop, store::OrderLine line, Extent extent,
     return line;
 }
 
-/// Cut belts that the line has no use for any more go to the shelf.
-store::OrderLine withoutSurplus(const Shop& shop, store::OrderLine line, Extent extent,
-                                std::int64_t quantity) {
-    const std::int64_t stay = extent == line.extent ? std::min(quantity, line.cut) : 0;
-    returnToShelf(shop, line, line.cut - stay);
-    line.cut = stay;
-    return line;
+/// How many of the cut belts the line still has a use for.
+std::int64_t stillGood(const store::OrderLine& line, Extent extent, std::int64_t quantity) {
+    return extent == line.extent ? std::min(quantity, line.cut) : 0;
 }
 
-std::vector<Wanted> withoutShelf(std::vector<Wanted> wanted) {
-    for (Wanted& one : wanted)
-        one.noShelf = true;
-    return wanted;
-}
-
-/// Plans what was released, and all that the changed line waits for. Nobody is asked what to cut for the
-/// shelf, so nothing is.
+/// Plans what was released, and all that the changed line waits for.
 Ordered planAgain(const Shop& shop, store::OrderId order, std::map<store::LineId, std::int64_t> belts,
                   const store::OrderLine& line) {
     belts[line.id] = waiting(line);
-    const Allotment allotment = allot(shop, withoutShelf(wantedOf(shop, belts)));
+    const Allotment allotment = allot(shop, wantedOf(shop, belts));
     demandServed(shop, allotment);
     return {order, enter(shop, order, allotment), false};
 }
@@ -58,13 +47,16 @@ void settleAll(const Shop& shop, const std::map<store::LineId, std::int64_t>& be
         settleOrder(shop, store::Orders{shop.connection}.orderOf(line));
 }
 
-Ordered changeOpen(const Shop& shop, const store::Order& order, const store::OrderLine& before, Extent extent,
+Ordered changeOpen(const Shop& shop, const store::Order& order, store::OrderLine line, Extent extent,
                    std::int64_t quantity) {
-    const store::OrderLine after =
-        changed(shop, withoutSurplus(shop, before, extent, quantity), extent, quantity);
+    const std::int64_t stay = stillGood(line, extent, quantity);
+    const std::vector<store::PieceId> shelf = returnToShelf(shop, line, line.cut - stay);
+    line.cut = stay;
+    const store::OrderLine after = changed(shop, line, extent, quantity);
     store::Orders{shop.connection}.changeLine(after);
     const auto released = release(shop, {order.id});
-    const Ordered ordered = planAgain(shop, order.id, released, after);
+    Ordered ordered = planAgain(shop, order.id, released, after);
+    ordered.shelf = shelf;
     settleAll(shop, released);
     settleOrder(shop, order.id);
     return ordered;
@@ -89,7 +81,7 @@ void planForOthers(const Shop& shop, std::map<store::LineId, std::int64_t> relea
         released.erase(line.id);
     if (released.empty()) return;
     const store::OrderId first = store::Orders{shop.connection}.orderOf(released.begin()->first);
-    enter(shop, first, allot(shop, withoutShelf(wantedOf(shop, released))));
+    enter(shop, first, allot(shop, wantedOf(shop, released)));
     settleAll(shop, released);
 }
 

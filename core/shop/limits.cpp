@@ -12,6 +12,19 @@ namespace {
 constexpr std::ptrdiff_t longestPlace = 60;
 } // namespace
 
+bool hasAmounts(const Shop& shop) {
+    using store::OrderState;
+    if (store::Ledger{shop.connection}.last()) return true;
+    store::Orders orders{shop.connection};
+    for (const OrderState state : {OrderState::Parked, OrderState::Quoted, OrderState::Open,
+                                   OrderState::Ready, OrderState::HandedOver, OrderState::Cancelled})
+        if (!orders.inState(state).empty()) return true;
+    const std::vector<store::StockedBelt> belts = store::Catalogue{shop.connection}.all();
+    return std::any_of(belts.begin(), belts.end(), [](const store::StockedBelt& belt) {
+        return belt.price != WidthPrice::thousandths(0) || belt.sleeveCost != Money::minor(0);
+    });
+}
+
 bool canBePlace(const Shop& shop, const std::string& place) {
     const auto isControl = [](unsigned char c) { return c < 0x20 || c == 0x7f; };
     const auto begins = [](unsigned char c) { return (c & 0xc0) != 0x80; }; // a character of UTF-8

@@ -15,6 +15,10 @@ constexpr Money dearestSleeve = Money::minor(10'000'000'000);
 /// (UTC).
 inline Date lastMade(const Shop& shop) { return dayOf(shop.now()) + std::chrono::days{1}; }
 
+/// There is an amount of money in the book, in an order or in a belt's entry: what a minor unit is can't
+/// change any more.
+bool hasAmounts(const Shop& shop);
+
 /// A place has a name of at most 60 characters in one line that is no code of a piece, ticket or order of
 /// this shop; or none.
 bool canBePlace(const Shop& shop, const std::string& place);

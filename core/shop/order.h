@@ -37,6 +37,8 @@ struct Ordered {
     /// Tickets that were to cut belts for the shelf of the same belts and don't any more: their papers are
     /// stale.
     std::vector<store::TicketId> gaveWay{};
+    /// Belts that were cut for the order and have no use there any more: ready belts, each to be labelled.
+    std::vector<store::PieceId> shelf{};
 };
 
 /// Prices the draft and keeps it without reserving anything. `instead`: the parked or quoted order that this

@@ -4,12 +4,16 @@
 #include "core/foresight/referee.h"
 
 #include <algorithm>
+#include <array>
+#include <cmath>
 
 namespace riband::shop {
 
 namespace {
 
-constexpr int ordersOfRun = 400;
+constexpr int runs = 4;
+constexpr double studentsT = 3.182; ///< quantile 0.975 for four runs (three degrees of freedom)
+constexpr int ordersOfRun = trialOrders / runs;
 constexpr std::uint64_t trialDice = 4711;
 
 std::optional<store::BeltId> busiest(const Shop& shop) {
@@ -26,9 +30,9 @@ bool canGive(const foresight::Setting& setting, const foresight::Line& line) {
 }
 
 /// As the outlook expects them, evenly through the year; what either sleeve can't give is left out.
-std::vector<foresight::Order> runOf(const Trial& trial, const foresight::Outlook& outlook) {
+std::vector<foresight::Order> runOf(const Trial& trial, const foresight::Outlook& outlook, int run) {
     std::vector<foresight::Order> orders;
-    foresight::Dice dice{trialDice};
+    foresight::Dice dice{trialDice + static_cast<std::uint64_t>(run)};
     const double gap = trial.now.setting.daysPerYear / outlook.ordersPerYear();
     for (int i = 0; i < ordersOfRun; ++i) {
         foresight::Order order{i * gap, {}};
@@ -41,7 +45,30 @@ std::vector<foresight::Order> runOf(const Trial& trial, const foresight::Outlook
     return orders;
 }
 
-TrialFigures figuresOf(const foresight::Referee& referee, const foresight::Setting& setting) {
+/// What several runs add up to.
+struct Totals {
+    double waste = 0; ///< %, of each run
+    double mountings = 0, orders = 0, remnantDays = 0, readyDays = 0, days = 0;
+
+    TrialFigures figures() const {
+        return {.waste = waste / runs,
+                .mountingsPerOrder = orders > 0 ? mountings / orders : 0,
+                .remnants = remnantDays / std::max(1.0, days),
+                .ready = readyDays / std::max(1.0, days),
+                .orders = static_cast<int>(orders)};
+    }
+    Totals& operator+=(const Totals& more) {
+        waste += more.waste;
+        mountings += more.mountings;
+        orders += more.orders;
+        remnantDays += more.remnantDays;
+        readyDays += more.readyDays;
+        days += more.days;
+        return *this;
+    }
+};
+
+Totals totalsOf(const foresight::Referee& referee, const foresight::Setting& setting) {
     const foresight::Tally& tally = referee.tally();
     double left = 0;
     for (const auto& [name, piece] : referee.rack())
@@ -49,24 +76,33 @@ TrialFigures figuresOf(const foresight::Referee& referee, const foresight::Setti
     for (const auto& [width, count] : referee.shelf())
         left += static_cast<double>(width) * count;
     const double used = static_cast<double>(tally.sleeves) * setting.sleeve - left;
-    const double days = std::max(1.0, tally.days);
     return {.waste = used > 0 ? 100 * (used - static_cast<double>(tally.sold)) / used : 0,
-            .mountingsPerOrder = static_cast<double>(tally.mountings) / static_cast<double>(tally.orders),
-            .remnants = tally.remnantDays / days,
-            .ready = tally.readyDays / days,
-            .orders = static_cast<int>(tally.orders)};
+            .mountings = static_cast<double>(tally.mountings),
+            .orders = static_cast<double>(tally.orders),
+            .remnantDays = tally.remnantDays,
+            .readyDays = tally.readyDays,
+            .days = tally.days};
 }
 
-std::optional<TrialFigures> play(const foresight::Setting& setting,
-                                 const std::vector<foresight::Order>& orders,
-                                 const std::function<bool(double)>& goOn) {
+std::optional<Totals> play(const foresight::Setting& setting, const std::vector<foresight::Order>& orders,
+                           const std::function<bool(double)>& goOn) {
     foresight::Advisor advisor{setting};
     foresight::Referee referee{setting};
     for (std::size_t i = 0; i < orders.size(); ++i) {
         if (!goOn(static_cast<double>(i) / static_cast<double>(orders.size()))) return std::nullopt;
         referee.book(orders[i], advisor.answer(orders[i]));
     }
-    return figuresOf(referee, setting);
+    return totalsOf(referee, setting);
+}
+
+void judge(TrialOutcome& outcome, const std::array<double, runs>& lessWaste) {
+    double sum = 0, squares = 0;
+    for (const double less : lessWaste)
+        sum += less;
+    outcome.lessWaste = sum / runs;
+    for (const double less : lessWaste)
+        squares += (less - outcome.lessWaste) * (less - outcome.lessWaste);
+    outcome.margin = studentsT * std::sqrt(squares / (runs - 1) / runs);
 }
 
 std::optional<Trial> trialOf(const Shop& shop, const store::StockedBelt& now, const store::StockedBelt& then,
@@ -93,15 +129,28 @@ std::optional<Trial> trialOf(const Shop& shop, const store::StockedBelt& propose
                    store::Settings{shop.connection}.read());
 }
 
+bool TrialOutcome::tells() const { return std::abs(lessWaste) > margin; }
+
 std::optional<TrialOutcome> tryOut(const Trial& trial, const std::function<bool(double)>& goOn) {
     const std::optional<Future> future = futureOf(trial.now);
     if (!future) return std::nullopt;
-    const auto orders = runOf(trial, future->outlook);
-    const auto now = play(trial.now.setting, orders, [&](double share) { return goOn(share / 2); });
-    if (!now) return std::nullopt;
-    const auto then = play(trial.then.setting, orders, [&](double share) { return goOn(0.5 + share / 2); });
-    if (!then) return std::nullopt;
-    return TrialOutcome{*now, *then};
+    Totals now, then;
+    std::array<double, runs> lessWaste{};
+    for (int run = 0; run < runs; ++run) {
+        const auto orders = runOf(trial, future->outlook, run);
+        int played = 2 * run;
+        const auto told = [&](double share) { return goOn((played + share) / (2 * runs)); };
+        const auto before = play(trial.now.setting, orders, told);
+        ++played;
+        const auto after = before ? play(trial.then.setting, orders, told) : std::nullopt;
+        if (!after) return std::nullopt;
+        now += *before;
+        then += *after;
+        lessWaste[static_cast<std::size_t>(run)] = before->waste - after->waste;
+    }
+    TrialOutcome outcome{now.figures(), then.figures()};
+    judge(outcome, lessWaste);
+    return outcome;
 }
 
 } // namespace riband::shop

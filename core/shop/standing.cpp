@@ -134,7 +134,9 @@ std::vector<Wanted> wantedOf(const Shop& shop, const std::map<store::LineId, std
     std::vector<Wanted> wanted;
     for (const auto& [id, count] : belts) {
         const store::OrderLine line = lineOf(orders.at(orders.orderOf(id)), id);
-        if (count > 0) wanted.push_back({id, line.belt, line.extent, count, std::nullopt, {}});
+        if (count <= 0) continue;
+        wanted.push_back({id, line.belt, line.extent, count, std::nullopt, {}});
+        wanted.back().noShelf = true;
     }
     return wanted;
 }

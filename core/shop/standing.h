@@ -38,7 +38,8 @@ void putOn(const Shop& shop, store::TicketId ticket, store::CutterId cutter);
 /// Makes planned mountings of a piece void, the last made first, until the piece can give the others.
 std::vector<Voided> voidImpossible(const Shop& shop, store::PieceId piece);
 
-/// So many belts of these lines, to be planned.
+/// So many belts of these lines, to be planned; nobody is asked what to cut for the shelf beside, so nothing
+/// is.
 std::vector<Wanted> wantedOf(const Shop& shop, const std::map<store::LineId, std::int64_t>& belts);
 
 /// Refuses WidthTaken unless everything is served.

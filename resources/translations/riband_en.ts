@@ -44,10 +44,10 @@
 <context>
     <name>CounterPage</name>
     <message numerus="yes">
-        <source>Delivery takes %n days.</source>
+        <source>Delivery takes about %n days.</source>
         <translation>
-            <numerusform>Delivery takes one day.</numerusform>
-            <numerusform>Delivery takes %n days.</numerusform>
+            <numerusform>Delivery takes about one day.</numerusform>
+            <numerusform>Delivery takes about %n days.</numerusform>
         </translation>
     </message>
 </context>
@@ -67,6 +67,13 @@
             <numerusform>Order %1 is cancelled; %n belts go to the shelf, their labels are made.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n belts that were cut already go to the shelf, their labels are made.</source>
+        <translation>
+            <numerusform>%n belt that was cut already goes to the shelf, its label is made.</numerusform>
+            <numerusform>%n belts that were cut already go to the shelf, their labels are made.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>OrdersDialog</name>
@@ -75,6 +82,16 @@
         <translation>
             <numerusform>%n order is handed over.</numerusform>
             <numerusform>%n orders are handed over.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>PaperWords</name>
+    <message numerus="yes">
+        <source>not here; delivery takes about %n days</source>
+        <translation>
+            <numerusform>not here; delivery takes about one day</numerusform>
+            <numerusform>not here; delivery takes about %n days</numerusform>
         </translation>
     </message>
 </context>
@@ -172,10 +189,10 @@
 <context>
     <name>TrialView</name>
     <message numerus="yes">
-        <source>%1, %n orders</source>
+        <source>%1, %n orders.</source>
         <translation>
-            <numerusform>%1, %n order</numerusform>
-            <numerusform>%1, %n orders</numerusform>
+            <numerusform>%1, %n order.</numerusform>
+            <numerusform>%1, %n orders.</numerusform>
         </translation>
     </message>
 </context>

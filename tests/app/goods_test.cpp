@@ -93,6 +93,52 @@ TEST_CASE("riband move puts scanned pieces at their places, all or none", "[app]
     CHECK(stockRow(shop, "01H-0").contains(",B2-6,"));
 }
 
+TEST_CASE("riband count takes a collector's scans, and names what waits and what is missing",
+          "[app][count]") {
+    const DemoShop shop;
+    const QByteArray put = "piece,place\n01H-0,Z9-1\n01A-E,Z9-1\n";
+    REQUIRE(run({"move", shop.folder.with("put.csv", put), "--shop", shop.file}).exit == 0);
+    const QByteArray wide = stockRow(shop, "01H-0").split(',')[3];
+    REQUIRE(wide.toDouble() > 0);
+    const QByteArray narrow = QByteArray::number(wide.toDouble() - 12);
+    const auto counted = [&](const QByteArray& rows, const QStringList& options = {}) {
+        const QString csv = shop.folder.with("scans.csv", "place,piece,width_mm,ribs\n" + rows);
+        return run(QStringList{"count", csv, "--shop", shop.file} + options);
+    };
+    SECTION("a piece that differs is to be measured again; till then its place can't be closed") {
+        const Answer once = counted("Z9-1,01H-0," + narrow + ",\n");
+        CHECK(once.exit == 0);
+        CHECK(once.out.contains("Line 2: measure 01H-0 a second time."));
+        CHECK(counted("Z9-1,01A-E,,\n", {"--close"}).exit != 0);
+        const Answer again = counted("Z9-1,01H-0," + narrow + ",\nZ9-1,01A-E,,\n", {"--close", "--json"});
+        REQUIRE(again.exit == 0);
+        const QJsonArray rows = again.json()["rows"].toArray();
+        REQUIRE(rows.size() == 2);
+        CHECK(rows[0].toObject()["verdict"] == "differs");
+        CHECK(rows[1].toObject()["verdict"] == "agrees");
+        CHECK(again.json()["missing"].toArray().isEmpty());
+    }
+    SECTION("what was not seen is missing") {
+        const Answer closed = counted("Z9-1,01H-0," + wide + ",\n", {"--close", "--json"});
+        REQUIRE(closed.exit == 0);
+        const QJsonArray missing = closed.json()["missing"].toArray();
+        REQUIRE(missing.size() == 1);
+        CHECK(missing[0].toObject()["piece"] == "01A-E");
+        CHECK(missing[0].toObject()["place"] == "Z9-1");
+    }
+    SECTION("a bad row, and nothing of the file is kept") {
+        const QByteArray before = ledger(shop);
+        const Answer bad = counted("Z9-1,01H-0," + narrow + ",\nZ9-1,99Z-9,30,\nZ9-1,01A-E,wide,\n");
+        CHECK(bad.exit == 2);
+        CHECK(bad.err.contains("line 3, column 2 (piece)"));
+        CHECK(bad.err.contains("line 4, column 3 (width_mm)"));
+        CHECK(ledger(shop) == before);
+        const Answer first = counted("Z9-1,01H-0," + narrow + ",\n"); // it was not noted before
+        CHECK(first.out.contains("measure 01H-0 a second time"));
+    }
+    CHECK(run({"verify", shop.file}).exit == 0);
+}
+
 TEST_CASE("A stock is imported from any spreadsheet by what its columns are said to hold", "[app][import]") {
     const DemoShop shop;
     const QString csv = shop.folder.with("old.csv", "Artikel;Breite;Wo\nH8M 1040;4,75;L\xfc 1\n"); // Latin-1

@@ -135,6 +135,13 @@ TEST_CASE("One of the tables may come from standard input", "[app][plan]") {
     CHECK(run({"plan", "--stock", "-", "--orders", "-"}, "").exit == 2);
 }
 
+TEST_CASE("The faults of both tables are told at once", "[app][plan]") {
+    const Answer answer = planned("S1,H8M 1200,sleeve,-400,,2025-01-01\n", "1,H8M 1200,30,,0\n");
+    CHECK(answer.exit == 2);
+    CHECK(answer.err.contains("(width_mm)"));
+    CHECK(answer.err.contains("(quantity)"));
+}
+
 TEST_CASE("Every bad row is told at once, with line, column and reason", "[app][plan]") {
     const Answer answer = planned("S1,H8M 1200,sleeve,-400,,2025-01-01\n" // line 2
                                   "S1,H8M 1200,sleeve,400,,2025-01-01\n"  // the code again

@@ -90,6 +90,8 @@ TEST_CASE("What is no shop is refused by every verb and left as it was", "[app]"
     }
     CHECK(folder.content("letter.txt") == "Dear shop");
     CHECK_FALSE(QFile::exists(folder.file("nowhere.riband")));
+    CHECK(run({"verify", folder.file("")}).err.contains("This is a folder."));
+    CHECK(run({"verify", folder.file("nowhere.riband")}).err.contains("There is no such file."));
 }
 
 TEST_CASE("A backup is verified, never over another file, and restores to the same shop", "[app][backup]") {
@@ -97,6 +99,11 @@ TEST_CASE("A backup is verified, never over another file, and restores to the sa
     const QString copy = shop.folder.file("copy.riband");
     CHECK(run({"backup", shop.file, copy}).exit == 0);
     CHECK(run({"backup", shop.file, copy}).exit == 2); // a file is in the way
+    CHECK(
+        run({"backup", shop.file, shop.folder.file("away/copy.riband")}).err.contains("There is no folder"));
+    const Answer itself = run({"restore", shop.file, shop.file});
+    CHECK(itself.exit == 2);
+    CHECK(itself.err.contains("FROM and TO at once"));
     const QByteArray stock = run({"export", "stock", "--shop", shop.file}).out;
     const QString csv = shop.folder.with("more.csv", "belt,kind,width_mm,ribs\nH8M 1200,sleeve,470,\n");
     REQUIRE(run({"import", "stock", csv, "--shop", shop.file}).exit == 0);

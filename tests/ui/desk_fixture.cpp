@@ -106,11 +106,14 @@ void DeskWindow::press(Qt::Key key, Qt::KeyboardModifiers modifiers) {
 }
 
 void DeskWindow::answering(const std::function<void(QDialog&)>& answer) {
+    delete look_;
     auto* look = new QTimer{&window_};
+    look_ = look;
     look->setInterval(5);
-    QObject::connect(look, &QTimer::timeout, look, [look, answer] {
+    QObject::connect(look, &QTimer::timeout, look, [this, look, answer] {
         auto* dialog = qobject_cast<QDialog*>(QApplication::activeModalWidget());
         if (!dialog) return;
+        look_ = nullptr; // the answer may itself be asked something
         look->deleteLater();
         look->stop();
         answer(*dialog);

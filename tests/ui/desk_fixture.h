@@ -6,7 +6,9 @@
 #include "ui/window/window.h"
 
 #include <QDialog>
+#include <QPointer>
 #include <QTemporaryDir>
+#include <QTimer>
 
 namespace riband::ui {
 
@@ -48,11 +50,13 @@ public:
     void type(const QString& words);
     /// Presses a key where the focus is.
     void press(Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier);
-    /// When the next dialog opens, `answer` is given it; it must close it.
+    /// When the next dialog opens, `answer` is given it; it must close it. Takes the place of an answer that
+    /// no dialog has asked for yet.
     void answering(const std::function<void(QDialog&)>& answer);
 
 private:
     Window window_;
+    QPointer<QTimer> look_;
 };
 
 } // namespace riband::ui

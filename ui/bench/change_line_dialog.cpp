@@ -1,8 +1,10 @@
 #include "ui/bench/change_line_dialog.h"
 
 #include "core/measure/text.h"
+#include "ui/desk/field_words.h"
 #include "ui/desk/labels.h"
 #include "ui/look/sheet.h"
+#include "ui/words/entry_words.h"
 #include "ui/words/words.h"
 
 #include <QDialogButtonBox>
@@ -22,8 +24,10 @@ ChangeLineDialog::ChangeLineDialog(const store::OrderLine& line, const QString& 
                                    Objection objection, QWidget* parent)
     : QDialog{parent}, before_{line.extent}, widest_{widest}, belts_{line.quantity - line.cancelled},
       objection_{std::move(objection)}, width_{new QLineEdit{shownNumber(line.extent)}},
-      quantity_{new QSpinBox}, words_{label({}, "warn")} {
+      quantity_{new QSpinBox}, wrong_{new FieldWords}, words_{label({}, "remark")} {
     setWindowTitle(tr("Change %1").arg(belt));
+    setWhatsThis(tr("Another width or number of belts; none means the line is dropped. What is cut already "
+                    "stays cut and becomes a ready belt if nobody wants it."));
     setMinimumWidth(460);
     quantity_->setRange(0, MostBelts);
     quantity_->setValue(static_cast<int>(belts_));
@@ -33,6 +37,7 @@ ChangeLineDialog::ChangeLineDialog(const store::OrderLine& line, const QString& 
     width_->setObjectName(QStringLiteral("width"));
     words_->setObjectName(QStringLiteral("words"));
     buildView();
+    wrong_->watch(*width_, [this](const QString& typed) { return wrongWidth(typed); });
     connect(width_, &QLineEdit::textChanged, this, &ChangeLineDialog::check);
     connect(quantity_, &QSpinBox::valueChanged, this, &ChangeLineDialog::check);
     check();
@@ -45,8 +50,7 @@ void ChangeLineDialog::buildView() {
     form->addRow(tr("&Belts"), quantity_);
     form->addRow(tr("&Width or ribs"), width_);
     auto* buttons = new QDialogButtonBox{QDialogButtonBox::Ok | QDialogButtonBox::Cancel};
-    change_ = buttons->button(QDialogButtonBox::Ok);
-    change_->setText(tr("&Change"));
+    buttons->button(QDialogButtonBox::Ok)->setText(tr("&Change"));
     connect(buttons, &QDialogButtonBox::accepted, this, &ChangeLineDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto* about = label(
@@ -58,53 +62,48 @@ void ChangeLineDialog::buildView() {
     auto* column = new QVBoxLayout{this};
     column->addWidget(about);
     column->addLayout(form);
+    column->addWidget(wrong_);
     column->addWidget(words_);
     column->addWidget(buttons);
 }
 
-ChangeLineDialog::Words ChangeLineDialog::wordsOn(std::optional<Extent> typed) const {
-    const bool ribbed = before_.unit() == Unit::Rib;
-    if (!typed)
-        return {ribbed ? tr("Type a whole number of ribs, for example %1.").arg(shownNumber(before_))
-                       : tr("Type a width in mm, for example %1.").arg(shownNumber(before_)),
-                true};
-    if (!widest_.isNone() && *typed > widest_)
-        return {tr("No sleeve of this belt is wider than %1. Check the width.").arg(shown(widest_)), true};
-    if (*typed == before_ && quantity() == belts_)
-        return {tr("Nothing is changed yet. Type another number or width; Escape leaves the line as it is."),
-                false};
-    if (quantity() == 0) return {tr("No belts: this line is cancelled."), false};
-    return {{}, false};
+QString ChangeLineDialog::wrongWidth(const QString& typed) const {
+    const QString wrong = wrongExtent(typed, before_.unit());
+    if (!wrong.isEmpty() || widest_.isNone()) return wrong;
+    const auto extent = readExtent(typed.toStdString(), before_.unit());
+    return *extent > widest_
+               ? tr("No sleeve of this belt is wider than %1. Check the width.").arg(shown(widest_))
+               : QString{};
 }
 
-void ChangeLineDialog::say(const Words& words) {
-    words_->setText(words.words);
-    setSheetProperty(*words_, "role", words.wrong ? QStringLiteral("danger") : QStringLiteral("remark"));
+bool ChangeLineDialog::same() const { return extent() == before_ && quantity() == belts_; }
+
+void ChangeLineDialog::say(const QString& words, const char* role) {
+    words_->setText(words);
+    setSheetProperty(*words_, "role", QString::fromLatin1(role));
 }
 
 void ChangeLineDialog::check() {
-    const auto read = typed();
-    const Words words = wordsOn(read);
-    say(words);
-    const bool same = read && *read == before_ && quantity() == belts_;
-    setSheetProperty(*width_, "wrong", words.wrong ? QStringLiteral("true") : QStringLiteral("false"));
-    change_->setEnabled(!words.wrong && !same);
+    wrong_->look();
+    if (!wrong_->right()) return say({}, "remark");
+    if (same())
+        return say(
+            tr("Nothing is changed yet. Type another number or width; Escape leaves the line as it is."),
+            "remark");
+    say(quantity() == 0 ? tr("No belts: this line is cancelled.") : QString{}, "remark");
 }
 
 void ChangeLineDialog::accept() {
-    if (!change_->isEnabled()) return;
+    if (!wrong_->demand() || same()) return;
     const QString objection = objection_(extent(), quantity());
     if (objection.isEmpty()) return QDialog::accept();
-    say({objection, true});
+    say(objection, "danger");
 }
 
-std::optional<Extent> ChangeLineDialog::typed() const {
+Extent ChangeLineDialog::extent() const {
     const auto read = readExtent(width_->text().toStdString(), before_.unit());
-    if (!read || read->isNone()) return std::nullopt;
-    return *read;
+    return read && !read->isNone() ? *read : before_;
 }
-
-Extent ChangeLineDialog::extent() const { return typed().value_or(before_); }
 
 std::int64_t ChangeLineDialog::quantity() const { return quantity_->value(); }
 

@@ -8,10 +8,11 @@
 
 class QLabel;
 class QLineEdit;
-class QPushButton;
 class QSpinBox;
 
 namespace riband::ui {
+
+class FieldWords;
 
 /// Another width or quantity for a line of a booked order; no belts means: not this line.
 class ChangeLineDialog final : public QDialog {
@@ -30,22 +31,17 @@ public:
 private:
     void buildView();
     void check();
-    std::optional<Extent> typed() const;
-    /// What keeps the change from being made, or what it means; `wrong`: it can't be.
-    struct Words {
-        QString words;
-        bool wrong;
-    };
-    Words wordsOn(std::optional<Extent> typed) const;
-    void say(const Words& words);
+    bool same() const;
+    QString wrongWidth(const QString& typed) const;
+    void say(const QString& words, const char* role);
 
     Extent before_, widest_;
     std::int64_t belts_;
     Objection objection_;
     QLineEdit* width_;
     QSpinBox* quantity_;
-    QLabel* words_;
-    QPushButton* change_ = nullptr;
+    FieldWords* wrong_;
+    QLabel* words_; ///< what the change means, or why it can't be
 };
 
 } // namespace riband::ui

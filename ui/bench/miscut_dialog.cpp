@@ -1,7 +1,9 @@
 #include "ui/bench/miscut_dialog.h"
 
 #include "core/measure/text.h"
+#include "ui/desk/field_words.h"
 #include "ui/desk/labels.h"
+#include "ui/words/entry_words.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -16,11 +18,16 @@ namespace riband::ui {
 
 MiscutDialog::MiscutDialog(const shop::BenchMounting& mounting, QWidget* parent)
     : QDialog{parent}, mounting_{mounting}, spoiled_{new QLineEdit}, left_{new QLineEdit},
-      note_{new QLineEdit} {
+      note_{new QLineEdit}, wrong_{new FieldWords} {
     setWindowTitle(tr("Miscut: %1").arg(text(mounting.piece.code)));
+    setWhatsThis(tr("What was spoiled, what is good all the same, and how wide the piece is now. The spoiled "
+                    "width is booked as such, and what the order still needs is planned again."));
     setMinimumWidth(520);
     buildView();
-    check();
+    const Unit unit = mounting_.piece.extent.unit();
+    const Extent piece = mounting_.piece.extent;
+    wrong_->watch(*spoiled_, [=](const QString& typed) { return wrongExtent(typed, unit, piece); });
+    wrong_->watch(*left_, [=](const QString& typed) { return wrongRest(typed, unit, piece); });
 }
 
 void MiscutDialog::buildView() {
@@ -42,11 +49,9 @@ void MiscutDialog::buildView() {
     row(tr("&Left of the piece, measured"), left_, QStringLiteral("left"));
     row(tr("&What happened"), note_, QStringLiteral("note"));
     connect(spoiled_, &QLineEdit::textChanged, this, &MiscutDialog::expectLeft);
-    connect(left_, &QLineEdit::textChanged, this, &MiscutDialog::check);
     auto* buttons = new QDialogButtonBox{QDialogButtonBox::Ok | QDialogButtonBox::Cancel};
-    record_ = buttons->button(QDialogButtonBox::Ok);
-    record_->setText(tr("R&ecord and plan again"));
-    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    buttons->button(QDialogButtonBox::Ok)->setText(tr("R&ecord and plan again"));
+    connect(buttons, &QDialogButtonBox::accepted, this, &MiscutDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto* words =
         label(tr("Good belts count for the order. The spoiled one is scrapped as a miscut, and what is "
@@ -56,6 +61,7 @@ void MiscutDialog::buildView() {
     auto* column = new QVBoxLayout{this};
     column->addWidget(words);
     column->addLayout(form);
+    column->addWidget(wrong_);
     column->addWidget(buttons);
 }
 
@@ -76,12 +82,10 @@ void MiscutDialog::expectLeft() {
         const Extent piece = mounting_.piece.extent;
         left_->setText(shownNumber(gone < piece ? piece - gone : Extent::none(piece.unit())));
     }
-    check();
 }
 
-void MiscutDialog::check() {
-    const auto spoiled = typed(*spoiled_);
-    record_->setEnabled(spoiled && !spoiled->isNone() && typed(*left_));
+void MiscutDialog::accept() {
+    if (wrong_->demand()) QDialog::accept();
 }
 
 shop::Miscut MiscutDialog::miscut() const {

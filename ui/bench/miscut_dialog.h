@@ -8,10 +8,11 @@
 #include <vector>
 
 class QLineEdit;
-class QPushButton;
 class QSpinBox;
 
 namespace riband::ui {
+
+class FieldWords;
 
 /// What was spoiled, what is good, and how wide the piece is now.
 class MiscutDialog final : public QDialog {
@@ -19,16 +20,16 @@ class MiscutDialog final : public QDialog {
 public:
     explicit MiscutDialog(const shop::BenchMounting& mounting, QWidget* parent = nullptr);
     shop::Miscut miscut() const;
+    void accept() override;
 
 private:
     void buildView();
-    void check();
     void expectLeft();
     std::optional<Extent> typed(const QLineEdit& field) const;
     const shop::BenchMounting mounting_;
     std::vector<QSpinBox*> good_;
     QLineEdit *spoiled_, *left_, *note_;
-    QPushButton* record_ = nullptr;
+    FieldWords* wrong_;
 };
 
 } // namespace riband::ui

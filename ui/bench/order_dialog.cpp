@@ -92,6 +92,9 @@ void OrderDialog::refresh() {
     });
     if (!order_) return;
     setWindowTitle(tr("Order %1").arg(text(order_->code)));
+    setWhatsThis(
+        tr("One order: what of it is cut, ready, missing. Lines can be changed until they are handed "
+           "over; what is cancelled gives its pieces back to the rack."));
     title_->setText(windowTitle());
     const QString who = order_->customerName.empty() ? tr("walk-in") : text(order_->customerName);
     state_->setText(tr("%1 · %2 · made %3", "state, customer, day")
@@ -192,10 +195,23 @@ void OrderDialog::changeLine() {
     if (!session_.attempt(
             [&] { done = shop::change(session_.shop(), line.id, dialog.extent(), dialog.quantity()); }))
         return;
+    tellChanged(*done);
+}
+
+void OrderDialog::tellChanged(const shop::Ordered& done) {
     QString file;
-    if (done->ticket) session_.attempt([&] { file = PaperTray{session_}.ticket(*done->ticket); });
-    did(file.isEmpty() ? tr("Order %1 is changed; nothing of it waits to be cut.").arg(text(order_->code))
-                       : tr("Order %1 is changed. Its new ticket is in %2.").arg(text(order_->code), file));
+    session_.attempt([&] {
+        PaperTray{session_}.labels(done.shelf);
+        if (done.ticket) file = PaperTray{session_}.ticket(*done.ticket);
+    });
+    QString words = file.isEmpty()
+                        ? tr("Order %1 is changed; nothing of it waits to be cut.").arg(text(order_->code))
+                        : tr("Order %1 is changed. Its new ticket is in %2.").arg(text(order_->code), file);
+    if (!done.shelf.empty())
+        words +=
+            QLatin1Char(' ') + tr("%n belts that were cut already go to the shelf, their labels are made.",
+                                  nullptr, static_cast<int>(done.shelf.size()));
+    did(words);
 }
 
 void OrderDialog::planMissing() {

@@ -31,6 +31,7 @@ private:
     void handOver();
     void takeUp();
     void changeLine();
+    void tellChanged(const shop::Ordered& done);
     QString objection(const store::OrderLine& line, Extent extent, std::int64_t quantity);
     void planMissing();
     void printTicket();

@@ -53,6 +53,8 @@ std::vector<OrdersModel::Row> rowsOf(const shop::Shop& shop) {
 OrdersDialog::OrdersDialog(Session& session, QWidget* parent)
     : QDialog{parent}, session_{session}, model_{new OrdersModel{this}}, table_{new QTableView} {
     setWindowTitle(tr("Orders at work"));
+    setWhatsThis(tr("The orders at work. What is ready is handed over, what waits can be looked at or cut "
+                    "together."));
     resize(940, 520);
     buildActions();
     buildView();

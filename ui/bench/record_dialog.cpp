@@ -1,8 +1,10 @@
 #include "ui/bench/record_dialog.h"
 
 #include "core/measure/text.h"
+#include "ui/desk/completion.h"
+#include "ui/desk/field_words.h"
 #include "ui/desk/labels.h"
-#include "ui/look/sheet.h"
+#include "ui/words/entry_words.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -35,8 +37,11 @@ RecordDialog::RecordDialog(const shop::BenchMounting& mounting, const std::vecto
                            QWidget* parent)
     : QDialog{parent}, mounting_{mounting}, rest_{new QLineEdit}, place_{new QLineEdit},
       shelfWidth_{new QLineEdit}, shelfCount_{new QSpinBox}, keep_{new QCheckBox{tr("&Keep the rest")}},
-      difference_{label({}, "warn")} {
+      wrong_{new FieldWords}, difference_{label({}, "warn")} {
     setWindowTitle(tr("The cut is done: %1").arg(text(mounting.piece.code)));
+    setWhatsThis(tr("Measure what is left of the piece and type it: the difference to the plan is booked, "
+                    "never lost. A rest that is too narrow to use may be thrown away here; else it gets a "
+                    "label and a place."));
     setMinimumWidth(520);
     buildView(places);
     connectAll();
@@ -57,7 +62,7 @@ void RecordDialog::buildView(const std::vector<std::string>& places) {
     row(QString{}, keep_, "keep");
     keep_->setAccessibleName(tr("Keep the rest"));
     place_->setText(text(mounting_.piece.place));
-    place_->setCompleter(new QCompleter{shownPlaces(places), place_});
+    offerBelow(*place_, new QCompleter{shownPlaces(places), place_});
     row(tr("&Place of the rest"), place_, "place");
     for (const auto& cut : mounting_.mounting.cuts) {
         if (cut.line) continue;
@@ -73,9 +78,8 @@ void RecordDialog::buildView(const std::vector<std::string>& places) {
     row(tr("each as &wide as"), shelfWidth_, "shelfWidth");
     difference_->setWordWrap(true);
     auto* buttons = new QDialogButtonBox{QDialogButtonBox::Ok | QDialogButtonBox::Cancel};
-    record_ = buttons->button(QDialogButtonBox::Ok);
-    record_->setText(tr("R&ecord"));
-    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    buttons->button(QDialogButtonBox::Ok)->setText(tr("R&ecord"));
+    connect(buttons, &QDialogButtonBox::accepted, this, &RecordDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto* words =
         label(tr("Measure what is left on the shaft. If it differs from the plan, the difference is booked."),
@@ -84,12 +88,20 @@ void RecordDialog::buildView(const std::vector<std::string>& places) {
     auto* column = new QVBoxLayout{this};
     column->addWidget(words);
     column->addLayout(form);
+    column->addWidget(wrong_);
     column->addWidget(difference_);
     column->addWidget(buttons);
 }
 
 void RecordDialog::connectAll() {
-    connect(rest_, &QLineEdit::textChanged, this, &RecordDialog::check);
+    const Unit unit = mounting_.piece.extent.unit();
+    wrong_->watch(*rest_, [this, unit](const QString& typed) {
+        return wrongRest(typed, unit, mounting_.piece.extent);
+    });
+    wrong_->watch(*shelfWidth_, [this, unit](const QString& typed) {
+        return shelfCount_->value() > 0 ? wrongExtent(typed, unit, mounting_.piece.extent) : QString{};
+    });
+    connect(rest_, &QLineEdit::textChanged, this, &RecordDialog::compare);
     connect(shelfCount_, &QSpinBox::valueChanged, this, &RecordDialog::expect);
     connect(shelfWidth_, &QLineEdit::textChanged, this, &RecordDialog::expect);
     for (QSpinBox* count : ofShelf_)
@@ -130,26 +142,25 @@ Extent RecordDialog::expected() const {
 
 void RecordDialog::expect() {
     if (!rest_->isModified()) rest_->setText(shownNumber(expected()));
-    check();
+    wrong_->look();
+    compare();
 }
 
-void RecordDialog::check() {
-    const auto rest = typedRest();
-    const bool shelfOpen = shelfCount_->value() > 0 && forShelf().empty();
-    setSheetProperty(*rest_, "wrong", rest ? QStringLiteral("false") : QStringLiteral("true"));
-    setSheetProperty(*shelfWidth_, "wrong", shelfOpen ? QStringLiteral("true") : QStringLiteral("false"));
-    record_->setEnabled(rest && !shelfOpen);
+/// What was measured, with the figures.
+void RecordDialog::compare() {
     difference_->clear();
-    if (shelfOpen)
-        difference_->setText(tr("Type how wide each of the belts for the shelf is, for example 25."));
-    else if (!rest)
-        difference_->setText(tr("Type the width that is left, for example %1.").arg(shown(expected())));
-    else if (*rest < expected())
+    const auto rest = typedRest();
+    if (!rest || !wrong_->right()) return;
+    if (*rest < expected())
         difference_->setText(tr("%1 less than by the figures: this is booked as a difference.")
                                  .arg(shown(expected() - *rest)));
     else if (*rest > expected())
         difference_->setText(tr("%1 more than by the figures: this is booked as a difference.")
                                  .arg(shown(*rest - expected())));
+}
+
+void RecordDialog::accept() {
+    if (wrong_->demand()) QDialog::accept();
 }
 
 shop::CutRecord RecordDialog::record() const {

@@ -10,10 +10,11 @@
 class QCheckBox;
 class QLabel;
 class QLineEdit;
-class QPushButton;
 class QSpinBox;
 
 namespace riband::ui {
+
+class FieldWords;
 
 /// What was really cut: the rest as measured, whether it is kept, and where.
 class RecordDialog final : public QDialog {
@@ -22,12 +23,13 @@ public:
     RecordDialog(const shop::BenchMounting& mounting, const std::vector<std::string>& places,
                  QWidget* parent = nullptr);
     shop::CutRecord record() const;
+    void accept() override;
 
 private:
     void buildView(const std::vector<std::string>& places);
     void connectAll();
     void expect();
-    void check();
+    void compare();
     std::optional<Extent> typedRest() const;
     std::vector<shop::CutRecord::ForShelf> forShelf() const;
     Extent expected() const;
@@ -37,8 +39,8 @@ private:
     QSpinBox* shelfCount_;
     std::vector<QSpinBox*> ofShelf_; ///< belts cut of each width that the ticket has for the shelf
     QCheckBox* keep_;
+    FieldWords* wrong_;
     QLabel* difference_;
-    QPushButton* record_ = nullptr;
 };
 
 } // namespace riband::ui

@@ -43,6 +43,8 @@ TogetherDialog::TogetherDialog(Session& session, QWidget* parent)
                                                                                     this}},
       table_{new QTableView}, words_{label({}, "remark")}, progress_{new QProgressBar} {
     setWindowTitle(tr("Cut together"));
+    setWhatsThis(tr("Orders that wait for the same belt, planned as one: fewer mountings and less width, or "
+                    "it isn't offered. Nothing changes before it is taken."));
     resize(1000, 420);
     buildView();
     look();

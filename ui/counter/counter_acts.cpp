@@ -42,6 +42,8 @@ void CounterPage::buildActions() {
     pick_ = act(tr("Pick instead of typing"), Qt::Key_F4, &CounterPage::pickOrType);
     actions_.edit = act(tr("Change the line"), Qt::Key_F2, &CounterPage::editLine);
     actions_.remove = act(tr("Remove the line"), Qt::CTRL | Qt::Key_Delete, &CounterPage::removeLine);
+    act(tr("Choose the line above on the slip"), Qt::CTRL | Qt::Key_Up, &CounterPage::chooseAbove);
+    act(tr("Choose the line below on the slip"), Qt::CTRL | Qt::Key_Down, &CounterPage::chooseBelow);
     print_ = act(tr("Print the last ticket"), QKeySequence::Print, &CounterPage::printTicket);
     act(tr("Save the lines of the order"), Qt::CTRL | Qt::Key_E, &CounterPage::saveOrderLines);
     act(tr("Save the other ways"), Qt::CTRL | Qt::SHIFT | Qt::Key_E, &CounterPage::saveWays);
@@ -342,6 +344,9 @@ void CounterPage::editLine() {
     line_->selectAll();
     showSlip();
 }
+
+void CounterPage::chooseAbove() { slip_->choose(-1); }
+void CounterPage::chooseBelow() { slip_->choose(1); }
 
 void CounterPage::removeLine() {
     const auto index = slip_->chosenLine();

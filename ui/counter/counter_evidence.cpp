@@ -66,8 +66,7 @@ void CounterPage::showEvidence() {
 void CounterPage::takeMeasured(const MeasuredBelt& measured) {
     const belt::Reading* before = inquiry_.open().empty() ? inquiry_.reading() : nullptr;
     const std::optional<belt::Belt> said = before ? std::optional{before->belt} : std::nullopt;
-    QString words = text(measured.profile);
-    if (measured.byTheMetre) words += QStringLiteral(" open-ended"); // the reader says what that means
+    QString words = beltWords(measured);
     if (measured.belt) {
         belt::Reading reading{*measured.belt, measured.width};
         if (before) {
@@ -76,7 +75,7 @@ void CounterPage::takeMeasured(const MeasuredBelt& measured) {
                 before->belt.teeth.has_value() == reading.belt.teeth.has_value())
                 reading.width = before->width;
         }
-        words = wordsFor(reading, session_.tables()).value_or(text(belt::designation(reading.belt)));
+        words = wordsFor(reading, session_.tables()).value_or(words);
     }
     evidence_.setMeasured(measured, said);
     line_->setText(words);

@@ -1,5 +1,6 @@
 #include "ui/counter/counter_page.h"
 
+#include "core/shop/delivery_time.h"
 #include "core/shop/kept.h"
 
 #include "ui/counter/advice.h"
@@ -282,8 +283,7 @@ void CounterPage::showNothingHere() {
                          outlook.problem.lines.back().extent * outlook.problem.lines.back().quantity;
     if (taken < outlook.belt.newSleeve)
         sentences << tr("%1 of it would stay here.").arg(shown(outlook.belt.newSleeve - taken));
-    const int days =
-        outlook.belt.deliveryDays > 0 ? outlook.belt.deliveryDays : session_.settings().buying.deliveryDays;
+    const int days = shop::deliveryDays(outlook.belt, session_.settings());
     if (days > 0) sentences << tr("Delivery takes about %n days.", nullptr, days);
     showSubstitutes();
     card_->showNone(tr("%1 is not here").arg(text(outlook.belt.designation)),

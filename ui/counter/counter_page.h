@@ -108,6 +108,8 @@ private:
     void takeUp();
     void editCustomer();
     void editLine();
+    void chooseAbove();
+    void chooseBelow();
     void removeLine();
     void pickOrType();
     void printTicket();

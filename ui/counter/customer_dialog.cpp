@@ -1,5 +1,6 @@
 #include "ui/counter/customer_dialog.h"
 
+#include "ui/desk/completion.h"
 #include "ui/desk/field_words.h"
 #include "ui/look/look.h"
 #include "ui/words/tr.h"
@@ -55,6 +56,8 @@ CustomerDialog::CustomerDialog(Session& session, const OrderInHand& hand, QWidge
     : QDialog{parent}, session_{session}, name_{new QLineEdit}, phone_{new QLineEdit}, due_{new QLineEdit},
       note_{new QLineEdit}, words_{new FieldWords}, names_{new QStringListModel{this}} {
     setWindowTitle(tr("Customer"));
+    setWhatsThis(tr("Who the order is for, when it is wanted, and what to note on it. All of it may stay "
+                    "empty."));
     setMinimumWidth(480);
     buildView(hand);
     connect(name_, &QLineEdit::textEdited, this, &CustomerDialog::lookUp);
@@ -70,7 +73,7 @@ void CustomerDialog::buildView(const OrderInHand& hand) {
     auto* completer = new QCompleter{names_, this};
     completer->setCaseSensitivity(Qt::CaseInsensitive);
     completer->setCompletionMode(QCompleter::UnfilteredPopupCompletion);
-    name_->setCompleter(completer);
+    offerBelow(*name_, completer);
     connect(completer, qOverload<const QString&>(&QCompleter::activated), this, [this](const QString& name) {
         for (const auto& customer : found_)
             if (text(customer.name) == name) phone_->setText(text(customer.phone));
@@ -109,8 +112,11 @@ void CustomerDialog::lookUp(const QString& typed) {
             store::Orders{session_.shop().connection}.customersLike(typed.trimmed().toStdString(), MostNames);
     });
     QStringList names;
-    for (const auto& customer : found_)
+    for (const auto& customer : found_) {
         names << text(customer.name);
+        if (names.back().compare(typed.trimmed(), Qt::CaseInsensitive) == 0 && phone_->text().isEmpty())
+            phone_->setText(text(customer.phone));
+    }
     names_->setStringList(names);
 }
 

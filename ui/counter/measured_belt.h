@@ -3,6 +3,8 @@
 #include "core/belt/belt.h"
 #include "core/measure/extent.h"
 
+#include <QString>
+
 #include <optional>
 #include <string>
 
@@ -17,5 +19,8 @@ struct MeasuredBelt {
     bool byTheMetre = false; ///< open-ended: no sleeve gives it
     std::string rival{};     ///< what it may be as well, where that is in doubt
 };
+
+/// What to type for it where a belt is asked for; only the profile while its length was not measured.
+QString beltWords(const MeasuredBelt& measured);
 
 } // namespace riband::ui

@@ -16,6 +16,8 @@
 #include <QListView>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace riband::ui {
 
 OrderSlip::OrderSlip(Session& session, const SlipActions& actions, QWidget* parent)
@@ -24,7 +26,12 @@ OrderSlip::OrderSlip(Session& session, const SlipActions& actions, QWidget* pare
       tax_{label({})}, taxName_{label({}, "remark")} {
     setAccessibleName(tr("Order"));
     buildView(actions);
-    connect(list_->selectionModel(), &QItemSelectionModel::currentChanged, this, [this] { showPrice(); });
+    connect(list_->selectionModel(), &QItemSelectionModel::currentChanged, this,
+            [this](const QModelIndex& current) {
+                if (current.isValid() && current.row() < static_cast<int>(added_))
+                    setChosen(static_cast<std::size_t>(current.row()));
+                showPrice();
+            });
 }
 
 void OrderSlip::buildView(const SlipActions& actions) {
@@ -80,7 +87,14 @@ QWidget* OrderSlip::buildButtons(const SlipActions& actions) {
 void OrderSlip::show(const OrderInHand& hand, const std::optional<SlipLine>& pending) {
     const int keep = list_->currentIndex().row();
     model_->setLines(hand, pending, session_.currency());
+    const bool more = hand.lines().size() > added_;
     added_ = hand.lines().size();
+    if (added_ == 0)
+        setChosen(std::nullopt);
+    else if (hand.editing())
+        setChosen(hand.editing());
+    else
+        setChosen(more ? added_ - 1 : std::min(chosen_.value_or(added_ - 1), added_ - 1));
     showHead(hand);
     const int last = model_->rowCount() - 1;
     if (last >= 0) {
@@ -96,11 +110,20 @@ void OrderSlip::showHead(const OrderInHand& hand) {
     customer_->setText(hand.customer.empty() ? tr("walk-in") : text(hand.customer));
 }
 
-std::optional<std::size_t> OrderSlip::chosenLine() const {
-    if (added_ == 0) return std::nullopt;
-    const int row = list_->currentIndex().row();
-    if (row < 0 || row >= static_cast<int>(added_)) return added_ - 1;
-    return static_cast<std::size_t>(row);
+void OrderSlip::setChosen(std::optional<std::size_t> line) {
+    chosen_ = line;
+    model_->setChosen(line);
+}
+
+void OrderSlip::choose(int by) {
+    if (!chosen_) return;
+    const int last = static_cast<int>(added_) - 1;
+    const int row = std::clamp(static_cast<int>(*chosen_) + by, 0, last);
+    setChosen(static_cast<std::size_t>(row));
+    if (model_->rowCount() > static_cast<int>(added_)) // what is typed stays the current one
+        list_->scrollTo(model_->index(row, 0));
+    else
+        list_->setCurrentIndex(model_->index(row, 0));
 }
 
 ListRows OrderSlip::lines() const {

@@ -30,7 +30,9 @@ public:
     OrderSlip(Session& session, const SlipActions& actions, QWidget* parent = nullptr);
     void show(const OrderInHand& hand, const std::optional<SlipLine>& pending);
     /// The line that Change and Remove act on; none if there is none.
-    std::optional<std::size_t> chosenLine() const;
+    std::optional<std::size_t> chosenLine() const { return chosen_; }
+    /// Chooses the line so many further down.
+    void choose(int by);
     QListView& list() { return *list_; }
     /// What stands on the slip.
     ListRows lines() const;
@@ -38,6 +40,7 @@ public:
 private:
     void buildView(const SlipActions& actions);
     QWidget* buildButtons(const SlipActions& actions);
+    void setChosen(std::optional<std::size_t> line);
     void showHead(const OrderInHand& hand);
     void showPrice();
     void buildBreakdown();
@@ -53,6 +56,7 @@ private:
     QWidget* breakdownBox_ = nullptr;
     std::array<Amount, 4> breakdown_{}; ///< width, cutting, quantity, least price
     std::size_t added_ = 0;
+    std::optional<std::size_t> chosen_;
 };
 
 } // namespace riband::ui

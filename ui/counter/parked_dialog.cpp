@@ -40,6 +40,8 @@ QString rowOf(const store::Order& order, const shop::Shop& shop) {
 ParkedDialog::ParkedDialog(Session& session, std::optional<store::OrderId> last, QWidget* parent)
     : QDialog{parent}, session_{session}, list_{new QListWidget} {
     setWindowTitle(tr("Parked and quoted orders"));
+    setWhatsThis(tr("Orders that were set aside or quoted. Enter takes one up again: its number stays, and "
+                    "what is here is looked at anew."));
     auto* save = new QAction{tr("Save the list"), this};
     save->setShortcut(Qt::CTRL | Qt::Key_E);
     connect(save, &QAction::triggered, this, &ParkedDialog::saveShownList);

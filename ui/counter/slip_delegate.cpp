@@ -20,8 +20,8 @@ void words(QPainter& painter, const QRect& area, const QString& text, const QFon
     painter.drawText(area, align, QFontMetrics{font}.elidedText(text, Qt::ElideRight, area.width()));
 }
 
-void paintFrame(QPainter& painter, const QStyleOptionViewItem& option, bool open, const Look& look) {
-    const bool chosen = (option.state & QStyle::State_Selected) && (option.state & QStyle::State_HasFocus);
+void paintFrame(QPainter& painter, const QStyleOptionViewItem& option, bool open, bool chosen,
+                const Look& look) {
     if (!open && !chosen) return;
     painter.setPen(QPen{open ? look.cool : look.ink2, open ? 2.0 : 1.0});
     painter.setBrush(look.card);
@@ -38,7 +38,7 @@ void SlipDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
         index.data(SlipModel::StateRole).toInt() != static_cast<int>(SlipModel::LineState::Added);
     painter->save();
     painter->setRenderHint(QPainter::Antialiasing);
-    paintFrame(*painter, option, open, look);
+    paintFrame(*painter, option, open, index.data(SlipModel::ChosenRole).toBool(), look);
     const QRect inside = option.rect.adjusted(Inset, 8, -Inset, -8);
     const QRect upper{inside.left(), inside.top(), inside.width(), 22};
     const QFont strong = Look::font(15, QFont::DemiBold);

@@ -20,6 +20,12 @@ void SlipModel::setLines(const OrderInHand& hand, const std::optional<SlipLine>&
     endResetModel();
 }
 
+void SlipModel::setChosen(std::optional<std::size_t> line) {
+    if (line == chosen_) return;
+    chosen_ = line;
+    if (!rows_.empty()) emit dataChanged(index(0), index(rowCount() - 1), {ChosenRole});
+}
+
 int SlipModel::rowCount(const QModelIndex& parent) const {
     return parent.isValid() ? 0 : static_cast<int>(rows_.size());
 }
@@ -46,6 +52,8 @@ QVariant SlipModel::data(const QModelIndex& index, int role) const {
         return shown(row.line.price.net, currency_);
     case StateRole:
         return static_cast<int>(row.state);
+    case ChosenRole:
+        return rows_.size() > 1 && chosen_ == static_cast<std::size_t>(index.row());
     case Qt::DisplayRole:
     case Qt::AccessibleTextRole:
         return tr("%1 × %2: %3", "quantity, belt, amount")

@@ -24,6 +24,8 @@ constexpr int MostWords = 200;
 
 WhyDialog::WhyDialog(QWidget* parent) : QDialog{parent}, keys_{new QListWidget}, words_{new QLineEdit} {
     setWindowTitle(tr("Why another way?"));
+    setWhatsThis(tr("Why the piece is cut that was not suggested: a digit is enough. It is kept with the "
+                    "order, and tells the owner what the suggestions don't know yet."));
     setMinimumWidth(460);
     int digit = 0;
     for (const store::OverrideKey key : allKeys) {

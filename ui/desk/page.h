@@ -21,6 +21,9 @@ public:
     virtual void refresh() = 0;
     /// Something typed while no text field had the focus; a page without a field for it ignores it.
     virtual void typed(const QString&) {}
+    /// There is a field for a belt that may be filled now: a belt found by its measures goes there.
+    virtual bool wantsBelt() const { return false; }
+    virtual void takeBelt(const QString&) {}
     /// What waits on this page, shown on its tab; 0 shows nothing.
     virtual int waiting() const { return 0; }
 

@@ -1,5 +1,6 @@
 #include "ui/desk/paper_tray.h"
 
+#include "core/shop/delivery_time.h"
 #include "ui/desk/print.h"
 #include "ui/papers/purchase_paper.h"
 #include "ui/words/tr.h"
@@ -71,6 +72,8 @@ OrderPaper PaperTray::orderPaper(store::OrderId id) const {
     OrderPaper paper{store::Orders{session_.shop().connection}.at(id), {}};
     for (const auto& line : paper.order.lines)
         paper.designations.push_back(store::Catalogue{session_.shop().connection}.at(line.belt).designation);
+    if (paper.order.state == store::OrderState::Quoted)
+        paper.deliveryDays = shop::deliveryDays(session_.shop(), paper.order);
     return paper;
 }
 

@@ -40,6 +40,10 @@ DriveDialog::DriveDialog(Session& session, QWidget* parent)
                                                                                         "warn")},
       notes_{wrapped("remark")}, belts_{new DriveBeltsModel{this}}, table_{new QTableView} {
     setWindowTitle(tr("Drive"));
+    setWhatsThis(tr("Two pulleys and the distance between their shafts, and what they have to carry: the "
+                    "belts that fit stand at the right, what is here first. One figure may stay open. Enter "
+                    "puts the chosen belt on the Counter's line. The belt maker's data decides what a drive "
+                    "really carries."));
     setObjectName(QStringLiteral("drive"));
     buildActions();
     form_->setFixedWidth(formWidth);

@@ -26,6 +26,7 @@ public:
     void setRank(Rank rank);
     /// Written on the button only, for a key that someone else listens to.
     void setShownKey(const QKeySequence& key);
+    const QKeySequence& shownKey() const { return key_; }
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;
 

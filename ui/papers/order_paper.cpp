@@ -113,7 +113,25 @@ Block partRow(const Amount& part, const Currency& currency) {
             }};
 }
 
-Block lineBlock(const store::OrderLine& line, const QString& designation, const store::PriceRules& rules) {
+/// What a customer who is quoted a price asks next.
+QString waitWords(const OrderPaper& paper, std::size_t line) {
+    if (line >= paper.deliveryDays.size()) return {};
+    const int days = paper.deliveryDays[line];
+    return days > 0 ? PaperWords::tr("not here; delivery takes about %n days", nullptr, days)
+                    : PaperWords::tr("can be cut today");
+}
+
+Block waitRow(const QString& words) {
+    return {19, [=](QPainter& painter, const QRectF& area) {
+                painter.setFont(paperFont(12));
+                painter.setPen(Look::paper().ink2);
+                paintFitted(painter, area.adjusted(24, 0, -moneyRoom, 0), Qt::AlignLeft | Qt::AlignVCenter,
+                            words);
+            }};
+}
+
+Block lineBlock(const store::OrderLine& line, const QString& designation, const store::PriceRules& rules,
+                const QString& wait) {
     const QString what =
         PaperWords::tr("%1 × %2, %3").arg(line.quantity).arg(designation, shown(line.extent));
     const Money price = rules.pricesIncludeTax ? line.price.total : line.price.net;
@@ -124,6 +142,7 @@ Block lineBlock(const store::OrderLine& line, const QString& designation, const 
     if (parts.size() > 1)
         for (const Amount& part : parts)
             rows.push_back(partRow(part, rules.currency));
+    if (!wait.isEmpty()) rows.push_back(waitRow(wait));
     rows.push_back(ruleRow(.4));
     return stacked(std::move(rows));
 }
@@ -188,7 +207,7 @@ int paintOrder(QPagedPaintDevice& device, const OrderPaper& paper, const store::
         const auto& line = paper.order.lines[i];
         const QString designation =
             i < paper.designations.size() ? text(paper.designations[i]) : text(line.said);
-        blocks.push_back(lineBlock(line, designation, shop.prices));
+        blocks.push_back(lineBlock(line, designation, shop.prices, waitWords(paper, i)));
     }
     blocks.push_back(totalsBlock(paper, shop.prices, width));
     if (!paper.order.note.empty()) blocks.push_back(wordsBlock(text(paper.order.note), width));

@@ -58,6 +58,7 @@ int paintLabels(QPagedPaintDevice& device, const std::vector<Label>& labels, con
 struct OrderPaper {
     store::Order order;
     std::vector<std::string> designations; ///< one a line
+    std::vector<int> deliveryDays{};       ///< one a line of a quote, 0: it is here; else empty
 };
 int paintOrder(QPagedPaintDevice& device, const OrderPaper& paper, const store::ShopSettings& shop);
 

@@ -31,6 +31,9 @@ AgeingDialog::AgeingDialog(Session& session, QWidget* parent)
                                                                                                   {},
                                                                                                   "gain")} {
     setWindowTitle(tr("What ages, and what is not worth its place"));
+    setWhatsThis(tr("What passes its shelf life, and what is worth less than its place costs. Each line says "
+                    "what could still be sold of it. An inspection that finds a piece sound lengthens its "
+                    "life; the rest is cut into ready belts or scrapped."));
     buildView();
     if (session_.reaches(store::Role::Owner)) model_->setCurrency(session_.currency());
     table_->setColumnHidden(AgeingModel::CostColumn, !session_.reaches(store::Role::Owner));

@@ -45,6 +45,8 @@ ExpectedDialog::ExpectedDialog(Session& session, QWidget* parent)
                                                              tr("Belts"), tr("Still to come"), tr("Costs")})},
       sum_{label({}, "strong")}, said_{label({}, "gain")} {
     setWindowTitle(tr("Expected deliveries"));
+    setWhatsThis(tr("What was ordered and hasn't come yet, by the day it is due. Goods in takes these up; "
+                    "what won't come any more is ended here."));
     buildView();
     look();
 }

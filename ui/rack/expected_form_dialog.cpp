@@ -35,6 +35,8 @@ ExpectedFormDialog::ExpectedFormDialog(Session& session, std::optional<store::Ex
                         {tr("Belt"), tr("How many"), tr("Width"), tr("Cost of each"), tr("Has come")})},
       sum_{label({}, "strong")}, fault_{label({}, "warn")}, wrong_{new FieldWords} {
     setWindowTitle(before_ ? tr("Change an expected delivery") : tr("Expect a delivery"));
+    setWhatsThis(tr("From whom it comes, when, and what. Goods in offers the delivery then and fills in its "
+                    "lines."));
     buildView();
     connect(form_, &GoodsLineForm::edited, this, &ExpectedFormDialog::check);
     connect(table_, &QTableWidget::currentCellChanged, this, &ExpectedFormDialog::check);

@@ -161,6 +161,9 @@ FamilyDialog::FamilyDialog(const shop::Family& family, store::PieceId chosen,
     : QDialog{parent} {
     setWindowTitle(
         tr("All that became of %1, %2").arg(text(family.pieces.front().piece.code), text(family.belt)));
+    setWhatsThis(tr("From which sleeve the piece is, and what became of that, to scale: a band for each act, "
+                    "with belts, remnants and what was lost. The line below says that nothing is missing, to "
+                    "the micrometre."));
     auto* view = new FamilyView;
     view->show(family, chosen, people);
     auto* area = new QScrollArea;

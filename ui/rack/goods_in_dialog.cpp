@@ -36,6 +36,10 @@ GoodsInDialog::GoodsInDialog(Session& session, QWidget* parent)
       form_{new GoodsLineForm{session}}, lines_{new GoodsLinesModel{session.currency(), this}},
       table_{new QTableView}, sum_{label({}, "strong")}, done_{label({}, "gain")}, wrong_{new FieldWords} {
     setWindowTitle(tr("Goods in"));
+    setWhatsThis(tr("Everything that came off one lorry: type or scan a belt, then how many and how wide, "
+                    "Enter adds the line. A maker's code that nobody knows yet asks for its belt once. "
+                    "Freight is divided by what the lines cost. Nothing is booked before the key for all of "
+                    "it, and then all or nothing; the labels come out at once."));
     buildView();
     fillExpected();
     connect(form_, &GoodsLineForm::edited, this, &GoodsInDialog::check);

@@ -5,13 +5,16 @@
 #include "core/shop/kept.h"
 #include "core/shop/limits.h"
 #include "core/shop/place_advice.h"
+#include "ui/desk/completion.h"
 #include "ui/desk/field_words.h"
 #include "ui/desk/labels.h"
 #include "ui/rack/rack_words.h"
+#include "ui/which/which_dialog.h"
 #include "ui/words/entry_words.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
+#include <QAction>
 #include <QComboBox>
 #include <QCompleter>
 #include <QFormLayout>
@@ -56,7 +59,23 @@ GoodsLineForm::GoodsLineForm(Session& session, For what, QWidget* parent)
         connect(field, &QLineEdit::textChanged, this, &GoodsLineForm::check);
     connect(width_, &QLineEdit::editingFinished, this, &GoodsLineForm::advise);
     connect(kind_, &QComboBox::currentIndexChanged, this, &GoodsLineForm::advise);
+    auto* which = new QAction{tr("Which belt is this?"), this};
+    which->setShortcut(Qt::CTRL | Qt::Key_W);
+    connect(which, &QAction::triggered, this, &GoodsLineForm::identify);
+    addAction(which);
     understand();
+}
+
+/// A sleeve without a label, or with one that can't be read: its belt is measured.
+void GoodsLineForm::identify() {
+    if (!which_) {
+        which_ = new WhichDialog{session_, this};
+        connect(which_, &WhichDialog::taken, this, [this](const MeasuredBelt& measured) {
+            belt_->setText(beltWords(measured));
+            belt_->setFocus();
+        });
+    }
+    which_->bringFor(tr("the line", "of a delivery"));
 }
 
 void GoodsLineForm::watchFields() {
@@ -99,7 +118,7 @@ void GoodsLineForm::addRow(QFormLayout& form, const QString& name, QWidget* fiel
 }
 
 void GoodsLineForm::buildView(For what) {
-    belt_->setPlaceholderText(tr("type it, or scan its label"));
+    belt_->setPlaceholderText(tr("type it, scan its label, or Ctrl+W: measure it"));
     made_->setPlaceholderText(tr("day, if known"));
     labelled_->setPlaceholderText(tr("if not what was measured"));
     setFocusProxy(belt_);
@@ -108,7 +127,7 @@ void GoodsLineForm::buildView(For what) {
          {cutting::PieceKind::Sleeve, cutting::PieceKind::Remnant, cutting::PieceKind::Ready})
         kind_->addItem(say(kind), static_cast<int>(kind));
     session_.attempt([&] {
-        place_->setCompleter(new QCompleter{shownPlaces(session_.shop().connection), place_});
+        offerBelow(*place_, new QCompleter{shownPlaces(session_.shop().connection), place_});
     });
     understood_->setWordWrap(true);
     advice_->setWordWrap(true);

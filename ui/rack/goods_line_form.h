@@ -15,6 +15,7 @@ class QSpinBox;
 namespace riband::ui {
 
 class FieldWords;
+class WhichDialog;
 
 /// One line of a delivery: so many like sleeves of one belt, typed, scanned off the supplier's label, or
 /// both.
@@ -41,6 +42,7 @@ private:
     void buildView(For what);
     void addRow(QFormLayout& form, const QString& name, QWidget* field, const char* object);
     void understand();
+    void identify();
     void scanned(const shop::KnownCode& known, const QString& code);
     void advise();
     void check();
@@ -56,6 +58,7 @@ private:
     QComboBox* kind_;
     QLabel *understood_, *advice_;
     FieldWords* wrong_;
+    WhichDialog* which_ = nullptr; ///< made when it is first wanted
     std::optional<belt::Belt> known_;
     QString code_; ///< of the supplier, that the line is tied to
 };

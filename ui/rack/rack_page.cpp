@@ -206,6 +206,11 @@ void RackPage::typed(const QString& words) {
     words_->insert(words);
 }
 
+void RackPage::takeBelt(const QString& belt) {
+    words_->setText(belt);
+    words_->setFocus();
+}
+
 void RackPage::filter(const QString& words) {
     const std::vector<std::string> wanted = searchWordsOf(words);
     std::optional<std::vector<store::PieceId>> pieces;

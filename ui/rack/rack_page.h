@@ -26,6 +26,8 @@ public:
     QString help() const override;
     void refresh() override;
     void typed(const QString& text) override;
+    bool wantsBelt() const override { return true; }
+    void takeBelt(const QString& belt) override;
     void showPiece(store::PieceId piece);
     /// Every piece shows what it is worth, as far as there is a table.
     bool weighed() const;

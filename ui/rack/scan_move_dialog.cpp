@@ -32,6 +32,8 @@ ScanMoveDialog::ScanMoveDialog(Session& session, std::optional<store::PieceId> f
     : QDialog{parent}, session_{session}, scan_{new QLineEdit}, in_hand_{label({}, "total")},
       asks_{label({}, "head")}, advice_{label({}, "remark")}, list_{new QListWidget} {
     setWindowTitle(tr("Move pieces"));
+    setWhatsThis(tr("Scan a piece, then the place it goes to, and so on; each pair is booked at once. Scan "
+                    "the place first, and every piece behind it goes there."));
     setMinimumSize(640, 560);
     buildView();
     if (first) session_.attempt([&] { hand_ = {store::Pieces{session_.shop().connection}.at(*first)}; });

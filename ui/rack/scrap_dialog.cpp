@@ -24,6 +24,8 @@ ScrapDialog::ScrapDialog(const store::StockPiece& piece, QWidget* parent)
       grams_{new QLineEdit}, reason_{new QComboBox}, wrong_{new FieldWords} {
     using store::ScrapReason;
     setWindowTitle(tr("Scrap %1").arg(text(piece.code)));
+    setWhatsThis(tr("How much of the piece is thrown away, and why. What it weighs is kept for the recycler; "
+                    "the rest of the piece stays on the rack."));
     for (const auto reason :
          {ScrapReason::Damaged, ScrapReason::Aged, ScrapReason::Stub, ScrapReason::Miscut})
         reason_->addItem(say(reason), static_cast<int>(reason));

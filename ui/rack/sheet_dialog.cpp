@@ -60,6 +60,10 @@ SheetDialog::SheetDialog(Session& session, For what, QWidget* parent)
       rows_{list(tr("Rows"), {tr("Line"), tr("What would be taken in, or why not")})},
       verdict_{label({}, "strong")}, progress_{new QProgressBar} {
     setWindowTitle(what == For::Stock ? tr("Take over a stock") : tr("A delivery from a file"));
+    setWhatsThis(
+        tr("Say for each column of the file what it holds; the rows below show at once what would be "
+           "taken in, and which rows are wrong and why. All or nothing is taken: while a row is "
+           "wrong nothing is, so mend it in the file and choose that again."));
     buildView();
     connect(path_, &QLineEdit::returnPressed, this, [this] { load(path_->text().trimmed()); });
     connect(unit_, &QComboBox::currentIndexChanged, this, &SheetDialog::read);

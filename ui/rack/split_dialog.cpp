@@ -19,6 +19,9 @@ SplitDialog::SplitDialog(const store::StockPiece& piece, Extent stub, QWidget* p
     : QDialog{parent}, piece_{piece}, stub_{stub}, apart_{new QLineEdit},
       place_{new QLineEdit{text(piece.place)}}, stays_{label({}, "remark")}, wrong_{new FieldWords} {
     setWindowTitle(tr("Divide %1").arg(text(piece.code)));
+    setWhatsThis(
+        tr("One piece becomes two, each with a code and a label of its own, and both together are as "
+           "wide as it was: not a micrometre is lost in the book."));
     setMinimumWidth(460);
     auto* form = new QFormLayout;
     const auto row = [&](const QString& name, QWidget* field, const char* object) {

@@ -39,6 +39,8 @@ MovementsDialog::MovementsDialog(Session& session, const QString& name, const st
     const store::Catalogue catalogue{session.shop().connection};
     const store::People people{session.shop().connection};
     setWindowTitle(tr("Behind %1").arg(name));
+    setWhatsThis(tr("Every movement of width behind the figure, newest first, with the piece, the order and "
+                    "who acted. Their sum is the figure."));
     auto* table = new QTableWidget{static_cast<int>(movements.size()), 5};
     table->setHorizontalHeaderLabels({tr("Day"), tr("What"), tr("Person"), tr("Belt"), tr("From and to")});
     table->setAccessibleName(tr("Movements"));

@@ -88,9 +88,10 @@ void AdvicePart::buildView() {
     for (Entry* entry : {mounting_, interest_, holding_})
         connect(entry, &QLineEdit::textEdited, this, &SettingsPart::edited);
     auto* words =
-        label(tr("What the suggestion at the counter goes by. Try it out plays 400 orders, as they are to "
+        label(tr("What the suggestion at the counter goes by. Try it out plays %1 orders, as they are to "
                  "be expected of the busiest belt, by the settings as they are and as they stand here. "
-                 "Which belts may be cut before anybody asks is set with each belt."),
+                 "Which belts may be cut before anybody asks is set with each belt.")
+                  .arg(shop::trialOrders),
               "remark");
     words->setWordWrap(true);
     auto* usual = new QHBoxLayout;

@@ -46,14 +46,17 @@ BeltDialog::BeltDialog(const store::StockedBelt& belt, Session& session, QWidget
                         [this](const auto& typed) { return readListed(typed, belt_.unit).has_value(); },
                         tr("Type the widths with spaces between them, for example 20 30 50.")}},
       body_{new QLineEdit{text(belt.body)}}, cord_{new QLineEdit{text(belt.cord)}}, days_{new QSpinBox},
-      preCut_{new QComboBox}, trial_{new TrialView{session, *this, [this]() -> std::optional<TrialView::Ask> {
-                                                       if (!isRight()) return std::nullopt;
-                                                       return
-                                                           [proposed = this->belt()](const shop::Shop& shop) {
-                                                               return shop::trialOf(shop, proposed);
-                                                           };
-                                                   }}} {
+      preCut_{new QComboBox}, wrong_{label({}, "danger")},
+      trial_{new TrialView{session, *this, [this]() -> std::optional<TrialView::Ask> {
+                               if (!demandRight()) return std::nullopt;
+                               return [proposed = this->belt()](const shop::Shop& shop) {
+                                   return shop::trialOf(shop, proposed);
+                               };
+                           }}} {
     setWindowTitle(text(belt.designation));
+    setWhatsThis(
+        tr("How the sleeves of this belt come, what a belt costs, and which widths are usual. Trying "
+           "it out plays the belt's expected orders by the entry as it is and as it stands here."));
     setMinimumWidth(640);
     buildView();
 }
@@ -83,17 +86,19 @@ void BeltDialog::buildView() {
     preCut_->setAccessibleName(tr("Cut before it is asked for"));
     form->addRow(tr("Cut &before it is asked for"), preCut_);
     auto* buttons = new QDialogButtonBox{QDialogButtonBox::Save | QDialogButtonBox::Cancel};
-    save_ = buttons->button(QDialogButtonBox::Save);
-    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    connect(buttons, &QDialogButtonBox::accepted, this, &BeltDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    wrong_->setWordWrap(true);
     for (Entry* entry : {price_, sleeve_, cost_, listed_})
-        connect(entry, &QLineEdit::textChanged, this, [this] { save_->setEnabled(isRight()); });
+        connect(entry, &QLineEdit::textChanged, wrong_, &QLabel::clear);
     auto* column = new QVBoxLayout{this};
     column->setSpacing(3 * step);
     column->addLayout(form);
+    column->addWidget(wrong_);
     auto* words =
-        label(tr("Try it out plays 400 orders, as they are to be expected of this belt, with it as it is and "
-                 "as it stands here."),
+        label(tr("Try it out plays %1 orders, as they are to be expected of this belt, with it as it is and "
+                 "as it stands here.")
+                  .arg(shop::trialOrders),
               "remark");
     words->setWordWrap(true);
     column->addWidget(words);
@@ -102,8 +107,14 @@ void BeltDialog::buildView() {
     column->addWidget(buttons);
 }
 
-bool BeltDialog::isRight() const {
-    return price_->isRight() && sleeve_->isRight() && cost_->isRight() && listed_->isRight();
+/// Says what is wrong, if anything is.
+bool BeltDialog::demandRight() {
+    wrong_->setText(Entry::firstWrong(*this));
+    return wrong_->text().isEmpty();
+}
+
+void BeltDialog::accept() {
+    if (demandRight()) QDialog::accept();
 }
 
 store::StockedBelt BeltDialog::belt() const {

@@ -6,8 +6,8 @@
 #include <QDialog>
 
 class QComboBox;
+class QLabel;
 class QLineEdit;
-class QPushButton;
 class QSpinBox;
 
 namespace riband::ui {
@@ -21,10 +21,11 @@ class BeltDialog final : public QDialog {
 public:
     BeltDialog(const store::StockedBelt& belt, Session& session, QWidget* parent = nullptr);
     store::StockedBelt belt() const;
+    void accept() override;
 
 private:
     void buildView();
-    bool isRight() const;
+    bool demandRight();
     Session& session_;
     store::StockedBelt belt_;
     Currency currency_;
@@ -32,8 +33,8 @@ private:
     QLineEdit *body_, *cord_;
     QSpinBox* days_;
     QComboBox* preCut_;
+    QLabel* wrong_;
     TrialView* trial_;
-    QPushButton* save_ = nullptr;
 };
 
 } // namespace riband::ui

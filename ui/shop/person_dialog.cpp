@@ -22,6 +22,9 @@ PersonDialog::PersonDialog(const store::Person& person, bool isNew, QWidget* par
       unlock_{new QCheckBox{tr("&Unlock: ask for no number")}}, gone_{
                                                                     new QCheckBox{tr("Has &left the shop")}} {
     setWindowTitle(isNew ? tr("New person") : text(person.initials));
+    setWhatsThis(tr("Initials, name, and what the person does here. A clerk sees no cost; a stock manager "
+                    "books, counts and scraps; the owner sees everything. A lock is a number that is asked "
+                    "for."));
     setMinimumWidth(440);
     buildView(isNew);
 }

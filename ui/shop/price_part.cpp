@@ -1,6 +1,8 @@
 #include "ui/shop/price_part.h"
 
+#include "core/measure/currency.h"
 #include "core/measure/text.h"
+#include "core/shop/limits.h"
 #include "ui/shop/entry.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
@@ -46,10 +48,13 @@ std::string printSteps(const std::vector<store::QuantityStep>& steps) {
     return printed;
 }
 
-PricePart::PricePart(QWidget* parent)
-    : SettingsPart{parent}, charge_{new Entry{tr("&Cutting charge"),
-                                              [this](const auto& typed) { return readsMoney(typed); },
-                                              tr("Type an amount, for example 2.50.")}},
+PricePart::PricePart(Session& session, QWidget* parent)
+    : SettingsPart{parent}, session_{session},
+      currency_{new Entry{tr("C&urrency"), [this](const auto&) { return typedCurrency().has_value(); },
+                          tr("Type its three letters (ISO 4217), for example EUR. The amounts that are kept "
+                             "already stay as they are, so one with other decimals needs a new shop.")}},
+      charge_{new Entry{tr("&Cutting charge"), [this](const auto& typed) { return readsMoney(typed); },
+                        tr("Type an amount, for example 2.50.")}},
       minimum_{new Entry{tr("&Least price of a line"),
                          [this](const auto& typed) { return readsMoney(typed); },
                          tr("Type an amount, for example 6.00.")}},
@@ -67,28 +72,38 @@ void PricePart::buildView() {
     round_->setAccessibleName(tr("Round a total to"));
     steps_->setPlaceholderText(tr("for example 5: 2.5, 10: 5"));
     auto* form = new QFormLayout{this};
+    currency_->addTo(*form);
     charge_->addTo(*form, tr("a belt"));
     minimum_->addTo(*form);
     steps_->addTo(*form, tr("from so many belts: percent"));
     tax_->addTo(*form, tr("percent"));
     form->addRow(QString{}, included_);
     form->addRow(tr("&Round a total to (smallest coins)"), round_);
-    for (Entry* entry : {charge_, minimum_, tax_, steps_})
+    for (Entry* entry : {currency_, charge_, minimum_, tax_, steps_})
         connect(entry, &QLineEdit::textEdited, this, &SettingsPart::edited);
     connect(round_, &QSpinBox::valueChanged, this, &SettingsPart::edited);
     connect(included_, &QCheckBox::toggled, this, &SettingsPart::edited);
 }
 
 bool PricePart::readsMoney(const std::string& typed) const {
-    const auto read = readMoney(typed, currency_);
+    const auto read = readMoney(typed, typedCurrency().value_or(kept_));
     return read && read->inMinor() >= 0;
+}
+
+std::optional<Currency> PricePart::typedCurrency() const {
+    const auto named = currencyNamed(currency_->typed());
+    if (!named || *named == kept_) return named;
+    const bool fits = !hasAmounts_ || named->decimals() == kept_.decimals();
+    return fits ? named : std::nullopt;
 }
 
 void PricePart::show(const store::ShopSettings& settings) {
     const store::PriceRules& rules = settings.prices;
-    currency_ = rules.currency;
-    charge_->setText(shown(rules.cuttingCharge, currency_));
-    minimum_->setText(shown(rules.minimumLine, currency_));
+    kept_ = rules.currency;
+    session_.attempt([&] { hasAmounts_ = shop::hasAmounts(session_.shop()); });
+    currency_->setText(text(std::string{kept_.code()}));
+    charge_->setText(shown(rules.cuttingCharge, kept_));
+    minimum_->setText(shown(rules.minimumLine, kept_));
     tax_->setText(text(printPercent(rules.tax)));
     steps_->setText(text(printSteps(rules.steps)));
     round_->setValue(static_cast<int>(rules.roundTotalTo));
@@ -96,11 +111,12 @@ void PricePart::show(const store::ShopSettings& settings) {
 }
 
 bool PricePart::write(store::ShopSettings& settings) const {
-    for (const Entry* entry : {charge_, minimum_, tax_, steps_})
+    for (const Entry* entry : {currency_, charge_, minimum_, tax_, steps_})
         if (!entry->isRight()) return false;
     store::PriceRules& rules = settings.prices;
-    rules.cuttingCharge = *readMoney(charge_->typed(), currency_);
-    rules.minimumLine = *readMoney(minimum_->typed(), currency_);
+    rules.currency = *typedCurrency();
+    rules.cuttingCharge = *readMoney(charge_->typed(), rules.currency);
+    rules.minimumLine = *readMoney(minimum_->typed(), rules.currency);
     rules.tax = *readsShare(tax_->typed());
     rules.steps = *readSteps(steps_->typed());
     rules.roundTotalTo = round_->value();

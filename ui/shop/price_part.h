@@ -1,5 +1,6 @@
 #pragma once
 
+#include "ui/desk/session.h"
 #include "ui/shop/settings_part.h"
 
 #include <optional>
@@ -15,7 +16,7 @@ class Entry;
 class PricePart final : public SettingsPart {
     Q_OBJECT
 public:
-    explicit PricePart(QWidget* parent = nullptr);
+    explicit PricePart(Session& session, QWidget* parent = nullptr);
     QString title() const override { return tr("Prices"); }
     void show(const store::ShopSettings& settings) override;
     bool write(store::ShopSettings& settings) const override;
@@ -23,8 +24,12 @@ public:
 private:
     void buildView();
     bool readsMoney(const std::string& typed) const;
-    Currency currency_{"EUR", 2};
-    Entry *charge_, *minimum_, *tax_, *steps_;
+    /// What is typed, if the shop may go over to it.
+    std::optional<Currency> typedCurrency() const;
+    Session& session_;
+    Currency kept_{"EUR", 2};
+    bool hasAmounts_ = true; ///< the decimals stay then
+    Entry *currency_, *charge_, *minimum_, *tax_, *steps_;
     QSpinBox* round_;
     QCheckBox* included_;
 };

@@ -54,9 +54,9 @@ void ShopPage::addPart(const QString& title, QWidget* part, Fills fills) {
 }
 
 void ShopPage::buildParts() {
-    for (SettingsPart* part :
-         std::initializer_list<SettingsPart*>{new NamePart, new LabelsPart, new PricePart, new RulesPart,
-                                              new AdvicePart{session_}, new CountPart, new CutterPart}) {
+    for (SettingsPart* part : std::initializer_list<SettingsPart*>{
+             new NamePart, new LabelsPart, new PricePart{session_}, new RulesPart, new AdvicePart{session_},
+             new CountPart, new CutterPart}) {
         settings_.push_back(part);
         addPart(part->title(), part, dynamic_cast<CutterPart*>(part) ? Fills::All : Fills::Top);
         connect(part, &SettingsPart::edited, this, [this] { setEdited(true); });

@@ -9,9 +9,14 @@
 
 #include <QAction>
 #include <QHBoxLayout>
+#include <QHeaderView>
 #include <QLocale>
 #include <QProgressBar>
+#include <QTableWidget>
 #include <QVBoxLayout>
+
+#include <array>
+#include <cmath>
 
 namespace riband::ui {
 
@@ -35,23 +40,39 @@ Tried play(const TrialView::Ask& ask, const shop::Shop& shop, const foresight::W
     return tried;
 }
 
-QString figuresLine(const QString& head, store::PreCut preCut, const shop::TrialFigures& figures) {
-    const auto number = [](double value) { return QLocale().toString(value, 'f', 2); };
-    return TrialView::tr("%1 (cut before it is asked for: %2): %3 % wasted, %4 mountings an order, "
-                         "%5 remnants and %6 ready belts there")
-        .arg(head, say(preCut), number(figures.waste), number(figures.mountingsPerOrder),
-             number(figures.remnants), number(figures.ready));
+QString number(double value) { return QLocale().toString(value, 'f', 2); }
+
+/// With its sign: a minus that is as long as a plus.
+QString difference(double value) {
+    const QString shown = number(std::abs(value));
+    if (shown == number(0)) return shown;
+    return (value < 0 ? QStringLiteral("−") : QStringLiteral("+")) + shown;
+}
+
+QString verdict(const shop::TrialOutcome& outcome) {
+    const QString less = number(std::abs(outcome.lessWaste)), margin = number(outcome.margin);
+    if (!outcome.tells())
+        return TrialView::tr("The runs don't tell which of both wastes less (%1 points, ± %2).")
+            .arg(less, margin);
+    return outcome.lessWaste > 0
+               ? TrialView::tr("As it stands here less is wasted: %1 points, ± %2.").arg(less, margin)
+               : TrialView::tr("As it stands here more is wasted: %1 points, ± %2.").arg(less, margin);
+}
+
+using Row = std::array<double, 4>;
+
+Row rowOf(const shop::TrialFigures& figures) {
+    return {figures.waste, figures.mountingsPerOrder, figures.remnants, figures.ready};
 }
 
 } // namespace
 
 TrialView::TrialView(Session& session, QWidget& form, std::function<std::optional<Ask>()> asks)
     : session_{session}, asks_{std::move(asks)}, work_{new LongWork{session, this}},
-      progress_{new QProgressBar}, outcome_{label({}, "strong")} {
+      progress_{new QProgressBar}, figures_{new QTableWidget{3, 4}}, outcome_{label({}, "strong")} {
     const auto act = [&](const QString& name, const QKeySequence& key, void (TrialView::*does)()) {
         auto* action = new QAction{name, this};
         action->setShortcut(key);
-        action->setShortcutContext(Qt::WidgetWithChildrenShortcut);
         connect(action, &QAction::triggered, this, does);
         form.addAction(action);
         return action;
@@ -63,6 +84,7 @@ TrialView::TrialView(Session& session, QWidget& form, std::function<std::optiona
     progress_->setAccessibleName(tr("Progress"));
     progress_->setVisible(false);
     outcome_->setWordWrap(true);
+    buildTable();
     connect(work_, &LongWork::progress, progress_, &QProgressBar::setValue);
     connect(work_, &LongWork::ended, this, &TrialView::end);
     auto* buttons = new QHBoxLayout;
@@ -76,6 +98,23 @@ TrialView::TrialView(Session& session, QWidget& form, std::function<std::optiona
     column->addLayout(buttons);
     column->addWidget(progress_);
     column->addWidget(outcome_);
+    column->addWidget(figures_);
+}
+
+void TrialView::buildTable() {
+    figures_->setAccessibleName(tr("What it comes to"));
+    figures_->setHorizontalHeaderLabels(
+        {tr("Wasted, %"), tr("Mountings an order"), tr("Remnants there"), tr("Ready belts there")});
+    figures_->setVerticalHeaderLabels({tr("As it is"), tr("As it stands here"), tr("Difference")});
+    figures_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    figures_->setSelectionMode(QAbstractItemView::NoSelection);
+    figures_->setFocusPolicy(Qt::NoFocus); // all of it can be seen
+    figures_->setShowGrid(false);
+    figures_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    figures_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    figures_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    figures_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    figures_->setVisible(false);
 }
 
 bool TrialView::trying() const { return work_->running(); }
@@ -89,6 +128,7 @@ void TrialView::tryOut() {
     halt_->setEnabled(true);
     progress_->setVisible(true);
     outcome_->clear();
+    figures_->setVisible(false);
     work_->start(
         [ask = *ask](const shop::Shop& shop, const foresight::Work& work) { return play(ask, shop, work); },
         [this](const Tried& tried) {
@@ -111,10 +151,24 @@ void TrialView::end() {
 }
 
 void TrialView::show(const shop::Trial& trial, const shop::TrialOutcome& outcome) {
-    outcome_->setText(QStringList{tr("%1, %n orders", nullptr, outcome.now.orders).arg(text(trial.belt)),
-                                  figuresLine(tr("As it is"), trial.preCutNow, outcome.now),
-                                  figuresLine(tr("As it stands here"), trial.preCutThen, outcome.then)}
-                          .join(QLatin1Char('\n')));
+    QStringList words{tr("%1, %n orders.", nullptr, outcome.now.orders).arg(text(trial.belt)),
+                      verdict(outcome)};
+    if (trial.preCutNow != trial.preCutThen)
+        words << tr("Cut before it is asked for: %1; as it stands here: %2.")
+                     .arg(say(trial.preCutNow), say(trial.preCutThen));
+    outcome_->setText(words.join(QLatin1Char(' ')));
+    const Row now = rowOf(outcome.now), then = rowOf(outcome.then);
+    for (std::size_t i = 0; i < now.size(); ++i) {
+        const QString cells[] = {number(now[i]), number(then[i]), difference(then[i] - now[i])};
+        for (int row = 0; row < 3; ++row) {
+            auto* cell = new QTableWidgetItem{cells[row]};
+            cell->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
+            figures_->setItem(row, static_cast<int>(i), cell);
+        }
+    }
+    figures_->setFixedHeight(figures_->horizontalHeader()->sizeHint().height() +
+                             figures_->verticalHeader()->length() + 2 * figures_->frameWidth());
+    figures_->setVisible(true);
 }
 
 } // namespace riband::ui

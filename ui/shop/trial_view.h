@@ -8,6 +8,7 @@
 class QAction;
 class QLabel;
 class QProgressBar;
+class QTableWidget;
 
 namespace riband::ui {
 
@@ -24,9 +25,11 @@ public:
     /// keys work anywhere on the form.
     TrialView(Session& session, QWidget& form, std::function<std::optional<Ask>()> asks);
     bool trying() const;
-    QString outcome() const;
+    QString outcome() const; ///< the sentence
+    const QTableWidget& figures() const { return *figures_; }
 
 private:
+    void buildTable();
     void tryOut();
     void stop();
     void end();
@@ -37,6 +40,7 @@ private:
     LongWork* work_;
     QAction *try_ = nullptr, *halt_ = nullptr;
     QProgressBar* progress_;
+    QTableWidget* figures_; ///< as it is, as it stands on the form, and what differs
     QLabel* outcome_;
 };
 

@@ -103,6 +103,14 @@ void TallyPage::typed(const QString& words) {
     count_->line().insert(words);
 }
 
+/// A piece without label is next: its belt is what the line asks for.
+bool TallyPage::wantsBelt() const { return !settling() && tally_.step() == Tally::Step::Piece; }
+
+void TallyPage::takeBelt(const QString& belt) {
+    count_->line().setText(belt);
+    count_->line().setFocus();
+}
+
 void TallyPage::showActions() {
     method_->setEnabled(!settling());
     start_->setEnabled(!settling() && !tally_.count());

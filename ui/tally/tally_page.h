@@ -26,6 +26,8 @@ public:
     QString help() const override;
     void refresh() override;
     void typed(const QString& text) override;
+    bool wantsBelt() const override;
+    void takeBelt(const QString& belt) override;
     int waiting() const override;
     store::Role least() const override { return store::Role::StockManager; }
     /// The one line of the page: codes that are scanned into it are counted, not opened.

@@ -1,9 +1,9 @@
 #include "ui/which/errors_dialog.h"
 
 #include "core/store/measuring.h"
+#include "ui/desk/field_words.h"
 #include "ui/desk/labels.h"
 #include "ui/look/look.h"
-#include "ui/look/sheet.h"
 #include "ui/which/measures.h"
 
 #include <QDialogButtonBox>
@@ -24,8 +24,8 @@ constexpr double most = 50; ///< mm: more would be no measuring
 QString shownFigure(double value) { return QLocale{}.toString(value, 'g', 5); }
 
 /// To the micrometre, as it is kept; nothing if it is no error at all.
-std::optional<double> errorIn(const QLineEdit& field) {
-    const auto figure = readFigure(field.text());
+std::optional<double> errorIn(const QString& typed) {
+    const auto figure = readFigure(typed);
     if (!figure || figure->error) return std::nullopt;
     const double value = std::round(figure->value * 1000) / 1000;
     if (value <= 0 || value > most) return std::nullopt;
@@ -35,10 +35,10 @@ std::optional<double> errorIn(const QLineEdit& field) {
 } // namespace
 
 ErrorsDialog::ErrorsDialog(Session& session, QWidget* parent)
-    : QDialog{parent}, session_{session}, buttons_{new QDialogButtonBox{QDialogButtonBox::Ok |
-                                                                        QDialogButtonBox::Cancel |
-                                                                        QDialogButtonBox::RestoreDefaults}} {
+    : QDialog{parent}, session_{session}, wrong_{new FieldWords} {
     setWindowTitle(tr("How well we measure"));
+    setWhatsThis(tr("How far calliper, rule and tape may be off in these hands, and what wear adds. Too "
+                    "small, and the right belt is ruled out; too large, and more belts remain in question."));
     belt::identify::Instruments now;
     session.attempt([&] { now = store::readMeasuring(session.shop().connection); });
     calliper_ = field(tr("Calliper"), "calliper", now.calliper);
@@ -54,16 +54,19 @@ ErrorsDialog::ErrorsDialog(Session& session, QWidget* parent)
     form->addRow(tr("&Rule ± mm"), rule_);
     form->addRow(tr("&Tape ± mm"), tape_);
     form->addRow(tr("A &worn belt adds ± mm"), worn_);
-    connect(buttons_, &QDialogButtonBox::accepted, this, &ErrorsDialog::accept);
-    connect(buttons_, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    QPushButton* usual = buttons_->button(QDialogButtonBox::RestoreDefaults);
+    auto* buttons = new QDialogButtonBox{QDialogButtonBox::Ok | QDialogButtonBox::Cancel |
+                                         QDialogButtonBox::RestoreDefaults};
+    connect(buttons, &QDialogButtonBox::accepted, this, &ErrorsDialog::accept);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    QPushButton* usual = buttons->button(QDialogButtonBox::RestoreDefaults);
     usual->setText(tr("As &usual"));
     connect(usual, &QPushButton::clicked, this, &ErrorsDialog::showUsual);
     auto* column = new QVBoxLayout{this};
     column->setSpacing(3 * step);
     column->addWidget(about);
     column->addLayout(form);
-    column->addWidget(buttons_);
+    column->addWidget(wrong_);
+    column->addWidget(buttons);
     setMinimumWidth(460);
 }
 
@@ -71,7 +74,7 @@ QLineEdit* ErrorsDialog::field(const QString& name, const char* object, double v
     auto* made = new QLineEdit{shownFigure(value)};
     made->setAccessibleName(name);
     made->setObjectName(QString::fromLatin1(object));
-    connect(made, &QLineEdit::textChanged, this, &ErrorsDialog::check);
+    wrong_->watch(*made, &ErrorsDialog::wrongError);
     return made;
 }
 
@@ -84,21 +87,21 @@ void ErrorsDialog::showUsual() {
 }
 
 std::optional<belt::identify::Instruments> ErrorsDialog::typed() const {
-    const auto calliper = errorIn(*calliper_), rule = errorIn(*rule_), tape = errorIn(*tape_),
-               worn = errorIn(*worn_);
+    const auto calliper = errorIn(calliper_->text()), rule = errorIn(rule_->text()),
+               tape = errorIn(tape_->text()), worn = errorIn(worn_->text());
     if (!calliper || !rule || !tape || !worn) return std::nullopt;
     return belt::identify::Instruments{*calliper, *rule, *tape, *worn};
 }
 
-void ErrorsDialog::check() {
-    for (QLineEdit* each : {calliper_, rule_, tape_, worn_})
-        setSheetProperty(*each, "wrong", errorIn(*each) ? QStringLiteral("false") : QStringLiteral("true"));
-    buttons_->button(QDialogButtonBox::Ok)->setEnabled(typed().has_value());
+QString ErrorsDialog::wrongError(const QString& typed) {
+    return errorIn(typed) ? QString{}
+                          : tr("Type an error in mm, for example %1: more than nothing, at most %2.")
+                                .arg(shownFigure(0.1), shownFigure(most));
 }
 
 void ErrorsDialog::accept() {
+    if (!wrong_->demand()) return;
     const auto measuring = typed();
-    if (!measuring) return;
     const bool kept = session_.attempt([&] {
         store::Transaction transaction{session_.shop().connection};
         store::writeMeasuring(session_.shop().connection, *measuring);

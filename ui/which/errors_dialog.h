@@ -5,10 +5,11 @@
 
 #include <QDialog>
 
-class QDialogButtonBox;
 class QLineEdit;
 
 namespace riband::ui {
+
+class FieldWords;
 
 /// How well the shop measures: the error of calliper, rule and tape, and what a worn belt adds. Kept in the
 /// shop's settings, for all who measure here.
@@ -21,12 +22,12 @@ public:
 private:
     QLineEdit* field(const QString& name, const char* object, double value);
     void showUsual();
-    void check();
+    static QString wrongError(const QString& typed);
     std::optional<belt::identify::Instruments> typed() const;
 
     Session& session_;
     QLineEdit *calliper_, *rule_, *tape_, *worn_;
-    QDialogButtonBox* buttons_;
+    FieldWords* wrong_;
 };
 
 } // namespace riband::ui

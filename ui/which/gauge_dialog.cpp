@@ -48,6 +48,8 @@ GaugeDialog::GaugeDialog(const belt::Tables& tables, const std::vector<std::stri
       outline_{new CardOutline}, view_{new GaugeView}, scroll_{new QScrollArea}, find_{new QLineEdit},
       about_{label({})} {
     setWindowTitle(tr("Gauge on the screen"));
+    setWhatsThis(tr("Hold the belt against the screen: teeth and pitch stand there at true size. Once for "
+                    "each screen its scale is set against a bank card."));
     setObjectName(QStringLiteral("gauge"));
     buildView();
     resize(gaugeSize);

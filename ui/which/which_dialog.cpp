@@ -36,6 +36,10 @@ WhichDialog::WhichDialog(Session& session, QWidget* parent)
       form_{new SampleForm{session.tables()}}, card_{new AnswerCard{session.tables()}},
       model_{new CandidatesModel{session.tables(), stock_, this}}, list_{new QListView} {
     setWindowTitle(tr("Which belt is this?"));
+    setWhatsThis(
+        tr("Choose the shape of the teeth, lay the belt flat and measure what you can, in any order; "
+           "each measure makes the answer surer. F3 goes to the measure that tells most. A figure "
+           "may have an error of its own, 100.1 ±0.3."));
     setObjectName(QStringLiteral("which"));
     buildView();
     connect(form_, &SampleForm::changed, this, &WhichDialog::ask);
@@ -103,10 +107,10 @@ QWidget* WhichDialog::buildKeys() {
     for (QAction* action : acts)
         row->addWidget(new KeyButton{action});
     row->addStretch();
-    compare_ = act(tr("Only compare"), Qt::CTRL | Qt::Key_Return, [this] { compare(); });
-    compare_->setShortcuts({Qt::CTRL | Qt::Key_Return, Qt::CTRL | Qt::Key_Enter});
-    row->addWidget(new KeyButton{compare_});
-    send_ = new KeyButton{tr("To the Counter"), {}, KeyButton::Rank::Likely};
+    otherwise_ = act({}, Qt::CTRL | Qt::Key_Return, [this] { sendOtherwise(); });
+    otherwise_->setShortcuts({Qt::CTRL | Qt::Key_Return, Qt::CTRL | Qt::Key_Enter});
+    row->addWidget(new KeyButton{otherwise_});
+    send_ = new KeyButton{{}, {}, KeyButton::Rank::Likely};
     send_->setShownKey(Qt::Key_Return);
     connect(send_, &QAbstractButton::clicked, this, &WhichDialog::send);
     row->addWidget(send_);
@@ -114,6 +118,20 @@ QWidget* WhichDialog::buildKeys() {
 }
 
 void WhichDialog::bring() {
+    elsewhere_ = false;
+    send_->setText(tr("To the Counter"));
+    otherwise_->setText(tr("Only compare"));
+    showNow();
+}
+
+void WhichDialog::bringFor(const QString& where) {
+    elsewhere_ = true;
+    send_->setText(tr("To %1", "the page it was called from").arg(where));
+    otherwise_->setText(tr("To the Counter"));
+    showNow();
+}
+
+void WhichDialog::showNow() {
     stock_.forget();
     identifier_->forgetSales();
     readErrors();
@@ -127,7 +145,7 @@ void WhichDialog::showNothing() {
     model_->clear();
     form_->setAsked(std::nullopt);
     send_->setEnabled(false);
-    compare_->setEnabled(false);
+    otherwise_->setEnabled(false);
     if (const QString wrong = form_->wrong(); !wrong.isEmpty())
         card_->showWords(
             tr("That is no figure"),
@@ -162,7 +180,7 @@ void WhichDialog::take(const Identifier::Shared& answer) {
     form_->setAsked(answer->found.next);
     card_->show(*answer);
     send_->setEnabled(chosen().has_value());
-    compare_->setEnabled(chosen().has_value());
+    otherwise_->setEnabled(chosen().has_value());
     if (entered_ && answer->found.settled) return send();
     entered_ = false; // the clerk should see that it is not settled
 }
@@ -193,16 +211,22 @@ void WhichDialog::send() {
     const auto measured = chosen();
     if (!measured) return;
     hide();
-    emit sent(*measured);
+    if (elsewhere_)
+        emit taken(*measured);
+    else
+        emit sent(*measured);
 }
 
-/// The line stays; the Counter says where it and the measures disagree.
-void WhichDialog::compare() {
+/// From the Counter its line stays, and it says where that and the measures disagree.
+void WhichDialog::sendOtherwise() {
     if (!isVisible() || identifier_->busy()) return;
     const auto measured = chosen();
     if (!measured) return;
     hide();
-    emit compared(*measured);
+    if (elsewhere_)
+        emit sent(*measured);
+    else
+        emit compared(*measured);
 }
 
 void WhichDialog::clear() {

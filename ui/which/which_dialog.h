@@ -17,15 +17,17 @@ class KeyButton;
 class SampleForm;
 
 /// Which belt is this? Opened over any page: what can be measured on the old belt at the left, what it may be
-/// at the right, while one types. Escape closes it: the Counter knows nothing of it, and what was typed stays
-/// until it is cleared.
+/// at the right, while one types. What is found goes to the Counter, or to the field it was called from.
+/// Escape closes it: nobody else knows of it, and what was typed stays until it is cleared.
 class WhichDialog final : public QDialog {
     Q_OBJECT
 public:
     explicit WhichDialog(Session& session, QWidget* parent = nullptr);
 
-    /// Shows it, with the stock and the sales of now.
+    /// Shows it, with the stock and the sales of now; what is found goes to the Counter.
     void bring();
+    /// The same, but what is found goes to where it was called from, "the Rack".
+    void bringFor(const QString& where);
     SampleForm& form() { return *form_; }
     /// Nothing while nothing is answered yet.
     const Identifier::Answer* answer() const { return answer_.get(); }
@@ -35,6 +37,8 @@ public:
     std::optional<MeasuredBelt> chosen() const;
 
 signals:
+    /// The chosen belt goes to where the helper was called from.
+    void taken(const riband::ui::MeasuredBelt& measured);
     /// The chosen belt goes onto the Counter's line.
     void sent(const riband::ui::MeasuredBelt& measured);
     /// The Counter's line stays, and is compared with the chosen belt.
@@ -45,6 +49,7 @@ protected:
 
 private:
     void buildView();
+    void showNow();
     QWidget* buildAnswer();
     QWidget* buildKeys();
     QAction* act(const QString& name, const QKeySequence& key, const std::function<void()>& does);
@@ -53,7 +58,7 @@ private:
     void showNothing();
     void choose(int by);
     void send();
-    void compare();
+    void sendOtherwise();
     void clear();
     void readErrors();
     void setErrors();
@@ -69,8 +74,9 @@ private:
     CandidatesModel* model_;
     QListView* list_;
     KeyButton* send_ = nullptr;
-    QAction* compare_ = nullptr;
-    bool entered_ = false; ///< Enter was pressed before the answer was there
+    QAction* otherwise_ = nullptr; ///< compares; if called from elsewhere, goes to the Counter all the same
+    bool elsewhere_ = false;       ///< not the Counter wants the belt
+    bool entered_ = false;         ///< Enter was pressed before the answer was there
 };
 
 } // namespace riband::ui

@@ -15,27 +15,41 @@ namespace riband::ui {
 
 namespace {
 
-/// The actions that can be reached now: those of the page and of what it shows in front.
-QList<QAction*> actionsOf(const Page& page) {
-    QList<QAction*> actions;
-    for (QAction* action : page.findChildren<QAction*>()) {
+using Key = QPair<QKeySequence, QString>;
+
+/// What can be pressed now: the actions of the place and of what it shows in front.
+QList<Key> keysIn(const QWidget& place) {
+    QList<Key> keys;
+    const auto add = [&](const QKeySequence& key, const QString& does) {
+        const Key found{key, QString{does}.remove('&')};
+        if (!key.isEmpty() && !does.isEmpty() && !keys.contains(found)) keys << found;
+    };
+    for (const QAction* action : place.findChildren<QAction*>()) {
         const auto* owner = qobject_cast<const QWidget*>(action->parent());
-        if (owner && owner->isVisible()) actions << action;
+        if (owner && owner->isVisible()) add(action->shortcut(), action->text());
     }
-    return actions;
+    for (const auto* button : place.findChildren<KeyButton*>())
+        if (button->isVisible()) add(button->shownKey(), button->text());
+    return keys;
 }
 
-QWidget* keysOf(const QList<QAction*>& actions) {
+QList<Key> keysOf(const QList<QAction*>& actions) {
+    QList<Key> keys;
+    for (const QAction* action : actions)
+        if (!action->shortcut().isEmpty())
+            keys << Key{action->shortcut(), QString{action->text()}.remove('&')};
+    return keys;
+}
+
+QWidget* listed(const QList<Key>& keys) {
     auto* box = new QWidget;
     auto* grid = new QGridLayout{box};
     grid->setContentsMargins(0, 0, 0, 0);
     grid->setHorizontalSpacing(6 * step);
     grid->setColumnStretch(1, 1);
-    int row = 0;
-    for (const QAction* action : actions) {
-        if (action->shortcut().isEmpty()) continue;
-        grid->addWidget(label(keyName(action->shortcut()), "strong"), row, 0);
-        grid->addWidget(label(QString{action->text()}.remove('&')), row++, 1);
+    for (int row = 0; row < keys.size(); ++row) {
+        grid->addWidget(label(keyName(keys[row].first), "strong"), row, 0);
+        grid->addWidget(label(keys[row].second), row, 1);
     }
     return box;
 }
@@ -44,18 +58,30 @@ QWidget* keysOf(const QList<QAction*>& actions) {
 
 HelpDialog::HelpDialog(const Page& page, const QList<QAction*>& everywhere, QWidget* parent)
     : QDialog{parent} {
-    setWindowTitle(tr("Help: %1").arg(page.title()));
+    build(page.title(), page.help(),
+          {{tr("On this page"), listed(keysIn(page))}, {tr("Everywhere"), listed(keysOf(everywhere))}});
+}
+
+HelpDialog::HelpDialog(QDialog& dialog) : QDialog{&dialog} {
+    QList<Key> keys = keysIn(dialog);
+    keys << Key{Qt::Key_Escape, tr("Back")};
+    build(dialog.windowTitle(), dialog.whatsThis(), {{tr("Here"), listed(keys)}});
+}
+
+void HelpDialog::build(const QString& title, const QString& said,
+                       const QList<QPair<QString, QWidget*>>& parts) {
+    setWindowTitle(tr("Help: %1").arg(title));
     resize(620, 640);
-    auto* words = label(page.help());
+    auto* words = label(said);
     words->setWordWrap(true);
     auto* inside = new QWidget;
     auto* column = new QVBoxLayout{inside};
     column->setSpacing(3 * step);
     column->addWidget(words);
-    column->addWidget(label(tr("On this page"), "part"));
-    column->addWidget(keysOf(actionsOf(page)));
-    column->addWidget(label(tr("Everywhere"), "part"));
-    column->addWidget(keysOf(everywhere));
+    for (const auto& [name, keys] : parts) {
+        column->addWidget(label(name, "part"));
+        column->addWidget(keys);
+    }
     column->addStretch();
     auto* scroll = new QScrollArea;
     scroll->setAccessibleName(windowTitle());

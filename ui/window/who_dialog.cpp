@@ -30,6 +30,9 @@ WhoDialog::WhoDialog(store::Connection& connection, store::PersonId now, QWidget
     : QDialog{parent}, connection_{connection}, people_{store::People{connection}.present()},
       list_{new QListWidget}, number_{new QLineEdit}, wrong_{label({}, "danger")} {
     setWindowTitle(tr("Who acts?"));
+    setWhatsThis(tr("Type the initials or choose them; who has a number is asked for it. All that is booked "
+                    "from then on carries this name, and stock, cost and figures are shown to those whose "
+                    "work they are."));
     setMinimumWidth(420);
     buildView(now);
     choose();

@@ -206,10 +206,17 @@ void Window::buildActions() {
     act(tr("Leave Riband"), Qt::CTRL | Qt::Key_Q, [this] { close(); });
 }
 
-/// The helper over any page; what it finds goes to the Counter.
+/// The helper over any page; what it finds goes into the page's field for a belt, or to the Counter.
 void Window::buildWhich() {
     which_ = new WhichDialog{session_, this};
-    act(tr("Which belt is this?"), Qt::CTRL | Qt::Key_W, [this] { which_->bring(); });
+    act(tr("Which belt is this?"), Qt::CTRL | Qt::Key_W, [this] {
+        if (current()->wantsBelt())
+            which_->bringFor(tr("the %1", "a page").arg(current()->title()));
+        else
+            which_->bring();
+    });
+    connect(which_, &WhichDialog::taken, this,
+            [this](const MeasuredBelt& measured) { current()->takeBelt(beltWords(measured)); });
     connect(which_, &WhichDialog::sent, this, [this](const MeasuredBelt& measured) {
         open(counter_);
         counter_->takeMeasured(measured);
@@ -312,6 +319,14 @@ void Window::showWho() {
 
 void Window::showHelp() { HelpDialog{*current(), actions(), this}.exec(); }
 
+/// While a dialog is open the window's own keys sleep: it explains itself.
+bool Window::showHelpOf(QWidget* front) {
+    auto* dialog = qobject_cast<QDialog*>(front);
+    if (!dialog || dialog->whatsThis().isEmpty()) return false;
+    HelpDialog{*dialog}.exec();
+    return true;
+}
+
 void Window::switchShade() {
     const Shade shade = Look::currentShade() == Shade::Dark ? Shade::Light : Shade::Dark;
     Look::apply(*qApp, shade);
@@ -335,6 +350,8 @@ bool Window::eventFilter(QObject* watched, QEvent* event) {
     if (event->type() != QEvent::KeyPress || !watched->isWidgetType()) return false;
     const auto* key = static_cast<QKeyEvent*>(event);
     const auto* widget = static_cast<const QWidget*>(watched);
+    if (key->key() == Qt::Key_F1 && key->modifiers() == Qt::NoModifier && widget->window() != this)
+        return showHelpOf(widget->window());
     if (widget->window() != this || !isWriting(*key) || takesText(QApplication::focusWidget())) return false;
     if (takesText(widget)) return false;
     current()->typed(key->text());

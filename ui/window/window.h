@@ -67,6 +67,7 @@ private:
     void showWho();
     void buildWhich();
     void showHelp();
+    bool showHelpOf(QWidget* front);
     void switchShade();
     void openOrder(store::OrderId order);
     void buildDrive();

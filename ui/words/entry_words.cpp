@@ -29,6 +29,12 @@ QString wrongExtent(const QString& typed, Unit unit, std::optional<Extent> most)
     return {};
 }
 
+QString wrongRest(const QString& typed, Unit unit, Extent most) {
+    const auto read = readExtent(typed.toStdString(), unit);
+    if (read && read->isNone()) return {};
+    return wrongExtent(typed, unit, most);
+}
+
 QString wrongAmount(const QString& typed, const Currency& currency, Money most) {
     const auto read = readMoney(typed.toStdString(), currency);
     const QString expected =

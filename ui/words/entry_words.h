@@ -12,6 +12,8 @@ namespace riband::ui {
 
 /// A width or ribs of more than nothing, and of no more than `most`.
 QString wrongExtent(const QString& typed, Unit unit, std::optional<Extent> most = std::nullopt);
+/// A width or ribs that were measured of what is left: nothing may be, but no more than `most`.
+QString wrongRest(const QString& typed, Unit unit, Extent most);
 /// An amount of money from nothing to `most`.
 QString wrongAmount(const QString& typed, const Currency& currency, Money most);
 /// A day; `last`: none after it.

@@ -1,15 +1,26 @@
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
+#include <QDir>
+#include <QFileInfo>
+
 namespace riband::ui {
 
 namespace {
+
+QString notThere(const QFileInfo& file) {
+    if (file.isDir()) return Words::tr("This is a folder. Name a file in it.");
+    if (!file.dir().exists())
+        return Words::tr("There is no folder %1. Make it first, or name another.")
+            .arg(QDir::toNativeSeparators(file.path()));
+    return Words::tr("There is no such file.");
+}
 
 QString cantOpen(const store::StoreError& error) {
     using Kind = store::StoreError::Kind;
     switch (error.kind()) {
     case Kind::Missing:
-        return Words::tr("There is no such file.");
+        return notThere(QFileInfo{text(error.path())});
     case Kind::NotAShop:
         return Words::tr("This is not a shop of Riband. The file was not changed.");
     case Kind::Newer:
@@ -18,8 +29,8 @@ QString cantOpen(const store::StoreError& error) {
             .arg(text(error.detail()));
     case Kind::Older:
         return Words::tr(
-            "An earlier Riband wrote this shop. Open it once in the window, which brings it up to date; "
-            "the file was not changed.");
+            "An earlier Riband wrote this shop. Open it once in the window or by a command that writes "
+            "(riband learn), which brings it up to date; the file was not changed.");
     case Kind::Corrupt:
         return Words::tr("The file is damaged (%1). It was not changed: restore the last backup.")
             .arg(text(error.detail()));

@@ -185,8 +185,23 @@ TEST_CASE("Other settings are tried on the same orders: without finishing more i
     CHECK(outcome->now.ready > 0);
     CHECK(outcome->then.ready == 0);
     CHECK(outcome->now.waste < outcome->then.waste);
+    CHECK(outcome->tells());
+    CHECK(outcome->lessWaste < -outcome->margin);
     CHECK(outcome->now.mountingsPerOrder < outcome->then.mountingsPerOrder);
     CHECK_FALSE(tryOut(*trial, [](double share) { return share < 0.1; }));
+}
+
+TEST_CASE("The same settings tried against themselves tell nothing", "[preview]") {
+    TestShop shop;
+    shop.piece(shop.h8m1200, mm(400));
+    shop.cutAll(shop.order(shop.h8m1200, mm(30), 1));
+    const auto trial = trialOf(shop.shop, store::Settings{shop.connection}.read());
+    REQUIRE(trial);
+    const auto outcome = tryOut(*trial, [](double) { return true; });
+    REQUIRE(outcome);
+    CHECK(outcome->now.waste == outcome->then.waste);
+    CHECK(outcome->lessWaste == 0);
+    CHECK_FALSE(outcome->tells());
 }
 
 TEST_CASE("Whether a belt is cut before it is asked for is tried before it is saved", "[preview]") {
@@ -255,6 +270,7 @@ TEST_CASE("Every setting of the advice changes what the trial run comes to", "[p
     REQUIRE(trial);
     const auto outcome = tryOut(*trial, [](double) { return true; });
     REQUIRE(outcome);
+    CHECK(outcome->margin > 0);
     const auto figures = [](const TrialFigures& of) {
         return std::vector{of.waste, of.mountingsPerOrder, of.remnants, of.ready};
     };

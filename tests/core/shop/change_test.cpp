@@ -67,6 +67,8 @@ TEST_CASE("Fewer than were cut: the surplus goes to the shelf and the order is r
     shop.cutAll(ordered);
     const Ordered changed = change(shop.shop, shop.lineOf(ordered.order).id, mm(30), 2);
     CHECK_FALSE(changed.ticket);
+    REQUIRE(changed.shelf.size() == 1); // to be labelled
+    CHECK(shop.at(changed.shelf.front()).extent == mm(30));
     CHECK(shop.at(ordered.order).state == OrderState::Ready);
     CHECK(shop.widthOn(Account::Ready) == 30'000);
     CHECK(shop.widthOn(Account::Sold) == 60'000);

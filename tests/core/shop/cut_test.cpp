@@ -257,6 +257,19 @@ TEST_CASE("After a miscut that leaves too little the order stands and misses bel
     CHECK(shop.disagreements().empty());
 }
 
+TEST_CASE("After a miscut nothing is planned for the shelf beside: nobody was asked", "[cut]") {
+    TestShop shop;
+    shop.remnant(shop.h8m1200, mm(64));
+    const store::TicketMounting before = shop.mountingOf(shop.order(shop.h8m1200, mm(25), 1));
+    const std::vector<std::int64_t> good(before.cuts.size(), 0);
+    const Replanned replanned = recordMiscut(shop.shop, {before.id, good, mm(2), mm(59), ""});
+    REQUIRE(replanned.ticket);
+    const store::TicketMounting again = shop.at(*replanned.ticket).mountings.front();
+    REQUIRE(again.cuts.size() == 1); // as it was ordered, 20 for the shelf would fill it up
+    CHECK(again.cuts.front().line);
+    CHECK(shop.disagreements().empty());
+}
+
 TEST_CASE("A miscut names belts of its mounting, and at least one that was not well cut", "[cut]") {
     ThreeFromASleeve t;
     const auto miscut = [&](std::vector<std::int64_t> good, Extent spoiled, Extent left) {

@@ -1,3 +1,4 @@
+#include "core/shop/delivery_time.h"
 #include "tests/core/shop/shop_fixture.h"
 
 namespace riband::shop {
@@ -219,6 +220,24 @@ TEST_CASE("A quoted or parked draft reserves nothing and comes back as it was", 
         checkRefused(shop, Why::WidthTaken, [&] { order(shop.shop, again, parked); });
         CHECK(shop.at(parked).state == OrderState::Parked);
     }
+    CHECK(shop.disagreements().empty());
+}
+
+TEST_CASE("A quote knows which of its lines are here, and how long the others take to come", "[order]") {
+    TestShop shop;
+    shop.piece(shop.h8m1200, mm(400));
+    const auto daysOf = [&](std::int64_t belts) {
+        const store::OrderId id = quote(shop.shop, {.lines = {TestShop::line(shop.h8m1200, mm(30), belts),
+                                                              TestShop::line(shop.t5x500, mm(25), 1)}});
+        return deliveryDays(shop.shop, shop.at(id));
+    };
+    const int usual = store::Settings{shop.connection}.read().buying.deliveryDays;
+    CHECK(daysOf(3) == std::vector{0, usual});
+    store::StockedBelt t5 = store::Catalogue{shop.connection}.find(shop.t5x500).value();
+    t5.deliveryDays = 12;
+    store::Catalogue{shop.connection}.change(t5);
+    CHECK(daysOf(20) == std::vector{usual, 12}); // 600 mm
+    CHECK(store::Tickets{shop.connection}.inState(store::TicketState::Open).empty());
     CHECK(shop.disagreements().empty());
 }
 

@@ -12,7 +12,9 @@
 #include "ui/window/toast.h"
 #include "ui/window/who_dialog.h"
 
+#include <QAbstractItemView>
 #include <QApplication>
+#include <QCompleter>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
@@ -252,6 +254,36 @@ TEST_CASE("A cord that the cutter is not made for is said before anything is ord
     desk.counter().line().clear();
     desk.type("AT5 500 25");
     CHECK_FALSE(shownWords(part<UnderstoodStrip>(desk)).contains("Do not cut"));
+}
+
+TEST_CASE("A known customer is offered below the name, and Enter still goes on", "[counter]") {
+    DeskShop shop;
+    store::Orders{shop.connection()}.customerNamed("Weirside Mill", "0123");
+    OrderInHand hand;
+    CustomerDialog dialog{shop.session(), hand};
+    dialog.show();
+    QLineEdit* name = nullptr;
+    for (auto* field : dialog.findChildren<QLineEdit*>())
+        if (field->accessibleName() == "Name") name = field;
+    REQUIRE(name != nullptr);
+    QWidget* list = name->completer()->popup();
+    SECTION("who typed it all presses Enter once") {
+        QTest::keyClicks(name, "weirside mill");
+        REQUIRE(list->isVisible());
+        QTest::keyClick(list, Qt::Key_Return); // the list has the keys
+        CHECK(dialog.result() == QDialog::Accepted);
+        dialog.writeTo(hand);
+        CHECK(hand.phone == "0123");
+    }
+    SECTION("who chose from the list goes on in the form") {
+        QTest::keyClicks(name, "weir");
+        QTest::keyClick(list, Qt::Key_Down);
+        QTest::keyClick(list, Qt::Key_Return);
+        CHECK(dialog.isVisible());
+        CHECK(name->text() == "Weirside Mill");
+        dialog.writeTo(hand);
+        CHECK(hand.phone == "0123");
+    }
 }
 
 TEST_CASE("An order can be wanted by a day, by a time of today, or both", "[counter]") {

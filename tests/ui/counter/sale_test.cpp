@@ -222,6 +222,37 @@ TEST_CASE("A line is changed in its place, and removed", "[counter]") {
     CHECK(desk.counter().order().lines()[0].line.quantity == 2);
 }
 
+TEST_CASE("The line that is changed or removed next is marked, and chosen by keys from the line",
+          "[counter]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    const auto marked = [&] {
+        std::vector<int> rows;
+        const auto* slip = desk.counter().findChild<SlipModel*>();
+        for (int row = 0; row < slip->rowCount(); ++row)
+            if (slip->index(row).data(SlipModel::ChosenRole).toBool()) rows.push_back(row);
+        return rows;
+    };
+    desk.type("2 x T10 1250 25");
+    desk.press(Qt::Key_Return);
+    CHECK(marked().empty()); // there is only one
+    desk.type("H8M 1200 30");
+    CHECK(marked() == std::vector{0}); // the second is not added yet
+    desk.press(Qt::Key_Return);
+    CHECK(marked() == std::vector{1});
+    desk.press(Qt::Key_Up, Qt::ControlModifier);
+    CHECK(marked() == std::vector{0});
+    CHECK(desk.counter().line().hasFocus());
+    desk.press(Qt::Key_Up, Qt::ControlModifier);
+    CHECK(marked() == std::vector{0});
+    desk.press(Qt::Key_F2);
+    CHECK(desk.counter().line().text() == "2 x T10 1250 25");
+    desk.press(Qt::Key_Escape);
+    desk.press(Qt::Key_Delete, Qt::ControlModifier);
+    REQUIRE(desk.counter().order().lines().size() == 1);
+    CHECK(desk.counter().order().lines().front().line.said == "H8M 1200 30");
+}
+
 TEST_CASE("The order's lines, the other ways and what is parked leave as CSV", "[counter]") {
     DeskShop shop;
     DeskWindow desk{shop};

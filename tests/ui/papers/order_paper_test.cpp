@@ -66,6 +66,11 @@ TEST_CASE("A quote calls itself one and says that nothing is reserved", "[order]
     const QString words = example::words(pdfOfOrder(paper));
     CHECK(says(words, "Quote N2B-4"));
     CHECK(says(words, "Nothing is reserved"));
+    CHECK_FALSE(says(words, "delivery"));
+    paper.deliveryDays = {5};
+    CHECK(says(example::words(pdfOfOrder(paper)), "not here; delivery takes about 5 days"));
+    paper.deliveryDays = {0};
+    CHECK(says(example::words(pdfOfOrder(paper)), "can be cut today"));
 }
 
 TEST_CASE("Sixty lines go on over the pages, each with its number, and the code can be scanned", "[order]") {

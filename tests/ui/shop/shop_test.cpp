@@ -9,6 +9,7 @@
 #include "ui/shop/price_part.h"
 #include "ui/shop/shafts_model.h"
 #include "ui/tally/tally_page.h"
+#include "ui/window/toast.h"
 
 #include <QAbstractItemModelTester>
 #include <QAction>
@@ -20,6 +21,7 @@
 #include <QLineEdit>
 #include <QListWidget>
 #include <QSpinBox>
+#include <QTableWidget>
 #include <QTest>
 
 namespace riband::ui {
@@ -65,6 +67,17 @@ TEST_CASE("What is saved on the Shop page is what the shop works by", "[shop]") 
         CHECK(rules.tax == Permille{200});
         REQUIRE(rules.steps.size() == 2);
         CHECK(rules.steps[0] == store::QuantityStep{5, Permille{25}});
+    }
+    SECTION("the currency, as long as the amounts keep their decimals") {
+        const auto saved = [&] { return store::Settings{shop.connection()}.read().prices; };
+        write(fieldNamed(page, "Currency"), "chf");
+        desk.press(Qt::Key_S, Qt::ControlModifier);
+        CHECK(saved().currency == Currency{"CHF", 2});
+        CHECK(saved().cuttingCharge == Money::minor(250));
+        write(fieldNamed(page, "Currency"), "JPY"); // no minor unit: 2.50 would be 250 yen
+        desk.press(Qt::Key_S, Qt::ControlModifier);
+        CHECK(saved().currency == Currency{"CHF", 2});
+        CHECK(desk.window().toast().words().contains("ISO 4217"));
     }
     SECTION("cutting rules: the next suggestion trims 3 mm") {
         write(fieldNamed(page, "Trim, lost at every mounting"), "3");
@@ -219,8 +232,16 @@ TEST_CASE("Whether a belt is cut before it is asked for is tried out where it is
     CHECK(QTest::qWaitFor([&] { return !trial->trying(); }, 300'000));
     INFO(trial->outcome().toStdString());
     CHECK(trial->outcome().startsWith("H8M 1200, "));
-    CHECK(trial->outcome().contains("As it is (cut before it is asked for: where trim is a large share)"));
-    CHECK(trial->outcome().contains("As it stands here (cut before it is asked for: never)"));
+    CHECK(trial->outcome().contains(
+        "Cut before it is asked for: where trim is a large share; as it stands here: never."));
+    CHECK(trial->outcome().contains("wast")); // which of both wastes less, or that it can't be told
+    CHECK(trial->figures().isVisible());
+    for (int column = 0; column < trial->figures().columnCount(); ++column) {
+        const auto figure = [&](int row) {
+            return trial->figures().item(row, column)->text().replace(u'−', u'-').toDouble();
+        };
+        CHECK(std::abs(figure(2) - (figure(1) - figure(0))) < 0.011); // each is rounded
+    }
     CHECK(store::Catalogue{shop.connection()}.at(belt.id).preCut == store::PreCut::WherePays);
 }
 

@@ -9,9 +9,12 @@
 #include <QAction>
 #include <QApplication>
 #include <QDir>
+#include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPixmap>
+#include <QTest>
+#include <QTimer>
 
 namespace riband::ui {
 
@@ -115,7 +118,24 @@ TEST_CASE("A long order, the Bench, the Rack and the Shop cut no words either", 
     }
 }
 
-TEST_CASE("Every dialog opens by its key and is drawn whole", "[window]") {
+/// All that F1 says while the dialog is open; nothing if it says nothing.
+QString helpOver(QDialog& dialog) {
+    QString said;
+    QTimer look;
+    look.setInterval(5);
+    QObject::connect(&look, &QTimer::timeout, &look, [&] {
+        auto* help = qobject_cast<QDialog*>(QApplication::activeModalWidget());
+        if (!help || help == &dialog) return;
+        for (const auto* words : help->findChildren<QLabel*>())
+            said += words->text() + QLatin1Char('\n');
+        help->reject();
+    });
+    look.start();
+    QTest::keyClick(&dialog, Qt::Key_F1);
+    return said;
+}
+
+TEST_CASE("Every dialog opens by its key, is drawn whole and explained by F1", "[window]") {
     DeskShop shop;
     DeskWindow desk{shop};
     const auto keep = [](const QString& name) {
@@ -126,6 +146,11 @@ TEST_CASE("Every dialog opens by its key and is drawn whole", "[window]") {
             for (const auto* button : dialog.findChildren<KeyButton*>()) {
                 INFO(button->text().toStdString());
                 CHECK(button->width() >= button->sizeHint().width());
+            }
+            if (name != QLatin1String("help")) {
+                INFO(name.toStdString());
+                CHECK_FALSE(dialog.whatsThis().isEmpty());
+                CHECK(helpOver(dialog).contains(dialog.whatsThis()));
             }
             dialog.reject();
         };
