@@ -159,7 +159,8 @@ private:
             store::TicketId{0}, "", std::nullopt, store::TicketState::Open, {}, {}, {}};
         const Promise promise = promiseOf(planned, unwritten, rules);
         planned.left = piece.extent - promise.width;
-        planned.restKept = planned.left >= rules.stub;
+        const bool promised = !promises_.on(piece.id).empty();
+        planned.restKept = planned.left >= (promised ? rules.stub : leastKept(rules, belt_.listed));
         promises_.add(promise);
         into_.mountings.push_back(std::move(planned));
     }

@@ -54,12 +54,16 @@ cutting::Piece asProblemPiece(const Offer& offer) {
             .born = offer.piece.born()};
 }
 
+Extent leastKept(const cutting::Rules& rules, const std::vector<Extent>& listed) {
+    if (listed.empty()) return rules.stub;
+    const Extent narrowest = *std::min_element(listed.begin(), listed.end());
+    return std::max(rules.stub, rules.trim + narrowest + rules.kerf + rules.reserve(narrowest));
+}
+
 std::shared_ptr<const cutting::Worth> usableWorth(const cutting::Rules& rules,
                                                   const std::vector<Extent>& listed) {
     if (listed.empty()) return cutting::Worth::plain(rules.stub);
-    const Extent narrowest = *std::min_element(listed.begin(), listed.end());
-    const Extent least = rules.trim + narrowest + rules.kerf + rules.reserve(narrowest);
-    return std::make_shared<UsableWorth>(std::max(least, rules.stub).count());
+    return std::make_shared<UsableWorth>(leastKept(rules, listed).count());
 }
 
 cutting::Problem problemOf(const store::StockedBelt& belt, const store::ShopSettings& settings,

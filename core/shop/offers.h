@@ -21,6 +21,9 @@ std::vector<Offer> offersOf(const std::vector<store::StockPiece>& pieces, const 
 /// A sleeve of which something is promised will be open anyway: it counts as a remnant.
 cutting::Piece asProblemPiece(const Offer& offer);
 
+/// The narrowest rest that goes back to the rack: it can be held again, and a listed width can be cut of it.
+Extent leastKept(const cutting::Rules& rules, const std::vector<Extent>& listed);
+
 /// What a width is good for in a running shop until sales tell more: all of it, or nothing where no listed
 /// width can ever be cut from it again (docs/mathematics.md).
 std::shared_ptr<const cutting::Worth> usableWorth(const cutting::Rules& rules,

@@ -161,6 +161,10 @@ Reason afterShelf(const Outlook& outlook, const Way& way, Reason reason) {
 
 } // namespace
 
+bool goesBack(const cutting::Problem& problem, Extent left) {
+    return left >= problem.rules.stub && !isDead(problem, left);
+}
+
 Reason reasonOf(const cutting::Problem& problem, const cutting::Plan& plan) {
     const Extent none = Extent::none(problem.rules.unit());
     if (!plan.unserved.empty()) return {Kind::Unserved, none, "", beltsMissing(plan), {}};

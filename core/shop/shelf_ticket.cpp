@@ -1,6 +1,7 @@
 #include "core/shop/shelf_ticket.h"
 
 #include "core/shop/demand.h"
+#include "core/shop/offers.h"
 #include "core/shop/promises.h"
 #include "core/shop/standing.h"
 #include "core/store/shelf_cuts.h"
@@ -12,7 +13,7 @@ namespace {
 using Why = Refusal::Why;
 
 store::TicketMounting mountingOf(const store::StockPiece& piece, Extent width, std::int64_t belts,
-                                 const cutting::Rules& rules) {
+                                 const cutting::Rules& rules, const std::vector<Extent>& listed) {
     const Extent used = rules.trim + (width + rules.kerf) * belts;
     if (used + rules.reserve(width) > piece.extent) refuse(Why::TooNarrow, piece.code);
     const Extent left = piece.extent - used;
@@ -23,13 +24,15 @@ store::TicketMounting mountingOf(const store::StockPiece& piece, Extent width, s
             .trim = rules.trim,
             .kerf = rules.kerf,
             .left = left,
-            .restKept = left >= rules.stub,
+            .restKept = left >= leastKept(rules, listed),
             .movement = std::nullopt};
 }
 
 void leaveOut(const Shop& shop, const store::TicketMounting& mounting) {
     const cutting::Rules rules = store::Settings{shop.connection}.read().rulesFor(mounting.trim.unit());
-    if (!store::ShelfCuts{shop.connection}.drop(mounting, rules.stub)) refuse(Why::NothingToCut, "");
+    const store::StockPiece piece = store::Pieces{shop.connection}.at(mounting.piece);
+    const Extent least = leastKept(rules, store::Catalogue{shop.connection}.at(piece.belt).listed);
+    if (!store::ShelfCuts{shop.connection}.drop(mounting, least)) refuse(Why::NothingToCut, "");
 }
 
 } // namespace
@@ -41,6 +44,7 @@ store::TicketId cutForShelf(const Shop& shop, store::PieceId id, Extent width, s
     if (piece.kind == cutting::PieceKind::Ready) refuse(Why::NothingToCut, piece.code);
     demandBelts(piece.extent.unit(), width, belts);
     const store::ShopSettings settings = store::Settings{shop.connection}.read();
+    const std::vector<Extent> listed = store::Catalogue{shop.connection}.at(piece.belt).listed;
     const std::string promised = Promises::read(shop, settings).codesOn(id);
     if (!promised.empty()) refuse(Why::PieceReserved, promised);
     const store::TicketId ticket = store::Tickets{shop.connection}.add(
@@ -49,7 +53,7 @@ store::TicketId cutForShelf(const Shop& shop, store::PieceId id, Extent width, s
          .order = std::nullopt,
          .state = store::TicketState::Open,
          .made = shop.now(),
-         .mountings = {mountingOf(piece, width, belts, settings.rulesFor(piece.extent.unit()))},
+         .mountings = {mountingOf(piece, width, belts, settings.rulesFor(piece.extent.unit()), listed)},
          .taken = {}});
     transaction.commit();
     return ticket;

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/shop/order.h"
 #include "ui/desk/session.h"
 
 #include <QDialog>

@@ -1,6 +1,6 @@
 #include "ui/counter/measured_belt.h"
 
-#include "ui/words/words.h"
+#include "ui/words/tr.h"
 
 namespace riband::ui {
 

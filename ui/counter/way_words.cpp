@@ -1,5 +1,6 @@
 #include "ui/counter/way_words.h"
 
+#include "core/shop/reason.h"
 #include "ui/drawing/pictures.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
@@ -68,18 +69,18 @@ QString pieceLines(const shop::Outlook& outlook, const cutting::Plan& plan) {
     return lines.join(Dot);
 }
 
-QString leaves(Extent left, const cutting::Rules& rules) {
+QString leaves(Extent left, const cutting::Problem& problem) {
     if (left.isNone()) return WayWords::tr("uses it up");
-    return left >= rules.stub ? WayWords::tr("leaves %1").arg(shown(left))
-                              : WayWords::tr("leaves a dead %1").arg(shown(left));
+    return shop::goesBack(problem, left) ? WayWords::tr("leaves %1").arg(shown(left))
+                                         : WayWords::tr("leaves a dead %1").arg(shown(left));
 }
 
 QString shortOf(const shop::Outlook& outlook, const shop::Way& way) {
     QStringList parts, ends;
     for (std::size_t i = 0; i < way.plan.mountings.size(); ++i) {
         const Extent left = way.left(i, outlook.problem.rules);
-        parts << leaves(left, outlook.problem.rules);
-        if (!left.isNone() && left < outlook.problem.rules.stub) ends << shownNumber(left);
+        parts << leaves(left, outlook.problem);
+        if (!left.isNone() && !shop::goesBack(outlook.problem, left)) ends << shownNumber(left);
     }
     if (ends.size() > 1 && ends.size() == parts.size())
         return WayWords::tr("dead ends: %1", "widths").arg(ends.join(QStringLiteral(", ")));

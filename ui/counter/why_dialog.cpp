@@ -32,7 +32,11 @@ WhyDialog::WhyDialog(QWidget* parent) : QDialog{parent}, keys_{new QListWidget},
         keys_->addItem(tr("%1  %2", "digit and reason").arg(++digit).arg(say(key)));
     }
     keys_->setCurrentRow(0);
+    keys_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    keys_->setFixedHeight(keys_->count() * keys_->sizeHintForRow(0) + 2 * keys_->frameWidth() + step);
     keys_->installEventFilter(this);
+    connect(keys_, &QListWidget::currentRowChanged, this, [this] { chosen_ = true; });
+    connect(words_, &QLineEdit::textEdited, this, &WhyDialog::ownWords);
     keys_->setAccessibleName(tr("Reason"));
     connect(keys_, &QListWidget::itemActivated, this, &QDialog::accept);
     words_->setMaxLength(MostWords);
@@ -57,6 +61,13 @@ bool WhyDialog::eventFilter(QObject* watched, QEvent* event) {
     if (row < 0 || row >= keys_->count()) return QDialog::eventFilter(watched, event);
     pick(row);
     return true;
+}
+
+/// Whoever writes words and has chosen no reason means none of the listed ones.
+void WhyDialog::ownWords() {
+    if (chosen_) return;
+    const QSignalBlocker quiet{keys_};
+    keys_->setCurrentRow(keys_->count() - 1);
 }
 
 void WhyDialog::pick(int row) {

@@ -22,8 +22,10 @@ protected:
 
 private:
     void pick(int row);
+    void ownWords();
     QListWidget* keys_;
     QLineEdit* words_;
+    bool chosen_ = false; ///< a reason was chosen by hand
 };
 
 } // namespace riband::ui

@@ -1,5 +1,6 @@
 #include "ui/drawing/pictures.h"
 
+#include "core/shop/reason.h"
 #include "ui/words/words.h"
 
 #include <QCoreApplication>
@@ -81,7 +82,7 @@ BandPicture pictureOf(const cutting::Problem& problem, const shop::Way& way, std
     for (const Belts& each : belts)
         drawing.belts(each.part, each.extent, each.count);
     const Extent left = way.left(number, problem.rules);
-    return drawing.rest(left, left >= problem.rules.stub);
+    return drawing.rest(left, shop::goesBack(problem, left));
 }
 
 BandPicture pictureOf(const shop::BenchMounting& shown) {
