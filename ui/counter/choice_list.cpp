@@ -4,12 +4,15 @@
 #include "ui/desk/scan_gap.h"
 #include "ui/drawing/tooth.h"
 #include "ui/look/key_button.h"
+#include "ui/look/look.h"
 #include "ui/look/sheet.h"
 
 #include <QGridLayout>
 #include <QKeyEvent>
 #include <QLabel>
+#include <QPainter>
 
+#include <algorithm>
 #include <memory>
 
 namespace riband::ui {
@@ -50,7 +53,7 @@ ChoiceList::ChoiceList(QWidget* parent)
     setProperty("takesKeys", true); // digits pick; the window leaves them here
     heading_->setWordWrap(true);
     auto* column = new QVBoxLayout{this};
-    column->setContentsMargins(0, 0, 0, 0);
+    column->setContentsMargins(2 * step, 0, 0, 0); // room for the mark of the focus
     column->setSpacing(2 * step);
     auto* head = new QHBoxLayout;
     head->addWidget(heading_, 1);
@@ -63,6 +66,7 @@ ChoiceList::ChoiceList(QWidget* parent)
 
 void ChoiceList::show(const Choices& choices) {
     choices_ = choices;
+    current_ = -1;
     while (QLayoutItem* item = buttons_->takeAt(0)) {
         if (QWidget* button = item->widget()) {
             button->hide(); // it may be this one that was pressed, so it goes later
@@ -75,7 +79,8 @@ void ChoiceList::show(const Choices& choices) {
     columns_ = columnsFor(choices);
     for (std::size_t i = 0; i < choices.choices.size(); ++i)
         addButton(i);
-    keys_->setText(choices.onlyByAlt ? tr("Alt and a digit") : tr("Enter and a digit, or Alt and the digit"));
+    keys_->setText(choices.onlyByAlt ? tr("Alt and a digit")
+                                     : tr("Enter, then a digit or an arrow; or Alt and the digit"));
     keys_->setVisible(!choices.choices.empty());
     setVisible(!choices.heading.isEmpty());
 }
@@ -124,9 +129,12 @@ void ChoiceList::keyPressEvent(QKeyEvent* event) {
         pick(static_cast<std::size_t>(key - Qt::Key_1));
     } else if (writes && key != Qt::Key_Space)
         emit typed(event->text());
-    else if ((key == Qt::Key_Return || key == Qt::Key_Enter) && choices_.choices.size() == 1)
-        pick(0);
-    else if (key == Qt::Key_Escape || key == Qt::Key_Backspace)
+    else if (moveBy(key))
+        update();
+    else if (key == Qt::Key_Return || key == Qt::Key_Enter) {
+        if (current_ >= 0 || choices_.choices.size() == 1)
+            pick(static_cast<std::size_t>(std::max(0, current_)));
+    } else if (key == Qt::Key_Escape || key == Qt::Key_Backspace)
         emit left();
     else
         QWidget::keyPressEvent(event);
@@ -134,7 +142,36 @@ void ChoiceList::keyPressEvent(QKeyEvent* event) {
 
 void ChoiceList::focusInEvent(QFocusEvent* event) {
     setAccessibleDescription(heading_->text());
+    current_ = -1;
+    update();
     QWidget::focusInEvent(event);
+}
+
+void ChoiceList::focusOutEvent(QFocusEvent* event) {
+    update();
+    QWidget::focusOutEvent(event);
+}
+
+bool ChoiceList::moveBy(int key) {
+    const int by = key == Qt::Key_Right || key == Qt::Key_Down ? 1
+                   : key == Qt::Key_Left || key == Qt::Key_Up  ? -1
+                                                               : 0;
+    if (by == 0 || choices_.choices.empty()) return false;
+    current_ = std::clamp(current_ + by, 0, static_cast<int>(choices_.choices.size()) - 1);
+    setAccessibleDescription(wordsOf(choices_.choices[static_cast<std::size_t>(current_)]));
+    return true;
+}
+
+/// Who has the keys must be seen: a bar beside the whole list, or a frame round what an arrow has chosen.
+void ChoiceList::paintEvent(QPaintEvent* event) {
+    QWidget::paintEvent(event);
+    if (!hasFocus()) return;
+    QPainter painter{this};
+    painter.setRenderHint(QPainter::Antialiasing);
+    const auto* cell = current_ < 0 ? nullptr : buttons_->itemAt(current_);
+    if (!cell) return painter.fillRect(0, 0, 3, height(), Look::current().cool);
+    painter.setPen(QPen{Look::current().cool, 2});
+    painter.drawRoundedRect(QRectF{cell->geometry()}.adjusted(-3, -3, 3, 3), 6, 6);
 }
 
 } // namespace riband::ui

@@ -9,7 +9,8 @@ class QLabel;
 
 namespace riband::ui {
 
-/// Shows what to pick from. With the focus a digit picks; Alt and the digit pick from anywhere on the page.
+/// Shows what to pick from. With the focus a digit picks, or an arrow and Enter; Alt and the digit pick from
+/// anywhere on the page.
 class ChoiceList final : public QWidget {
     Q_OBJECT
 public:
@@ -30,14 +31,18 @@ signals:
 protected:
     void keyPressEvent(QKeyEvent* event) override;
     void focusInEvent(QFocusEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
 
 private:
+    bool moveBy(int key);
     void addButton(std::size_t number);
     int columnsFor(const Choices& choices) const;
     Choices choices_;
     QLabel *heading_, *keys_;
     QGridLayout* buttons_;
     int columns_ = 1;
+    int current_ = -1; ///< chosen by an arrow; before one is pressed Enter picks nothing of several
     QString digit_;
     quint64 struck_ = 0; ///< when, by the window system; 0: it does not say
 };

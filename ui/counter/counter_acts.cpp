@@ -78,7 +78,7 @@ void CounterPage::start() {
     hand_.clear();
     toldUnpriced_ = false;
     dropEvidence();
-    line_->clear();
+    line_->setText({}); // unlike clear() nothing that Ctrl+Z would bring back: the order stands
     inquiry_.say({});
     showUnderstood();
     showAdvice();
@@ -99,12 +99,14 @@ void CounterPage::enter() {
 }
 
 void CounterPage::escape() {
+    session_.tell({});
     hand_.stopEditing(); // the line stays as it was; what comes next is another one
     line_->clear();
     showSlip();
 }
 
 void CounterPage::take(const Choice& choice) {
+    session_.tell({});
     switch (choice.does) {
     case Choice::Does::Say:
         line_->setText(choice.value);
@@ -145,7 +147,7 @@ bool CounterPage::addLine() {
     auto line = pending();
     if (!line || disagrees()) return false;
     hand_.put(std::move(*line));
-    line_->clear();
+    line_->setText({}); // it stands on the slip: Ctrl+Z must not order it twice
     showSlip();
     return true;
 }
@@ -204,6 +206,22 @@ void CounterPage::learnFrom(store::OrderId order) {
     });
 }
 
+/// "013-S (B2-1), 014-R (B2-1)": what the clerk fetches now.
+QString CounterPage::fromShelf(const store::Order& order) const {
+    const store::Ledger ledger{session_.shop().connection};
+    QStringList pieces;
+    for (const store::OrderLine& line : order.lines)
+        for (const store::RecordedMovement& recorded : ledger.ofLine(line.id))
+            for (const store::Posting& posting : recorded.movement.postings()) {
+                if (posting.account != store::Account::Ready || !posting.piece) continue;
+                const store::StockPiece piece = store::Pieces{session_.shop().connection}.at(*posting.piece);
+                pieces << (piece.place.empty()
+                               ? text(piece.code)
+                               : tr("%1 (%2)", "piece, place").arg(text(piece.code), text(piece.place)));
+            }
+    return pieces.join(QStringLiteral(", "));
+}
+
 void CounterPage::keepPapers(const shop::Ordered& done) {
     session_.attempt([&] {
         const store::Order order = store::Orders{session_.shop().connection}.at(done.order);
@@ -213,7 +231,9 @@ void CounterPage::keepPapers(const shop::Ordered& done) {
         const QString gave = gaveWay(done);
         if (!done.ticket) {
             PaperTray{session_}.order(done.order);
-            session_.tell(tr("Order %1: all from the shelf, nothing to cut.").arg(text(order.code)) + other);
+            session_.tell(tr("Order %1: nothing to cut. From the shelf: %2.", "order, codes and places")
+                              .arg(text(order.code), fromShelf(order)) +
+                          other);
             return;
         }
         const store::Ticket ticket = store::Tickets{session_.shop().connection}.at(*done.ticket);

@@ -120,6 +120,7 @@ private:
     using KeepAside = store::OrderId (*)(const shop::Shop&, const shop::Draft&,
                                          std::optional<store::OrderId>);
     std::optional<store::OrderId> keepAside(KeepAside keep);
+    QString fromShelf(const store::Order& order) const;
     void keepPapers(const shop::Ordered& done);
     void learnFrom(store::OrderId order);
     bool priced();

@@ -72,7 +72,7 @@ void CustomerDialog::buildView(const OrderInHand& hand) {
     due_->setPlaceholderText(tr("%1, or 16:00, or both").arg(text(printDate(session_.today()))));
     auto* completer = new QCompleter{names_, this};
     completer->setCaseSensitivity(Qt::CaseInsensitive);
-    completer->setCompletionMode(QCompleter::UnfilteredPopupCompletion);
+    completer->setFilterMode(Qt::MatchContains); // offers, and chooses none by itself
     offerBelow(*name_, completer);
     connect(completer, qOverload<const QString&>(&QCompleter::activated), this, [this](const QString& name) {
         for (const auto& customer : found_)

@@ -3,6 +3,7 @@
 namespace riband::ui {
 
 void OrderInHand::put(SlipLine line) {
+    if (!line.line.way) nowFrom(line.line.belt, line.source);
     if (editing_)
         lines_[*editing_] = std::move(line);
     else
@@ -12,8 +13,15 @@ void OrderInHand::put(SlipLine line) {
 
 void OrderInHand::remove(std::size_t index) {
     if (index >= lines_.size()) return;
+    nowFrom(lines_[index].line.belt, {}); // what stays is planned anew, and nobody has looked yet
     lines_.erase(lines_.begin() + static_cast<std::ptrdiff_t>(index));
     editing_.reset();
+}
+
+/// The lines of a belt are planned together, but for those whose way was chosen.
+void OrderInHand::nowFrom(const belt::Belt& belt, const std::string& source) {
+    for (SlipLine& line : lines_)
+        if (line.line.belt == belt && !line.line.way) line.source = source;
 }
 
 void OrderInHand::edit(std::size_t index) {

@@ -39,6 +39,7 @@ public:
     std::string insteadCode;
 
 private:
+    void nowFrom(const belt::Belt& belt, const std::string& source);
     std::vector<SlipLine> lines_;
     std::optional<std::size_t> editing_;
 };

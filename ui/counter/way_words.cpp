@@ -29,7 +29,7 @@ QString headlineOf(const shop::Outlook& outlook, const cutting::Plan& plan) {
     if (plan.mountings.empty()) return WayWords::tr("Not enough here");
     if (plan.mountings.size() > 1)
         return WayWords::tr("Cut from %n pieces", nullptr, static_cast<int>(plan.mountings.size()));
-    const cutting::Piece& piece = outlook.problem.pieces[plan.mountings.front().piece];
+    const store::StockPiece& piece = outlook.pieces[plan.mountings.front().piece];
     return piece.kind == cutting::PieceKind::Sleeve
                ? WayWords::tr("Cut the sleeve %1").arg(text(piece.code))
                : WayWords::tr("Cut the remnant %1").arg(text(piece.code));
@@ -46,10 +46,15 @@ QString daysHere(const store::StockPiece& piece, Date today) {
                     : WayWords::tr("on the rack %n days", nullptr, days);
 }
 
+/// Its width, and what of it other tickets are promised.
+QString freeOf(const shop::Outlook& outlook, std::size_t piece) {
+    const Extent free = outlook.problem.pieces[piece].extent, all = outlook.pieces[piece].extent;
+    return free == all ? shown(all) : WayWords::tr("%1 of %2 are free").arg(shown(free), shown(all));
+}
+
 QString pieceLine(const shop::Outlook& outlook, std::size_t piece) {
     const store::StockPiece& stock = outlook.pieces[piece];
-    return shown(outlook.problem.pieces[piece].extent) + Dot + placeOf(stock) + Dot +
-           daysHere(stock, outlook.today);
+    return freeOf(outlook, piece) + Dot + placeOf(stock) + Dot + daysHere(stock, outlook.today);
 }
 
 QString takenLine(const shop::Outlook& outlook, const cutting::Plan& plan) {
@@ -117,9 +122,27 @@ QString sourceOf(const shop::Outlook& outlook, const cutting::Plan& plan) {
     return parts.join(QStringLiteral(", "));
 }
 
-QString bandName(const shop::Outlook& outlook, std::size_t piece) {
-    const store::StockPiece& stock = outlook.pieces[piece];
-    return text(stock.code) + Dot + shown(outlook.problem.pieces[piece].extent) + Dot + placeOf(stock);
+QString counted(const std::map<Extent, std::int64_t>& belts) {
+    QStringList parts;
+    for (const auto& [extent, count] : belts)
+        parts << WayWords::tr("%1 × %2", "belts of a width").arg(count).arg(shownNumber(extent));
+    return parts.join(QStringLiteral(", "));
+}
+
+/// The bands of several pieces are too low for figures: they stand beside the name.
+QString bandName(const shop::Outlook& outlook, const shop::Way& way, std::size_t number) {
+    const cutting::Mounting& mounting = way.plan.mountings[number];
+    const store::StockPiece& stock = outlook.pieces[mounting.piece];
+    std::map<Extent, std::int64_t> belts, shelf;
+    for (const cutting::Cut& cut : mounting.cuts)
+        belts[outlook.problem.lines[cut.line].extent] += cut.count;
+    if (number < way.forShelf.size())
+        for (const Extent extent : way.forShelf[number])
+            ++shelf[extent];
+    QStringList parts{text(stock.code), freeOf(outlook, mounting.piece), placeOf(stock), counted(belts)};
+    if (!shelf.empty()) parts << WayWords::tr("%1 to the shelf").arg(counted(shelf));
+    parts << leaves(way.left(number, outlook.problem.rules), outlook.problem);
+    return parts.join(Dot);
 }
 
 } // namespace
@@ -166,7 +189,7 @@ ShownWay shownWay(const shop::Outlook& outlook, const shop::Way& way, const std:
     made.missing = missingOf(outlook, way.plan);
     for (std::size_t i = 0; i < way.plan.mountings.size(); ++i) {
         made.bands.push_back(pictureOf(outlook.problem, way, i));
-        made.bandNames.push_back(bandName(outlook, way.plan.mountings[i].piece));
+        made.bandNames.push_back(bandName(outlook, way, i));
     }
     return made;
 }

@@ -21,7 +21,7 @@ struct Columns {
 Columns columnsOf(const QRect& row) {
     const QRect inside = row.adjusted(Inset, 0, -Inset, 0);
     const int name = 92, piece = std::clamp(inside.width() / 5, 120, 200);
-    const int leaves = std::clamp(inside.width() / 4, 150, 260);
+    const int leaves = std::clamp(inside.width() * 3 / 10, 150, 420);
     int x = inside.left();
     Columns columns;
     const auto take = [&](int width) {

@@ -8,6 +8,17 @@
 
 namespace riband::ui {
 
+namespace {
+
+QString othersOf(const shop::Outlook& outlook, const shop::Way& way) {
+    QStringList codes;
+    for (std::size_t i = 1; i < way.plan.mountings.size(); ++i)
+        codes << text(outlook.pieces[way.plan.mountings[i].piece].code);
+    return codes.join(QStringLiteral(", "));
+}
+
+} // namespace
+
 WaysModel::Row WaysModel::rowOf(const shop::Outlook& outlook, const shop::Way& way,
                                 const std::optional<Currency>& costs) {
     const ShownWay shownAs = shownWay(outlook, way, costs);
@@ -20,8 +31,7 @@ WaysModel::Row WaysModel::rowOf(const shop::Outlook& outlook, const shop::Way& w
     row.name = text(piece.code);
     row.piece = say(piece.kind) + QLatin1Char(' ') + shown(outlook.problem.pieces[first].extent);
     if (!piece.place.empty()) row.piece += QStringLiteral(" · ") + text(piece.place);
-    if (way.plan.mountings.size() > 1)
-        row.piece = tr("and %n more", nullptr, static_cast<int>(way.plan.mountings.size()) - 1);
+    if (way.plan.mountings.size() > 1) row.piece = tr("with %1", "other pieces").arg(othersOf(outlook, way));
     row.band = shownAs.bands.front();
     if (!shownAs.shelf.isEmpty())
         row.leaves += QStringLiteral(" · ") + tr("%1 to the shelf").arg(shownAs.shelf);

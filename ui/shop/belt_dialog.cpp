@@ -64,6 +64,7 @@ BeltDialog::BeltDialog(const store::StockedBelt& belt, Session& session, QWidget
 void BeltDialog::buildView() {
     const bool ribs = belt_.unit == Unit::Rib;
     price_->setText(text(printWidthPrice(belt_.price, currency_)));
+    price_->selectAll();
     sleeve_->setText(shownNumber(belt_.newSleeve));
     cost_->setText(shown(belt_.sleeveCost, currency_));
     listed_->setText(shownListed(belt_.listed));

@@ -31,6 +31,7 @@ PersonDialog::PersonDialog(const store::Person& person, bool isNew, QWidget* par
 
 void PersonDialog::buildView(bool isNew) {
     initials_->setMaxLength(4);
+    initials_->selectAll();
     initials_->setAccessibleName(tr("Initials"));
     initials_->setObjectName(QStringLiteral("initials"));
     name_->setAccessibleName(tr("Name"));

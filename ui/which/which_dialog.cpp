@@ -114,21 +114,25 @@ QWidget* WhichDialog::buildKeys() {
     send_->setShownKey(Qt::Key_Return);
     connect(send_, &QAbstractButton::clicked, this, &WhichDialog::send);
     row->addWidget(send_);
+    goesTo({});
     return box;
 }
 
 void WhichDialog::bring() {
-    elsewhere_ = false;
-    send_->setText(tr("To the Counter"));
-    otherwise_->setText(tr("Only compare"));
+    goesTo({});
     showNow();
 }
 
 void WhichDialog::bringFor(const QString& where) {
-    elsewhere_ = true;
-    send_->setText(tr("To %1", "the page it was called from").arg(where));
-    otherwise_->setText(tr("To the Counter"));
+    goesTo(where);
     showNow();
+}
+
+/// Nowhere else: to the Counter.
+void WhichDialog::goesTo(const QString& where) {
+    elsewhere_ = !where.isEmpty();
+    send_->setText(elsewhere_ ? tr("To %1", "the page it was called from").arg(where) : tr("To the Counter"));
+    otherwise_->setText(elsewhere_ ? tr("To the Counter") : tr("Only compare"));
 }
 
 void WhichDialog::showNow() {

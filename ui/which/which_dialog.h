@@ -49,6 +49,7 @@ protected:
 
 private:
     void buildView();
+    void goesTo(const QString& where);
     void showNow();
     QWidget* buildAnswer();
     QWidget* buildKeys();

@@ -29,6 +29,7 @@ Toast::Toast(QWidget* room) : room_{room}, words_{label({}, "gain")} {
 QString Toast::words() const { return isHidden() ? QString{} : words_->text(); }
 
 void Toast::say(const QString& words, const char* role, int forMs) {
+    if (words.isEmpty()) return hide(); // what was said holds no more
     words_->setText(words);
     words_->setToolTip(words);
     setSheetProperty(*words_, "role", QString::fromLatin1(role));

@@ -1,6 +1,7 @@
 #include "tests/ui/desk_fixture.h"
 #include "ui/counter/advice.h"
 #include "ui/counter/counter_page.h"
+#include "ui/counter/slip_model.h"
 #include "ui/window/toast.h"
 
 #include <QApplication>
@@ -138,11 +139,17 @@ TEST_CASE("A belt without width is not ordered: the width is asked for", "[count
 TEST_CASE("A ready belt is sold without a ticket: there is nothing to cut", "[counter]") {
     DeskShop shop;
     DeskWindow desk{shop};
+    std::optional<store::StockPiece> belt;
+    for (const auto& piece : store::Pieces{shop.connection()}.all())
+        if (piece.kind == cutting::PieceKind::Ready) belt = piece;
     desk.type("PJ 1194 6");
     desk.press(Qt::Key_F9);
     const auto ready = shop.orders(store::OrderState::Ready);
     REQUIRE(ready.size() == 1);
     CHECK(ready.front().lines.front().extent == Extent{Ribs{6}});
+    const QString told = desk.window().toast().words();
+    REQUIRE(belt);
+    CHECK(told.contains(QString::fromStdString(belt->code + " (" + belt->place + ")"))); // to be fetched
 }
 
 TEST_CASE("What is not here is not ordered, but can be quoted", "[counter]") {
@@ -220,6 +227,37 @@ TEST_CASE("A line is changed in its place, and removed", "[counter]") {
     desk.press(Qt::Key_Delete, Qt::ControlModifier);
     REQUIRE(desk.counter().order().lines().size() == 1);
     CHECK(desk.counter().order().lines()[0].line.quantity == 2);
+}
+
+TEST_CASE("Ctrl+Z brings no line back that stands on the slip or is ordered", "[counter]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    desk.type("2 x T10 1250 25");
+    desk.press(Qt::Key_Return);
+    desk.press(Qt::Key_Z, Qt::ControlModifier);
+    CHECK(desk.counter().line().text().isEmpty());
+    desk.type("H8M 1200 30");
+    desk.press(Qt::Key_F9);
+    desk.press(Qt::Key_Z, Qt::ControlModifier);
+    CHECK(desk.counter().line().text().isEmpty());
+    CHECK(shop.orders(store::OrderState::Open).size() == 1);
+}
+
+TEST_CASE("Lines of a belt say where all of them are cut from now, not where the first would have been",
+          "[counter]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    const auto source = [&](std::size_t line) { return desk.counter().order().lines()[line].source; };
+    desk.type("H8M 1200 85");
+    desk.press(Qt::Key_Return);
+    const std::string alone = source(0);
+    CHECK(alone.find("remnant") != std::string::npos); // of 101 or 128.5
+    desk.type("3 x H8M 1200 85");
+    desk.press(Qt::Key_Return);
+    CHECK(source(0) != alone); // four of them: no remnant gives that
+    CHECK(source(0) == source(1));
+    desk.press(Qt::Key_Delete, Qt::ControlModifier);
+    CHECK(source(0).empty());
 }
 
 TEST_CASE("The line that is changed or removed next is marked, and chosen by keys from the line",
