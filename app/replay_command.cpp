@@ -4,6 +4,9 @@
 #include "app/options.h"
 #include "app/what_if_options.h"
 #include "core/measure/text.h"
+#include "core/shop/people.h"
+#include "ui/words/replay_words.h"
+#include "ui/words/report_words.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -31,7 +34,9 @@ Usage usage() {
           "KEY=VALUE"},
          {"seeds", Words::tr("Years that are drawn; 10 if not said."), "N"},
          {"from", Words::tr("history (the default) or outlook."), "WHERE", "history"},
-         {"profile", Words::tr("Only belts of this profile."), "NAME"}}};
+         {"profile", Words::tr("Only belts of this profile."), "NAME"},
+         {"person", Words::tr("The initials of who asks: only an owner sees costs (an owner)."),
+          "INITIALS"}}};
 }
 
 shop::ReplayTerms termsOf(const Options& options, const OpenShop& open) {
@@ -53,42 +58,28 @@ shop::ReplayTerms termsOf(const Options& options, const OpenShop& open) {
     return terms;
 }
 
-struct Column {
-    const char* name; ///< of the JSON field
-    const char* head;
-    shop::Estimate shop::ReplayFigures::*figure;
-    double times;
-    int places;
-};
-constexpr Column columns[] = {
-    {"yield_percent", QT_TRANSLATE_NOOP("Words", "yield %"), &shop::ReplayFigures::yield, 100, 2},
-    {"sleeves", QT_TRANSLATE_NOOP("Words", "sleeves"), &shop::ReplayFigures::sleeves, 1, 1},
-    {"mountings", QT_TRANSLATE_NOOP("Words", "mountings"), &shop::ReplayFigures::mountings, 1, 1},
-    {"lost_orders", QT_TRANSLATE_NOOP("Words", "lost orders"), &shop::ReplayFigures::lostOrders, 1, 1},
-    {"lost_mm", QT_TRANSLATE_NOOP("Words", "lost mm"), &shop::ReplayFigures::lost, 1, 0},
-    {"rubber_cost", QT_TRANSLATE_NOOP("Words", "rubber"), &shop::ReplayFigures::rubber, 1, 2},
-    {"sleeves_held", QT_TRANSLATE_NOOP("Words", "held"), &shop::ReplayFigures::stock, 1, 1},
-};
-
 double toPlaces(double value, int places) {
     const double tens = std::pow(10, places);
     return std::round(value * tens) / tens;
 }
 
-/// Money is played in minor units.
-double timesOf(const Column& column, const Currency& currency) {
-    const bool isMoney = column.figure == &shop::ReplayFigures::rubber;
-    return isMoney ? std::pow(10, -currency.decimals()) : column.times;
-}
-
 QJsonObject jsonOf(const shop::ReplayFigures& figures, const Currency& currency) {
     QJsonObject json;
-    for (const Column& column : columns) {
-        const shop::Estimate& figure = figures.*column.figure;
-        const double times = timesOf(column, currency);
-        json[QLatin1String(column.name)] = QJsonObject{{"mean", toPlaces(figure.mean * times, 3)},
-                                                       {"doubt", toPlaces(figure.doubt * times, 3)}};
+    for (const ui::ReplayLine& line : ui::replayLines()) {
+        const shop::Estimate& figure = figures.*line.figure;
+        const double times = ui::timesOf(line, currency);
+        json[QLatin1String(line.name)] = QJsonObject{{"mean", toPlaces(figure.mean * times, 3)},
+                                                     {"doubt", toPlaces(figure.doubt * times, 3)}};
     }
+    return json;
+}
+
+/// Better, worse, the same or untold, a word a figure.
+QJsonObject verdictsOf(const shop::Alternative& alternative) {
+    QJsonObject json;
+    for (const ui::ReplayLine& line : ui::replayLines())
+        json[QLatin1String(line.name)] =
+            QLatin1String(ui::verdictWord(line, alternative.difference.*line.figure));
     return json;
 }
 
@@ -96,27 +87,29 @@ QString nameOf(const shop::Alternative& alternative) {
     return alternative.what.name.empty() ? Words::tr("as it is") : ui::text(alternative.what.name);
 }
 
-void printTable(const shop::ReplayResult& result, const Currency& currency) {
-    QString head = QString{}.leftJustified(28);
-    for (const Column& column : columns)
-        head += Words::tr(column.head).rightJustified(16);
-    print(head);
+/// How it is, then each alternative: its differences, what they mean, and all of it in money.
+void printYears(const shop::ReplayResult& result, const Currency& currency) {
+    constexpr int nameRoom = 26, figureRoom = 24;
     for (const shop::Alternative& alternative : result.alternatives) {
         const bool isNow = &alternative == &result.alternatives.front();
-        QString line = nameOf(alternative).leftJustified(28, QLatin1Char(' '), true);
-        for (const Column& column : columns) {
+        print(nameOf(alternative) + QLatin1Char(':'));
+        for (const ui::ReplayLine& line : ui::replayLines()) {
             const shop::Estimate& figure =
-                (isNow ? alternative.figures : alternative.difference).*column.figure;
-            const double times = timesOf(column, currency);
-            const QString sign = !isNow && figure.mean > 0 ? QStringLiteral("+") : QString{};
-            line += (sign + QStringLiteral("%1 ±%2")
-                                .arg(figure.mean * times, 0, 'f', column.places)
-                                .arg(figure.doubt * times, 0, 'f', column.places))
-                        .rightJustified(16);
+                (isNow ? alternative.figures : alternative.difference).*line.figure;
+            const double times = ui::timesOf(line, currency);
+            const QString words = QStringLiteral("%1%2 ± %3")
+                                      .arg(!isNow && figure.mean > 0 ? QStringLiteral("+") : QString{},
+                                           ui::shownNumber(figure.mean * times, line.places),
+                                           ui::shownNumber(figure.doubt * times, line.places));
+            QString row = QStringLiteral("  ") + Words::tr(line.head).leftJustified(nameRoom) +
+                          words.rightJustified(figureRoom);
+            if (!isNow) row += QStringLiteral("  ") + ui::sayVerdict(line, figure);
+            print(row);
         }
-        print(line);
+        if (!isNow) print(QStringLiteral("  ") + ui::verdictOf(alternative, currency));
     }
-    print(Words::tr("%1 belts; lines below the first are differences to it; ± is half of a 95 % interval.")
+    print(Words::tr("%1 belts, a year each; below the first are differences to it; ± is half of a 95 % "
+                    "interval.")
               .arg(result.belts));
 }
 
@@ -128,7 +121,8 @@ Exit replay(const QStringList& arguments) {
     std::vector<shop::WhatIf> whatIfs;
     for (const QString& text : options.values("what-if"))
         whatIfs.push_back(whatIfOf(text));
-    const OpenShop open(options.needed("shop"), store::Connection::Mode::ReadOnly);
+    const OpenShop open(options.needed("shop"), store::Connection::Mode::ReadOnly, options.value("person"));
+    if (options.has("person")) shop::demandRole(open.shop(), store::Role::Owner); // else: whose file it is
     const shop::ReplayTerms terms = termsOf(options, open);
     const shop::BuyingOutlook outlook = shop::lookAtBuying(open.shop());
     const Currency& currency = outlook.settings.prices.currency;
@@ -141,7 +135,7 @@ Exit replay(const QStringList& arguments) {
         return Exit::No;
     }
     if (!options.json()) {
-        printTable(result, currency);
+        printYears(result, currency);
         return Exit::Done;
     }
     QJsonArray alternatives;
@@ -149,7 +143,8 @@ Exit replay(const QStringList& arguments) {
         alternatives << QJsonObject{{"what_if", ui::text(alternative.what.name)},
                                     {"belts", static_cast<qint64>(alternative.belts)},
                                     {"figures", jsonOf(alternative.figures, currency)},
-                                    {"difference", jsonOf(alternative.difference, currency)}};
+                                    {"difference", jsonOf(alternative.difference, currency)},
+                                    {"verdicts", verdictsOf(alternative)}};
     printJson(QJsonObject{{"belts", static_cast<qint64>(result.belts)},
                           {"days", std::round(result.days)},
                           {"seeds", terms.years},

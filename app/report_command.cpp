@@ -9,6 +9,7 @@
 #include "core/shop/reports/shrinkage.h"
 #include "ui/papers/month_report.h"
 #include "ui/papers/papers.h"
+#include "ui/words/report_words.h"
 #include "ui/words/tr.h"
 
 #include <QSaveFile>
@@ -56,12 +57,13 @@ Date dayOf(const Options& options, const char* name, Date otherwise) {
 }
 
 /// Days as the person says them, the last one in it.
-shop::Period periodOf(const Options& options, Date today) {
+shop::Period periodOf(const Options& options, const OpenShop& open) {
+    const Date today = riband::dayOf(open.shop().now());
     const std::chrono::year_month_day date{today};
     const Date from = dayOf(options, "from", Date{date.year() / date.month() / 1});
     const Date last = dayOf(options, "to", options.has("from") ? std::max(from, today) : today);
     if (last < from) throw BadInput(Words::tr("--to is before --from."));
-    return {Moment{from}, Moment{last + std::chrono::days{1}}};
+    return shop::soFar({Moment{from}, Moment{last + std::chrono::days{1}}}, today);
 }
 
 GroupBy groupOf(const QString& word) {
@@ -110,6 +112,13 @@ void printTable(const ReportTable& table) {
         line(row);
 }
 
+/// With its days below where a person reads it.
+void answerFor(const Options& options, const OpenShop& open, const shop::Period& period,
+               const ReportTable& table) {
+    answerWith(options, table);
+    if (!options.has("csv")) print(ui::shownPeriod(period, riband::dayOf(open.shop().now())));
+}
+
 void writePdf(const QString& name, const shop::Shop& shop, const shop::Period& period, Sees sees) {
     const ui::MonthReport report = ui::gatherMonth(shop, period, sees);
     const auto settings = store::Settings{shop.connection}.read();
@@ -123,17 +132,17 @@ void writePdf(const QString& name, const shop::Shop& shop, const shop::Period& p
 
 void reportWaste(const Options& options, const OpenShop& open, const Currency& currency) {
     const Sees sees = seesOf(options, open);
-    const shop::Period period = periodOf(options, riband::dayOf(open.shop().now()));
+    const shop::Period period = periodOf(options, open);
     if (options.has("pdf")) return writePdf(options.value("pdf"), open.shop(), period, sees);
     const GroupBy by = groupOf(options.value("by"));
     const auto rows = shop::waste(open.shop(), period, by);
     if (options.json())
         return printJson(wasteJson(open.shop(), period, options.value("by"), rows, currency, sees));
-    answerWith(options, shop::tableOf(rows, currency, sees));
+    answerFor(options, open, period, shop::tableOf(rows, currency, sees));
 }
 
 void reportTrend(const Options& options, const OpenShop& open) {
-    const shop::Period period = periodOf(options, riband::dayOf(open.shop().now()));
+    const shop::Period period = periodOf(options, open);
     const shop::Trends trends = shop::trends(open.shop(), period.until, 13);
     ReportTable table;
     for (const Unit unit : {Unit::Micrometre, Unit::Rib}) {
@@ -142,14 +151,14 @@ void reportTrend(const Options& options, const OpenShop& open) {
         table.rows.insert(table.rows.end(), part.rows.begin(), part.rows.end());
     }
     if (options.json()) return printJson(QJsonObject{{"months", jsonOf(table)}});
-    answerWith(options, table);
+    answerFor(options, open, period, table);
 }
 
 void reportHindsight(const Options& options, const OpenShop& open) {
-    const shop::Period period = periodOf(options, riband::dayOf(open.shop().now()));
+    const shop::Period period = periodOf(options, open);
     const auto belts = shop::reach(open.shop(), shop::lookAtBuying(open.shop()), period);
     const ReportTable table = shop::tableOf(belts);
-    if (!options.json()) return answerWith(options, table);
+    if (!options.json()) return answerFor(options, open, period, table);
     QJsonArray totals;
     for (const Unit unit : {Unit::Micrometre, Unit::Rib})
         if (const auto sum = shop::totalOf(belts, unit))
@@ -165,15 +174,18 @@ void reportStock(const Options& options, const OpenShop& open, const Currency& c
         shop::stockReport(open.shop(), dayOf(options, "to", riband::dayOf(open.shop().now())));
     const ReportTable belts = shop::tableOf(report, currency, sees);
     if (!options.json()) return answerWith(options, belts);
-    printJson(QJsonObject{{"belts", jsonOf(belts)}, {"ages", jsonOf(shop::agesOf(report, currency, sees))}});
+    printJson(QJsonObject{{"belts", jsonOf(belts)},
+                          {"ages", jsonOf(shop::agesOf(report, currency, sees))},
+                          {"covers", jsonOf(shop::coversOf(report, currency, sees))}});
 }
 
 void reportMargin(const Options& options, const OpenShop& open, const Currency& currency) {
     demandOwner(seesOf(options, open));
     const Permille aim = aimOf(options);
-    const auto report = shop::marginReport(open.shop(), periodOf(options, riband::dayOf(open.shop().now())));
+    const shop::Period period = periodOf(options, open);
+    const auto report = shop::marginReport(open.shop(), period);
     const ReportTable belts = shop::tableOf(report.belts, aim, currency);
-    if (!options.json()) return answerWith(options, belts);
+    if (!options.json()) return answerFor(options, open, period, belts);
     printJson(QJsonObject{{"belts", jsonOf(belts)},
                           {"customers", jsonOf(shop::tableOf(report.customers, aim, currency))},
                           {"below_cost", jsonOf(shop::tableOf(report.below, open.shop(), currency))}});
@@ -196,10 +208,11 @@ By wordOf(const Options& options, std::initializer_list<const char*> words) {
 
 void reportShrinkage(const Options& options, const OpenShop& open, const Currency& currency) {
     const auto by = wordOf<shop::ShrinkageBy>(options, {"cause", "belt", "place"});
-    const auto rows = shop::shrinkage(open.shop(), periodOf(options, riband::dayOf(open.shop().now())), by);
+    const shop::Period period = periodOf(options, open);
+    const auto rows = shop::shrinkage(open.shop(), period, by);
     const Sees sees = seesOf(options, open);
     const ReportTable table = shop::tableOf(rows, currency, sees);
-    if (!options.json()) return answerWith(options, table);
+    if (!options.json()) return answerFor(options, open, period, table);
     std::vector<shop::ShrinkageRow> total;
     for (const Unit unit : {Unit::Micrometre, Unit::Rib})
         total.push_back(shop::totalOf(rows, unit));
@@ -208,12 +221,12 @@ void reportShrinkage(const Options& options, const OpenShop& open, const Currenc
 
 void reportAccuracy(const Options& options, const OpenShop& open, const Currency& currency) {
     const auto by = wordOf<shop::AccuracyBy>(options, {"all", "place", "belt", "person", "counter"});
-    const shop::Period period = periodOf(options, riband::dayOf(open.shop().now()));
+    const shop::Period period = periodOf(options, open);
     const ReportTable table = shop::tableOf(shop::accuracy(open.shop(), period, by));
     const ReportTable proved =
         shop::tableOf(shop::provedShare(open.shop(), period.until), currency, seesOf(options, open));
     if (options.json()) return printJson(QJsonObject{{"rows", jsonOf(table)}, {"proved", jsonOf(proved)}});
-    answerWith(options, table);
+    answerFor(options, open, period, table);
     if (!options.has("csv")) printTable(proved);
 }
 
@@ -251,8 +264,7 @@ Exit report(const QStringList& arguments) {
     else if (what == QLatin1String("trend"))
         reportTrend(options, open);
     else if (what == QLatin1String("overrides"))
-        return reportOverrides(options, open.shop(), periodOf(options, riband::dayOf(open.shop().now())),
-                               seesOf(options, open));
+        return reportOverrides(options, open.shop(), periodOf(options, open), seesOf(options, open));
     else if (what == QLatin1String("hindsight"))
         reportHindsight(options, open);
     else if (what == QLatin1String("stock"))

@@ -29,7 +29,8 @@ QJsonObject balanceJson(const Balance<Amount>& balance, Value value) {
     return json;
 }
 
-QJsonObject rowJson(const WasteRow& row, const Currency& currency, Sees sees) {
+/// `lost` is what all groups of its unit lost.
+QJsonObject rowJson(const WasteRow& row, std::int64_t lost, const Currency& currency, Sees sees) {
     QJsonObject json = balanceJson(row.width, [&](std::int64_t count) { return inUnit(row.unit, count); });
     const auto yield = row.width.yield();
     json.insert("group", textValue(row.group));
@@ -38,6 +39,9 @@ QJsonObject rowJson(const WasteRow& row, const Currency& currency, Sees sees) {
     json.insert("shelf", inUnit(row.unit, row.shelf));
     json.insert("area_m2", QJsonObject{{"used", row.area.used()}, {"lost", row.area.lost()}});
     json.insert("lost_kg", row.weightKnown ? QJsonValue(row.weight.lost()) : QJsonValue(QJsonValue::Null));
+    json.insert("lost_share",
+                lost > 0 ? QJsonValue(static_cast<double>(row.width.lost()) / static_cast<double>(lost))
+                         : QJsonValue(QJsonValue::Null));
     if (sees == Sees::Cost)
         json.insert("money", balanceJson(row.money, [&](std::int64_t minor) {
                         return amount(Money::minor(minor), currency);
@@ -50,7 +54,8 @@ QJsonArray totalsJson(const std::vector<WasteRow>& rows, const Currency& currenc
     for (const Unit unit : {Unit::Micrometre, Unit::Rib})
         for (const WasteRow& row : rows)
             if (row.unit == unit) {
-                json << rowJson(shop::totalOf(rows, unit), currency, sees);
+                const WasteRow total = shop::totalOf(rows, unit);
+                json << rowJson(total, total.width.lost(), currency, sees);
                 break;
             }
     return json;
@@ -86,9 +91,10 @@ QJsonObject wasteJson(const shop::Shop& shop, const shop::Period& period, const 
                       const std::vector<WasteRow>& rows, const Currency& currency, Sees sees) {
     QJsonArray groups;
     for (const WasteRow& row : rows)
-        groups << rowJson(row, currency, sees);
+        groups << rowJson(row, shop::totalOf(rows, row.unit).width.lost(), currency, sees);
     return {{"from", textValue(printDate(dayOf(period.from)))},
             {"to", lastDay(period)},
+            {"so_far", shop::isRunning(period, dayOf(shop.now()))},
             {"by", by},
             {"groups", groups},
             {"total", totalsJson(rows, currency, sees)},

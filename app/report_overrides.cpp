@@ -4,6 +4,7 @@
 #include "ui/papers/overrides_paper.h"
 #include "ui/papers/papers.h"
 #include "ui/words/override_words.h"
+#include "ui/words/report_words.h"
 #include "ui/words/tr.h"
 
 #include <QSaveFile>
@@ -17,11 +18,11 @@ namespace {
 using ui::Words;
 
 /// Whole or not at all.
-void writePdf(const QString& name, const shop::ReportTable& table, const QString& verdict,
-              const shop::Shop& shop, const shop::Period& period) {
+void writePdf(const QString& name, const shop::ReportTable& table, const QStringList& words,
+              const shop::Shop& shop, const QString& period) {
     const auto settings = store::Settings{shop.connection}.read();
     const QByteArray pdf = ui::pdfOf(ui::ticketSize(settings), [&](QPagedPaintDevice& device) {
-        ui::paintOverrides(device, table, verdict, period, settings);
+        ui::paintOverrides(device, table, words, period, settings);
     });
     QSaveFile file{name};
     if (!file.open(QIODevice::WriteOnly) || file.write(pdf) != pdf.size() || !file.commit())
@@ -44,13 +45,16 @@ Exit reportOverrides(const Options& options, const shop::Shop& shop, const shop:
     }
     const shop::ReportTable table = shop::tableOf(report, played, currency, sees);
     const QString verdict = ui::verdictOf(report, played, currency, sees);
+    const QString days = ui::shownPeriod(period, dayOf(shop.now()));
+    QStringList words{ui::followedWords(report)};
+    if (verdict != words.front()) words << verdict;
     if (options.has("pdf")) {
-        writePdf(options.value("pdf"), table, verdict, shop, period);
+        writePdf(options.value("pdf"), table, words, shop, days);
         return Exit::Done;
     }
     if (options.json()) {
         printJson(QJsonObject{{"rows", jsonOf(table)},
-                              {"shelf_declined", static_cast<qint64>(report.shelfDeclined)},
+                              {"shelf_declined", static_cast<qint64>(report.all.shelfRefused)},
                               {"not_replayed", static_cast<qint64>(played.left)},
                               {"as_done_mm", std::round(played.asDone * 1000) / 1000},
                               {"as_suggested_mm", std::round(played.asSuggested * 1000) / 1000},
@@ -58,7 +62,9 @@ Exit reportOverrides(const Options& options, const shop::Shop& shop, const shop:
         return Exit::Done;
     }
     answerWith(options, table);
-    if (!options.has("csv")) print(verdict);
+    if (options.has("csv")) return Exit::Done;
+    for (const QString& sentence : words + QStringList{days})
+        print(sentence);
     return Exit::Done;
 }
 

@@ -13,7 +13,7 @@ namespace {
 using namespace std::chrono_literals;
 
 constexpr int daysOfTrade = 118;
-constexpr std::size_t everyOther = 4; ///< sale somebody does otherwise, where there is another way
+constexpr std::size_t followed = 10; ///< sales of the trade at first; then somebody knows better where he can
 const std::vector<std::string> customers{"",
                                          "",
                                          "",
@@ -39,8 +39,8 @@ public:
         for (int day = daysOfTrade; day > 0; --day)
             for (std::size_t sales = dice_.below(3); sales > 0; --sales)
                 events.push_back(sale(today_ - std::chrono::days{day} + 9h));
-        for (std::size_t i = everyOther; i < events.size(); i += everyOther)
-            doOtherwise(events[i], i / everyOther);
+        for (std::size_t i = followed; i < events.size(); ++i)
+            doOtherwise(events[i], i - followed);
         return events;
     }
 

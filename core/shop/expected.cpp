@@ -87,6 +87,17 @@ void dropExpected(const Shop& shop, store::ExpectedId id) {
     transaction.commit();
 }
 
+void takeBack(const Shop& shop, const std::vector<store::ExpectedId>& ids) {
+    store::Transaction transaction{shop.connection};
+    for (const store::ExpectedId id : ids) {
+        for (const store::ExpectedLine& line : openDelivery(shop, id).lines)
+            if (line.arrived > 0)
+                refuse(Why::HasArrived, store::Catalogue{shop.connection}.at(line.belt).designation);
+        store::Goods{shop.connection}.close(id, true);
+    }
+    transaction.commit();
+}
+
 Expectation expectationOf(const Shop& shop, const store::ExpectedDelivery& expected) {
     Expectation all{expected.supplier, expected.reference, expected.due, {}};
     const store::Catalogue catalogue{shop.connection};

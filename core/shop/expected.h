@@ -36,6 +36,10 @@ void changeExpected(const Shop& shop, store::ExpectedId id, const Expectation& e
 /// Nothing more of it will come; what came stays. Refuses AlreadyDone if it is closed.
 void dropExpected(const Shop& shop, store::ExpectedId id);
 
+/// What was noted is not expected after all: all of these or, if one is refused, none. Refuses AlreadyDone if
+/// one is closed, and HasArrived (the detail is the belt) if something of one came.
+void takeBack(const Shop& shop, const std::vector<store::ExpectedId>& ids);
+
 /// As it stands, to be changed.
 Expectation expectationOf(const Shop& shop, const store::ExpectedDelivery& expected);
 

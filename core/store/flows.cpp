@@ -54,6 +54,12 @@ Flow& flowAt(Sums& sums, const Statement& row) {
     return sums.try_emplace(key, none).first->second;
 }
 
+/// Whose flows are summed, as SQL packs them into a row (flowAt).
+struct Wanted {
+    bool each; ///< person and cutter
+    std::optional<Account> only{};
+};
+
 /// Adds rows of (key in two columns, amount, cost), times `before` and `within`.
 void addRows(Statement& rows, std::int64_t before, std::int64_t within, Sums& sums) {
     while (rows.next()) {
@@ -67,35 +73,66 @@ void addRows(Statement& rows, std::int64_t before, std::int64_t within, Sums& su
     }
 }
 
-/// The spans from `first` up to and without `last`: of the long ones those that lie in it, and what is left
-/// at both ends.
-void addSpans(Connection& connection, std::int64_t first, std::int64_t last, bool before, Sums& sums) {
-    const auto add = [&](int level, std::int64_t from, std::int64_t until) {
+/// The spans from `first` up to and without `last`: the long ones nearest to them, and what these leave out
+/// or take too much at both ends.
+void addSpans(Connection& connection, std::int64_t first, std::int64_t last, bool before,
+              const Wanted& wanted, Sums& sums) {
+    const auto add = [&](int level, std::int64_t from, std::int64_t until, std::int64_t sign) {
         if (from >= until) return;
-        Statement rows{connection,
-                       "SELECT belt, person * 1048576 + cutter * 128 + account * 8 + reason, amount, cost"
-                       " FROM flow_total WHERE level = ? AND span >= ? AND span < ?",
-                       level, from, until};
-        addRows(rows, before ? 1 : 0, before ? 0 : 1, sums);
+        Statement rows{
+            connection,
+            "SELECT belt, ? * (person * 1048576 + cutter * 128) + account * 8 + reason, amount, cost"
+            " FROM flow_total WHERE level = ? AND span >= ? AND span < ?"
+            " AND (? IS NULL OR account = ?)",
+            wanted.each,
+            level,
+            from,
+            until,
+            wanted.only,
+            wanted.only};
+        addRows(rows, before ? sign : 0, before ? 0 : sign, sums);
     };
-    const std::int64_t longFirst = (first + spansOfLong - 1) / spansOfLong, longLast = last / spansOfLong;
-    if (longFirst >= longLast) return add(0, first, last);
-    add(0, first, longFirst * spansOfLong);
-    add(1, longFirst, longLast);
-    add(0, longLast * spansOfLong, last);
+    // A long span has about three times the rows of a short one.
+    const auto nearest = [](std::int64_t span) { return (span + spansOfLong / 2) / spansOfLong; };
+    const std::int64_t longFirst = nearest(first), longLast = nearest(last);
+    const std::int64_t begin = longFirst * spansOfLong, end = longLast * spansOfLong;
+    if (longFirst >= longLast ||
+        std::abs(begin - first) + 3 * (longLast - longFirst) + std::abs(end - last) >= last - first)
+        return add(0, first, last, 1);
+    add(1, longFirst, longLast, 1);
+    first < begin ? add(0, first, begin, 1) : add(0, begin, first, -1);
+    last > end ? add(0, end, last, 1) : add(0, last, end, -1);
 }
 
-/// The part of a moment's own span that lies before it, from the postings. Times `before` and `within`.
-void addEdge(Connection& connection, Moment moment, std::int64_t before, std::int64_t within, Sums& sums) {
+/// Where spans begin that is nearest to a moment, and what lies between.
+struct Edge {
+    std::int64_t span;
+    Moment first, last;
+    std::int64_t sign; ///< 1: what lies between comes after the span's beginning, -1: before it
+};
+
+Edge edgeOf(Moment moment) {
+    const std::int64_t span = spanOf(moment);
+    const Moment begin = startOf(span), next = startOf(span + 1);
+    return moment - begin <= next - moment ? Edge{span, begin, moment, 1} : Edge{span + 1, moment, next, -1};
+}
+
+/// What lies between a moment and the nearest span, from the postings, times `before` and `within`. CROSS: by
+/// time first; SQLite would rather read all postings and find their movements.
+void addEdge(Connection& connection, const Edge& edge, std::int64_t before, std::int64_t within,
+             const Wanted& wanted, Sums& sums) {
     Statement rows{connection,
-                   "SELECT m.belt, m.person * 1048576 + coalesce(m.cutter, 0) * 128 + p.account * 8 + "
+                   "SELECT m.belt, ? * (m.person * 1048576 + coalesce(m.cutter, 0) * 128) + p.account * 8 + "
                    "coalesce(p.reason, 4),"
-                   " sum(p.amount), sum(p.cost)"
-                   " FROM movement m JOIN posting p ON p.movement = m.id"
-                   " WHERE m.at_ms >= ? AND m.at_ms < ? AND p.account <> 2"
-                   " GROUP BY m.belt, m.person, m.cutter, p.account, coalesce(p.reason, 4)",
-                   startOf(spanOf(moment)), moment};
-    addRows(rows, before, within, sums);
+                   " p.amount, p.cost"
+                   " FROM movement m CROSS JOIN posting p ON p.movement = m.id"
+                   " WHERE m.at_ms >= ? AND m.at_ms < ? AND p.account <> 2 AND (? IS NULL OR p.account = ?)",
+                   wanted.each,
+                   edge.first,
+                   edge.last,
+                   wanted.only,
+                   wanted.only};
+    addRows(rows, before * edge.sign, within * edge.sign, sums);
 }
 
 bool isZero(const Flow& flow) {
@@ -177,24 +214,35 @@ std::vector<Flow> listOf(Sums sums) {
     return flows;
 }
 
-} // namespace
-
-std::vector<Flow> Flows::sums(Moment from, Moment until) const {
-    writeFlows(connection_);
+std::vector<Flow> sumsOf(Connection& connection, Moment from, Moment until, const Wanted& wanted) {
+    writeFlows(connection);
     Sums sums;
-    addSpans(connection_, 0, spanOf(from), true, sums);
-    addSpans(connection_, spanOf(from), spanOf(until), false, sums);
-    addEdge(connection_, from, 1, -1, sums);
-    addEdge(connection_, until, 0, 1, sums);
+    const Edge first = edgeOf(from), last = edgeOf(until);
+    addSpans(connection, 0, first.span, true, wanted, sums);
+    addSpans(connection, first.span, last.span, false, wanted, sums);
+    addEdge(connection, first, 1, -1, wanted, sums);
+    addEdge(connection, last, 0, 1, wanted, sums);
     return listOf(std::move(sums));
 }
 
-std::vector<Flow> Flows::within(Moment from, Moment until) const {
+} // namespace
+
+std::vector<Flow> Flows::sums(Moment from, Moment until) const {
+    return sumsOf(connection_, from, until, {.each = true});
+}
+
+std::vector<Flow> Flows::sumsOfAll(Moment from, Moment until) const {
+    return sumsOf(connection_, from, until, {.each = false});
+}
+
+std::vector<Flow> Flows::within(Moment from, Moment until, std::optional<Account> only) const {
     writeFlows(connection_);
+    const Wanted wanted{.each = false, .only = only};
     Sums sums;
-    addSpans(connection_, spanOf(from), spanOf(until), false, sums);
-    addEdge(connection_, from, 0, -1, sums);
-    addEdge(connection_, until, 0, 1, sums);
+    const Edge first = edgeOf(from), last = edgeOf(until);
+    addSpans(connection_, first.span, last.span, false, wanted, sums);
+    addEdge(connection_, first, 0, -1, wanted, sums);
+    addEdge(connection_, last, 0, 1, wanted, sums);
     return listOf(std::move(sums));
 }
 
@@ -299,6 +347,7 @@ std::vector<MovementId> Flows::behind(const Behind& what, std::size_t most) cons
         connection_,
         "SELECT m.id FROM movement m WHERE m.at_ms >= ? AND m.at_ms < ?"
         " AND (? OR m.belt IN (SELECT value FROM json_each(?)))"
+        " AND (? IS NULL OR ? = (SELECT b.unit FROM belt b WHERE b.id = m.belt))"
         " AND (? IS NULL OR m.person = ?) AND (? IS NULL OR coalesce(m.cutter, 0) = ?)"
         " AND EXISTS (SELECT 1 FROM posting p WHERE p.movement = m.id"
         "  AND (? IS NULL OR p.account = ?) AND (? IS NULL OR p.reason = ?)"
@@ -310,6 +359,8 @@ std::vector<MovementId> Flows::behind(const Behind& what, std::size_t most) cons
         what.until,
         what.belts.empty(),
         listOf(what.belts),
+        what.unit,
+        what.unit,
         what.person,
         what.person,
         what.cutter,

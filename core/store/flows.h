@@ -10,7 +10,7 @@ namespace riband::store {
 /// it (minus): before a moment, and from there to another.
 struct Flow {
     BeltId belt;
-    PersonId person;
+    PersonId person; ///< 0 where the sums are of all people and cutters
     std::optional<CutterId> cutter;
     Account account; ///< never Rack, which is minus the sum of the others
     std::optional<ScrapReason> reason;
@@ -42,6 +42,7 @@ struct Behind {
     std::optional<Account> account{};
     std::optional<ScrapReason> reason{};
     std::optional<std::string> place{}; ///< as in PlaceFlow
+    std::optional<Unit> unit{};
 };
 
 /// The ledger summed for reports. Sums of whole spans of thirty days are kept (`follow`), so that a report
@@ -54,8 +55,10 @@ public:
     void follow(const Movement& movement);
     /// By belt, person, cutter, account, reason; nothing that is zero throughout. Moments are after 1970.
     std::vector<Flow> sums(Moment from, Moment until) const;
-    /// The same without what was before, which is read more quickly.
-    std::vector<Flow> within(Moment from, Moment until) const;
+    /// The same of all people and cutters together, of which there are fewer.
+    std::vector<Flow> sumsOfAll(Moment from, Moment until) const;
+    /// And without what was before, which is read more quickly still; of one account or of each.
+    std::vector<Flow> within(Moment from, Moment until, std::optional<Account> only = std::nullopt) const;
     /// By place, from the pieces and the postings since, as a piece may be moved. Width that was divided
     /// counts before the span where it lies now.
     std::vector<PlaceFlow> byPlace(Moment from, Moment until) const;

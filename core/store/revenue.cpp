@@ -46,6 +46,15 @@ std::vector<CustomerSale> Revenue::byCustomer(Moment from, Moment until) const {
     return sales;
 }
 
+Sale Revenue::total(Moment from, Moment until) const {
+    Statement row{
+        connection_,
+        "SELECT count(*), 0, coalesce(sum(s.revenue), 0), coalesce(sum(s.cost), 0) FROM " SOLD_LINES, from,
+        until};
+    row.next();
+    return saleOf(row, 0);
+}
+
 std::vector<BelowCost> Revenue::belowCost(Moment from, Moment until, std::size_t most) const {
     Statement rows{
         connection_,

@@ -42,6 +42,7 @@ public:
     explicit Revenue(Connection& connection) : connection_{connection} {}
     std::vector<BeltSale> byBelt(Moment from, Moment until) const;
     std::vector<CustomerSale> byCustomer(Moment from, Moment until) const;
+    Sale total(Moment from, Moment until) const; ///< its width is 0: units don't mix
     /// Greatest loss first.
     std::vector<BelowCost> belowCost(Moment from, Moment until, std::size_t most) const;
     std::vector<OrdersMade> made(Moment from, Moment until) const;

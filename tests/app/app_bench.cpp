@@ -205,10 +205,15 @@ void compareReports(const QString& large, const QString& small, const QString& p
         QStringList what;
     } reports[] = {{"report waste --by belt", {"waste", "--by", "belt", "--csv"}},
                    {"report waste --by cutter", {"waste", "--by", "cutter", "--csv"}},
+                   {"report waste --by person", {"waste", "--by", "person", "--csv"}},
+                   {"report waste --by place", {"waste", "--by", "place", "--csv"}},
                    {"report trend", {"trend", "--csv"}},
                    {"report hindsight", {"hindsight", "--csv"}},
                    {"report margin", {"margin", "--csv"}},
                    {"report stock", {"stock", "--csv"}},
+                   {"report shrinkage", {"shrinkage", "--csv"}},
+                   {"report accuracy", {"accuracy", "--csv"}},
+                   {"report day", {"day", "--csv"}},
                    {"report overrides", {"overrides", "--csv"}},
                    {"report buy", {"buy", "--csv"}},
                    {"report waste --pdf, the month's", {"waste", "--pdf", pdf}}};

@@ -151,9 +151,10 @@ QString PaperTray::beltLabels(const shop::BenchMounting& mounting) const {
 }
 
 QString PaperTray::monthReport(const MonthReport& report) const {
-    const QString name = QStringLiteral("report-%1-to-%2")
-                             .arg(text(printDate(dayOf(report.period.from))),
-                                  text(printDate(dayOf(report.period.until - std::chrono::milliseconds{1}))));
+    const QString name =
+        QStringLiteral("report-%1-to-%2")
+            .arg(text(printDate(dayOf(report.now.period.from))),
+                 text(printDate(dayOf(report.now.period.until - std::chrono::milliseconds{1}))));
     return keep(name, ticketSize(session_.settings()),
                 [&](QPagedPaintDevice& device) { paintMonthReport(device, report, session_.settings()); });
 }

@@ -22,6 +22,7 @@ struct FlowPicture {
     QString head;                ///< "Of 100 mm that went …"
 };
 void paintFlow(QPainter& painter, const QRectF& area, const FlowPicture& picture, const Look& look);
+double heightOf(const FlowPicture& picture, double width); ///< with its whole key
 QString describe(const FlowPicture& picture);
 
 /// Bars under each other, the longest as wide as there is room.

@@ -14,7 +14,8 @@ namespace {
 using Part = BandPicture::Part;
 using Stream = FlowPicture::Stream;
 
-constexpr double headHeight = 30, bandHeight = 46, gapHeight = 34, keyHeight = 24, swatch = 22;
+constexpr double headHeight = 30, bandHeight = 46, gapHeight = 34, keyGap = 12, keyHeight = 24, swatch = 22;
+constexpr double leastKey = 220; ///< room for a name and its figures
 
 bool isLost(const Stream& stream) { return stream.part == Part::Trim || stream.part == Part::Lost; }
 
@@ -68,9 +69,13 @@ void paintFan(QPainter& painter, double from, const QRectF& upper, const QRectF&
     painter.drawPath(fan);
 }
 
+/// Of the key.
+std::size_t columnsOf(double width) { return width < 2 * (leastKey + 12) ? 1 : 2; }
+
 void paintKey(QPainter& painter, const QRectF& area, const std::vector<Stream>& streams, const Look& look) {
-    const double half = area.width() / 2 - 12;
-    const std::size_t perColumn = (streams.size() + 1) / 2;
+    const std::size_t columns = columnsOf(area.width());
+    const double half = area.width() / static_cast<double>(columns) - (columns > 1 ? 12 : 0);
+    const std::size_t perColumn = (streams.size() + columns - 1) / columns;
     for (std::size_t i = 0; i < streams.size(); ++i) {
         const double x = area.left() + (i < perColumn ? 0 : half + 24);
         const double y = area.top() + keyHeight * static_cast<double>(i % perColumn);
@@ -96,16 +101,23 @@ void paintFlow(QPainter& painter, const QRectF& area, const FlowPicture& picture
     painter.setFont(Look::font(TextSize::Remark));
     const QRectF upper{area.left() + 1, area.top() + headHeight, area.width() - 2, bandHeight};
     const QRectF lower = upper.translated(0, bandHeight + gapHeight);
-    double keyTop = upper.bottom() + 12;
+    double keyTop = upper.bottom() + keyGap;
     if (sumOf(picture.streams, true) > 0) {
         const double from = paintStrips(painter, upper, picture.streams, false, look);
         paintFan(painter, from, upper, lower, look);
         paintStrips(painter, lower, picture.streams, true, look);
-        keyTop = lower.bottom() + 12;
+        keyTop = lower.bottom() + keyGap;
     } else {
         paintStrips(painter, upper, picture.streams, false, look);
     }
     paintKey(painter, {area.left(), keyTop, area.width(), area.bottom() - keyTop}, picture.streams, look);
+}
+
+double heightOf(const FlowPicture& picture, double width) {
+    const double bands = sumOf(picture.streams, true) > 0 ? 2 * bandHeight + gapHeight : bandHeight;
+    const std::size_t columns = columnsOf(width);
+    return headHeight + bands + keyGap +
+           keyHeight * static_cast<double>((picture.streams.size() + columns - 1) / columns);
 }
 
 QString describe(const FlowPicture& picture) {

@@ -1,6 +1,7 @@
 #include "ui/drawing/charts.h"
 #include "ui/look/figures.h"
 
+#include <QLineF>
 #include <QPainter>
 #include <QStringList>
 
@@ -49,13 +50,46 @@ void paintScale(QPainter& painter, const Axes& axes, const TrendPicture& picture
     }
 }
 
+/// Every how many months one is named, so that no name touches the next.
+std::size_t namedEvery(const QFontMetricsF& metrics, const Axes& axes, const TrendPicture& picture) {
+    double widest = 0;
+    for (const TrendPicture::Point& point : picture.points)
+        widest = std::max(widest, metrics.horizontalAdvance(point.name));
+    return std::max<std::size_t>(1, static_cast<std::size_t>(std::ceil((widest + 6) / axes.each)));
+}
+
+bool crosses(const QLineF& line, const QRectF& area) {
+    constexpr int steps = 60;
+    for (int i = 0; i <= steps; ++i)
+        if (area.contains(line.pointAt(static_cast<double>(i) / steps))) return true;
+    return false;
+}
+
+/// Where the figure of a point stands: beside the line, not on it.
+QRectF figureBeside(const Axes& axes, std::size_t i, const TrendPicture& picture, const QSizeF& size) {
+    constexpr double away = 12;
+    const auto pointAt = [&](std::size_t k) { return QPointF{axes.x(k), axes.y(*picture.points[k].value)}; };
+    const QPointF at = pointAt(i);
+    std::vector<QLineF> lines;
+    if (i > 0 && picture.points[i - 1].value) lines.emplace_back(at, pointAt(i - 1));
+    if (i + 1 < picture.points.size() && picture.points[i + 1].value) lines.emplace_back(at, pointAt(i + 1));
+    const QRectF centred{at.x() - size.width() / 2, at.y() - size.height() / 2, size.width(), size.height()};
+    const double up = away + size.height() / 2, aside = away + size.width() / 2;
+    const QPointF shifts[] = {{0, -up}, {0, up}, {-aside, 0}, {aside, 0}, {-aside, -up}, {aside, -up}};
+    for (const QPointF& shift : shifts) {
+        const QRectF area = centred.translated(shift);
+        const bool touched = std::any_of(lines.begin(), lines.end(), [&](const QLineF& line) {
+            return crosses(line, area.adjusted(-3, -3, 3, 3));
+        });
+        if (!touched && axes.plot.contains(area)) return area;
+    }
+    return centred.translated(0, -up);
+}
+
 void paintPoint(QPainter& painter, const Axes& axes, std::size_t i, const TrendPicture& picture,
                 const Look& look) {
     const TrendPicture::Point& point = picture.points[i];
     const double x = axes.x(i);
-    painter.setPen(look.ink2);
-    painter.drawText(QRectF{x - axes.each / 2, axes.plot.bottom() + 2, axes.each, nameHeight},
-                     Qt::AlignCenter, point.name);
     if (!point.value) return;
     const QPointF at{x, axes.y(*point.value)};
     painter.setPen(QPen{look.ink, 2});
@@ -68,7 +102,22 @@ void paintPoint(QPainter& painter, const Axes& axes, std::size_t i, const TrendP
     painter.drawPolygon(
         QPolygonF{{at + QPointF{0, -r}, at + QPointF{r, 0}, at + QPointF{0, r}, at + QPointF{-r, 0}}});
     painter.setPen(look.ink);
-    painter.drawText(QRectF{x - 40, at.y() - 30, 80, 18}, Qt::AlignCenter, picture.figure(*point.value));
+    const QString figure = picture.figure(*point.value);
+    const QFontMetricsF metrics{painter.font()};
+    const QSizeF size{metrics.horizontalAdvance(figure) + 2, metrics.height()};
+    painter.drawText(figureBeside(axes, i, picture, size), Qt::AlignCenter, figure);
+}
+
+/// The newest month is named, and those before it as far as there is room.
+void paintNames(QPainter& painter, const Axes& axes, const TrendPicture& picture, const Look& look) {
+    const std::size_t every = namedEvery(QFontMetricsF{painter.font()}, axes, picture);
+    const double room = axes.each * static_cast<double>(every);
+    painter.setPen(look.ink2);
+    for (std::size_t back = 0; back < picture.points.size(); back += every) {
+        const std::size_t i = picture.points.size() - 1 - back;
+        painter.drawText(QRectF{axes.x(i) - room / 2, axes.plot.bottom() + 2, room, nameHeight},
+                         Qt::AlignCenter, picture.points[i].name);
+    }
 }
 
 } // namespace
@@ -95,6 +144,7 @@ void paintTrend(QPainter& painter, const QRectF& area, const TrendPicture& pictu
         if (picture.points[i - 1].value && picture.points[i].value)
             painter.drawLine(QPointF{axes.x(i - 1), axes.y(*picture.points[i - 1].value)},
                              QPointF{axes.x(i), axes.y(*picture.points[i].value)});
+    paintNames(painter, axes, picture, look);
     for (std::size_t i = 0; i < picture.points.size(); ++i)
         paintPoint(painter, axes, i, picture, look);
 }

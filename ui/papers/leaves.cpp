@@ -4,12 +4,15 @@
 
 #include <QPagedPaintDevice>
 
+#include <algorithm>
+
 namespace riband::ui {
 namespace {
 
 constexpr double perMm = 96 / 25.4;
 constexpr double margin = 14 * perMm;
 constexpr double footHeight = 22;
+constexpr double gutter = 26; ///< between two beside each other
 
 QSizeF paperSize(const QPagedPaintDevice& device) {
     return device.pageLayout().fullRect(QPageLayout::Point).size() * (96.0 / 72);
@@ -47,6 +50,20 @@ Block stacked(std::vector<Block> rows) {
                     painter.restore();
                     y += row.height;
                 }
+            }};
+}
+
+Block beside(Block left, Block right, double share) {
+    const double height = std::max(left.height, right.height);
+    return {height,
+            [l = std::move(left), r = std::move(right), share](QPainter& painter, const QRectF& area) {
+                const double room = area.width() - gutter, first = room * share;
+                painter.save();
+                l.paint(painter, {area.left(), area.top(), first, l.height});
+                painter.restore();
+                painter.save();
+                r.paint(painter, {area.left() + first + gutter, area.top(), room - first, r.height});
+                painter.restore();
             }};
 }
 

@@ -21,6 +21,9 @@ struct Block {
 /// Blocks under each other that stay together.
 Block stacked(std::vector<Block> rows);
 
+/// Two beside each other, the left one with `share` of the width.
+Block beside(Block left, Block right, double share = .5);
+
 /// Which blocks stand on which page: as many as fit, in their order; a block higher than a page has one for
 /// itself.
 std::vector<std::vector<std::size_t>> paginate(const std::vector<Block>& blocks, double pageHeight);

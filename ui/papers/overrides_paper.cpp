@@ -23,16 +23,27 @@ public:
         return field.replace(QLatin1Char('-'), QChar{0x2212});
     }
     /// With its doubt; "" where there is none, as where nothing was done otherwise.
-    QString doubted(const char* column, const char* doubt) const {
+    QString doubted(const char* column, const char* doubt, int places = 2) const {
         const QString figure = (*this)[column];
-        return figure.isEmpty() || isZero() ? QString{}
-                                            : PaperWords::tr("%1 ± %2").arg(figure, (*this)[doubt]);
+        if (figure.isEmpty() || isZero()) return {};
+        return PaperWords::tr("%1 ± %2").arg(shownNumber(numberIn(column), places),
+                                             shownNumber(numberIn(doubt), places));
+    }
+    /// "2 of 14"; "" where none was offered.
+    QString share(const char* column, const char* of) const {
+        const QString all = (*this)[of];
+        return all.isEmpty() || all == QLatin1String("0")
+                   ? QString{}
+                   : PaperWords::tr("%1 of %2").arg((*this)[column], all);
     }
 
 private:
+    double numberIn(const char* column) const {
+        const auto at = std::find(table_.columns.begin(), table_.columns.end(), column);
+        return QString::fromStdString(row_[static_cast<std::size_t>(at - table_.columns.begin())]).toDouble();
+    }
     bool isZero() const {
-        const QString overridden = (*this)["overridden"];
-        return overridden == QLatin1String("0");
+        return (*this)["overridden"] == QLatin1String("0") && (*this)["shelf_refused"] == QLatin1String("0");
     }
     const shop::ReportTable& table_;
     const std::vector<std::string>& row_;
@@ -42,16 +53,16 @@ private:
 PaperTable paperOf(const shop::ReportTable& table) {
     const bool cost =
         std::find(table.columns.begin(), table.columns.end(), "expected_cost") != table.columns.end();
-    PaperTable paper{{{columnWord("kind"), 22},
-                      {columnWord("group"), 38},
-                      {columnWord("suggested"), 28, true},
-                      {columnWord("overridden"), 28, true}},
+    PaperTable paper{{{columnWord("kind"), 30},
+                      {columnWord("group"), 60},
+                      {columnWord("suggested"), 40, true},
+                      {columnWord("overridden"), 28, true},
+                      {PaperWords::tr("Shelf refused"), 34, true}},
                      {}};
-    if (cost) paper.columns.push_back({PaperWords::tr("Expected cost"), 39, true});
-    paper.columns.push_back({columnWord("replayed"), 27, true});
-    paper.columns.push_back({PaperWords::tr("Replayed cost, mm"), 42, true});
-    if (cost) paper.columns.push_back({PaperWords::tr("Replayed cost"), 38, true});
-    paper.columns.push_back({columnWord("told"), 27, true});
+    if (cost) paper.columns.push_back({PaperWords::tr("Expected cost"), 44, true});
+    paper.columns.push_back({PaperWords::tr("Replayed cost, mm"), 44, true});
+    if (cost) paper.columns.push_back({PaperWords::tr("Replayed cost"), 44, true});
+    paper.columns.push_back({columnWord("told"), 36, true});
     paper.tallHead = true;
     std::string kind;
     for (const auto& row : table.rows) {
@@ -60,9 +71,9 @@ PaperTable paperOf(const shop::ReportTable& table) {
         line.ruled = row[0] != kind;
         line.cells << (line.ruled ? groupWord(row[0]) : QString{})
                    << (row[1].empty() ? namelessGroup(row[0]) : groupWord(row[1])) << field["suggested"]
-                   << field["overridden"];
+                   << field["overridden"] << field.share("shelf_refused", "shelf_offered");
         if (cost) line.cells << field.doubted("expected_cost", "expected_doubt");
-        line.cells << field["replayed"] << field.doubted("replayed_mm", "doubt_mm");
+        line.cells << field.doubted("replayed_mm", "doubt_mm", 1);
         if (cost) line.cells << field.doubted("replayed_cost", "doubt_cost");
         line.cells << groupWord(field["told"].toStdString());
         kind = row[0];
@@ -72,13 +83,10 @@ PaperTable paperOf(const shop::ReportTable& table) {
 
 } // namespace
 
-int paintOverrides(QPagedPaintDevice& device, const shop::ReportTable& table, const QString& verdict,
-                   const shop::Period& period, const store::ShopSettings& shop) {
-    std::vector<Block> blocks{titleBlock(
-        QString::fromStdString(shop.name),
-        PaperWords::tr("Suggested and taken, %1 to %2")
-            .arg(shown(dayOf(period.from)), shown(dayOf(period.until - std::chrono::milliseconds{1}))),
-        verdict)};
+int paintOverrides(QPagedPaintDevice& device, const shop::ReportTable& table, const QStringList& words,
+                   const QString& period, const store::ShopSettings& shop) {
+    std::vector<Block> blocks{titleBlock(QString::fromStdString(shop.name),
+                                         PaperWords::tr("Suggested and taken, %1").arg(period), words)};
     for (Block& block : tableBlocks(paperOf(table)))
         blocks.push_back(std::move(block));
     return paintLeaves(device, blocks, QString::fromStdString(shop.name));

@@ -2,14 +2,15 @@
 
 #include "core/shop/reports/table.h"
 
-#include <QString>
+#include <QStringList>
 
 class QPagedPaintDevice;
 
 namespace riband::ui {
 
-/// What was suggested, what was done otherwise, and what that came to. Returns the pages.
-int paintOverrides(QPagedPaintDevice& device, const shop::ReportTable& table, const QString& verdict,
-                   const shop::Period& period, const store::ShopSettings& shop);
+/// What was suggested, what was done otherwise, and what that came to: `words` are the sentences under the
+/// title, `period` its days in words. Returns the pages.
+int paintOverrides(QPagedPaintDevice& device, const shop::ReportTable& table, const QStringList& words,
+                   const QString& period, const store::ShopSettings& shop);
 
 } // namespace riband::ui

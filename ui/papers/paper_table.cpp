@@ -86,8 +86,10 @@ Block headBlock(const QString& words) {
             true};
 }
 
-Block titleBlock(const QString& shop, const QString& title, const QString& remark) {
-    return {92, [=](QPainter& painter, const QRectF& area) {
+Block titleBlock(const QString& shop, const QString& title, const QStringList& remarks) {
+    constexpr double remarkLine = 20;
+    return {72 + remarkLine * static_cast<double>(remarks.size()),
+            [=](QPainter& painter, const QRectF& area) {
                 painter.setFont(paperFont(15));
                 painter.setPen(Look::paper().ink2);
                 paintFitted(painter, {area.left(), area.top(), area.width(), 22},
@@ -98,8 +100,13 @@ Block titleBlock(const QString& shop, const QString& title, const QString& remar
                             Qt::AlignLeft | Qt::AlignVCenter, title);
                 painter.setFont(paperFont(12));
                 painter.setPen(Look::paper().ink2);
-                paintFitted(painter, {area.left(), area.top() + 60, area.width(), 20},
-                            Qt::AlignLeft | Qt::AlignVCenter, remark);
+                double y = area.top() + 60;
+                for (const QString& remark : remarks) {
+                    painter.setFont(paperFont(12)); // of each: one that had to be fitted in leaves the next
+                    paintFitted(painter, {area.left(), y, area.width(), remarkLine},
+                                Qt::AlignLeft | Qt::AlignVCenter, remark);
+                    y += remarkLine;
+                }
             }};
 }
 

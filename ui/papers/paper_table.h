@@ -26,7 +26,7 @@ std::vector<Block> tableBlocks(const PaperTable& table);
 
 /// The head of a part; stays with what follows.
 Block headBlock(const QString& words);
-/// The head of the paper: shop, title, remark.
-Block titleBlock(const QString& shop, const QString& title, const QString& remark);
+/// The head of the paper: shop, title, remarks, each on a line.
+Block titleBlock(const QString& shop, const QString& title, const QStringList& remarks);
 
 } // namespace riband::ui

@@ -16,6 +16,7 @@
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLineEdit>
+#include <QMessageBox>
 #include <QProgressBar>
 #include <QTableView>
 #include <QVBoxLayout>
@@ -68,12 +69,13 @@ void BuyPart::buildActions() {
     reckon_ = act(tr("Reckon"), Qt::Key_F5, &BuyPart::reckon);
     pdf_ = act(tr("List as PDF"), Qt::Key_F7, &BuyPart::makePdf);
     expect_ = act(tr("Expect it"), Qt::Key_F8, &BuyPart::expectIt);
+    takeBack_ = act(tr("Take it back"), QKeySequence::Undo, &BuyPart::takeItBack);
     print_ = act(tr("Print the list"), Qt::Key_F9, &BuyPart::printList);
     stop_ = new QAction{tr("Stop"), this};
     stop_->setShortcut(Qt::Key_Escape);
     connect(stop_, &QAction::triggered, work_, &LongWork::stop);
     addAction(stop_);
-    for (QAction* action : {stop_, pdf_, print_, expect_})
+    for (QAction* action : {stop_, pdf_, print_, expect_, takeBack_})
         action->setEnabled(false);
 }
 
@@ -124,6 +126,7 @@ void BuyPart::buildView() {
     papers->setSpacing(2 * step);
     papers->addWidget(sum_, 1);
     papers->addWidget(new KeyButton{expect_});
+    papers->addWidget(new KeyButton{takeBack_});
     papers->addWidget(new KeyButton{pdf_});
     papers->addWidget(new KeyButton{print_});
     auto* column = new QVBoxLayout{this};
@@ -193,7 +196,7 @@ void BuyPart::showWhy() {
     const shop::PurchaseLine& line = model_->line(at.row());
     name_->setText(text(purchase_->outlook.belts[line.belt].belt.designation));
     why_->setText(whyOf(line, purchase_->outlook).join(QLatin1Char(' ')));
-    forecast_->setText(tr("Sales: %1. Order again at %2 whole sleeves, %3 at once.")
+    forecast_->setText(tr("Sales: %1. Whole sleeves at which to order again: %2, then at once: %3.")
                            .arg(forecastOf(line, purchase_->outlook))
                            .arg(line.advice.reorderPoint)
                            .arg(line.advice.lot));
@@ -215,17 +218,49 @@ void BuyPart::makePdf() {
     });
 }
 
+/// Several deliveries are noted at once: what and when is asked first.
+bool BuyPart::mayExpect(const std::vector<shop::Expectation>& deliveries) {
+    QStringList all;
+    Money cost = Money::minor(0);
+    for (const shop::Expectation& delivery : deliveries) {
+        QStringList goods;
+        for (const shop::ExpectedGoods& line : delivery.lines) {
+            goods << tr("%1 × %2, %3", "sleeves, belt, width")
+                         .arg(line.sleeves)
+                         .arg(text(belt::designation(line.belt)), shown(line.extent));
+            cost = cost + line.costEach * line.sleeves;
+        }
+        all << tr("Due %1: %2.").arg(delivery.due ? shown(*delivery.due) : QString{}, goods.join(tr("; ")));
+    }
+    QMessageBox ask{
+        QMessageBox::Question, tr("Expect it"),
+        tr("Expect deliveries for %1 %2?")
+            .arg(shownSum(cost, session_.currency()), text(std::string{session_.currency().code()})),
+        QMessageBox::Ok | QMessageBox::Cancel, this};
+    ask.setInformativeText(all.join(QLatin1Char('\n')) + QStringLiteral("\n\n") +
+                           tr("They have no supplier yet: name it on the Rack (Shift+F8). Ctrl+Z here takes "
+                              "all of them back while nothing has come."));
+    ask.setDefaultButton(QMessageBox::Ok);
+    return ask.exec() == QMessageBox::Ok;
+}
+
 /// What was ordered by this list is supply from now on, so that the next list does not order it again.
 void BuyPart::expectIt() {
     if (!purchase_) return;
-    std::vector<store::ExpectedId> ids;
-    const bool done = session_.attempt([&] {
-        ids = shop::expectAll(session_.shop(), shop::expectationsOf(purchase_->list, purchase_->outlook));
-    });
-    if (!done) return;
+    const auto deliveries = shop::expectationsOf(purchase_->list, purchase_->outlook);
+    if (!mayExpect(deliveries)) return;
+    if (!session_.attempt([&] { expected_ = shop::expectAll(session_.shop(), deliveries); })) return;
     expect_->setEnabled(false);
-    session_.tell(tr("Expected deliveries: %1. The Rack shows them with Shift+F8; name the supplier there.")
-                      .arg(ids.size()));
+    takeBack_->setEnabled(true);
+    session_.tell(tr("They are expected. The Rack shows them with Shift+F8; Ctrl+Z takes them back."));
+    reckon();
+}
+
+void BuyPart::takeItBack() {
+    if (!session_.attempt([this] { shop::takeBack(session_.shop(), expected_); })) return;
+    expected_.clear();
+    takeBack_->setEnabled(false);
+    session_.tell(tr("Nothing of the list is expected any more."));
     reckon();
 }
 

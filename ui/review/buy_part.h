@@ -37,7 +37,9 @@ private:
     void showPurchase(Purchase purchase);
     void fill();
     void showWhy();
+    bool mayExpect(const std::vector<shop::Expectation>& deliveries);
     void expectIt();
+    void takeItBack();
     void makePdf();
     void printList();
 
@@ -49,8 +51,10 @@ private:
     QLabel *sum_, *name_, *why_, *forecast_;
     QProgressBar* progress_;
     QTableView* table_;
-    QAction *reckon_ = nullptr, *stop_ = nullptr, *pdf_ = nullptr, *print_ = nullptr, *expect_ = nullptr;
+    QAction *reckon_ = nullptr, *stop_ = nullptr, *pdf_ = nullptr, *print_ = nullptr, *expect_ = nullptr,
+            *takeBack_ = nullptr;
     std::shared_ptr<const Purchase> purchase_;
+    std::vector<store::ExpectedId> expected_; ///< of the list that was noted last
 };
 
 } // namespace riband::ui

@@ -4,6 +4,7 @@
 #include "ui/desk/labels.h"
 #include "ui/look/key_button.h"
 #include "ui/look/look.h"
+#include "ui/words/report_words.h"
 #include "ui/words/words.h"
 
 #include <QHeaderView>
@@ -65,6 +66,8 @@ MovementsDialog::MovementsDialog(Session& session, const QString& name, const st
     column->addWidget(table, 1);
     if (movements.size() == most)
         column->addWidget(label(tr("Only the newest %1 are shown.").arg(most), "remark"));
+    else if (const auto sum = shop::sumOf(movements, what); sum && what.unit)
+        column->addWidget(label(tr("Together: %1").arg(shownSum(*what.unit, *sum)), "strong"));
     auto* close = new KeyButton{tr("Close"), Qt::Key_Escape};
     connect(close, &KeyButton::clicked, this, &QDialog::accept);
     column->addWidget(close);

@@ -43,6 +43,26 @@ BarRows ageBars(const shop::StockReport& report, const Currency& currency, Sees 
     return bars;
 }
 
+QString coverWords(const shop::CoverRow& row) {
+    if (!row.fromDays) return Words::tr("none sold in a year");
+    return row.belowDays ? Words::tr("%1 to %2 days").arg(*row.fromDays).arg(*row.belowDays - 1)
+                         : Words::tr("%1 days and more").arg(*row.fromDays);
+}
+
+BarRows coverBars(const shop::StockReport& report, const Currency& currency, Sees sees) {
+    BarRows bars{
+        {}, Words::tr("How long it lasts at the pace of the last year"), Words::tr("The rack is empty.")};
+    for (const shop::CoverRow& row : report.covers) {
+        const bool money = sees == Sees::Cost;
+        bars.rows.push_back({coverWords(row), static_cast<double>(money ? row.cost.inMinor() : row.pieces),
+                             money ? Words::tr("%1   worth %2", "cost, worth")
+                                         .arg(shownSum(row.cost, currency), shownSum(row.worth, currency))
+                                   : QString{},
+                             Words::tr("belts: %1").arg(row.belts), row.fromDays ? Part::Kept : Part::Lost});
+    }
+    return bars;
+}
+
 QString coverWords(const StockRow& row) {
     if (!row.coverDays) return Words::tr("none sold in a year");
     return Words::tr("lasts %1 days").arg(*row.coverDays);
@@ -121,6 +141,7 @@ ReportView stockView(const shop::Shop& shop, const Period& period) {
         view.headline += Words::tr(", %1 of the %2 on the rack")
                              .arg(shownSum(dead, currency), shownSum(report.cost, currency));
     view.charts.push_back(chartOf(clearList(report, currency, sees)));
+    view.charts.push_back(chartOf(coverBars(report, currency, sees)));
     view.charts.push_back(chartOf(ageBars(report, currency, sees)));
     view.table = shop::tableOf(report, currency, sees);
     if (sees == Sees::Cost && report.costOfKnown > Money::minor(0))

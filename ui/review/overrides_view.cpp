@@ -4,6 +4,8 @@
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
+#include <algorithm>
+
 namespace riband::ui {
 
 namespace {
@@ -15,11 +17,15 @@ using shop::Sees;
 constexpr std::size_t mostBelts = 12;
 
 QString expectedWords(const OverrideRow& row, const Currency& currency) {
+    if (row.expected == 0) return Words::tr("no expectation that day");
     return Words::tr("%1 ± %2").arg(shownSum(row.extra, currency), shownSum(row.uncertain, currency));
 }
 
-QString followedWords(const OverrideRow& row) {
-    return Words::tr("%1 of %2 done otherwise").arg(row.overridden).arg(row.suggested);
+/// "2 of 124 not followed, shelf refused 1 of 40"
+QString rowWords(const OverrideRow& row) {
+    const QString words = Words::tr("%1 of %2 not followed").arg(row.departures).arg(row.suggested);
+    if (row.shelfRefused == 0) return words;
+    return Words::tr("%1, shelf refused %2 of %3").arg(words).arg(row.shelfRefused).arg(row.shelfOffered);
 }
 
 QString nameOf(const std::string& name) { return name.empty() ? namelessGroup("reason") : groupWord(name); }
@@ -27,12 +33,15 @@ QString nameOf(const std::string& name) { return name.empty() ? namelessGroup("r
 BarRows expectedBars(const std::vector<OverrideRow>& rows, const QString& head, const Currency& currency,
                      Sees sees) {
     BarRows bars{{}, head, Words::tr("Every suggestion was followed.")};
+    // Without any expectation the bars are as long as it was often.
+    const bool money =
+        sees == Sees::Cost &&
+        std::any_of(rows.begin(), rows.end(), [](const OverrideRow& row) { return row.expected > 0; });
     for (const OverrideRow& row : rows) {
-        if (row.overridden == 0) continue;
-        const bool money = sees == Sees::Cost;
+        if (row.departures == 0) continue;
         bars.rows.push_back({nameOf(row.name),
-                             static_cast<double>(money ? row.extra.inMinor() : row.overridden),
-                             money ? expectedWords(row, currency) : QString{}, followedWords(row)});
+                             static_cast<double>(money ? row.extra.inMinor() : row.departures),
+                             sees == Sees::Cost ? expectedWords(row, currency) : QString{}, rowWords(row)});
     }
     return bars;
 }
@@ -45,16 +54,9 @@ BarRows playedBars(const std::vector<BothWaysRow>& rows, const QString& head, co
         const QString cost = costOf(row, currency, sees);
         bars.rows.push_back({nameOf(row.name), row.width,
                              row.width < 0 ? Words::tr("saved %1").arg(cost) : cost,
-                             Words::tr("%1 replayed").arg(row.overridden)});
+                             Words::tr("%1 replayed").arg(row.departures)});
     }
     return bars;
-}
-
-void addCounts(const shop::OverrideReport& report, ReportView& view) {
-    view.remarks << Words::tr("Suggestions: %1, done otherwise: %2; belts for the shelf not wanted: %3.")
-                        .arg(report.all.suggested)
-                        .arg(report.all.overridden)
-                        .arg(report.shelfDeclined);
 }
 
 } // namespace
@@ -65,18 +67,13 @@ ReportView overridesView(const shop::Shop& shop, const shop::Period& period) {
     const shop::OverrideReport report = shop::overrides(shop, period);
     ReportView view;
     view.table = shop::tableOf(report, currency, sees);
-    if (report.all.suggested == 0) {
-        view.headline = Words::tr("No order of this period kept what was suggested for it.");
-        return view;
-    }
-    view.headline =
-        report.all.overridden == 0 ? Words::tr("Every suggestion was followed.") : followedWords(report.all);
+    view.headline = followedWords(report);
+    if (report.all.suggested == 0) return view;
     view.charts.push_back(chartOf(expectedBars(report.people, Words::tr("People"), currency, sees)));
     view.charts.push_back(chartOf(expectedBars(report.reasons, Words::tr("Reasons given"), currency, sees)));
-    if (report.all.overridden > 0)
+    if (report.all.departures > 0)
         view.remarks << Words::tr("Expected on the day of each order; F5 replays them both ways with the "
                                   "same demand and tells what they came to.");
-    addCounts(report, view);
     return view;
 }
 
@@ -99,7 +96,7 @@ ReportView playedView(const shop::Shop& shop, const shop::Period& period, const 
     if (played.left > 0)
         view.remarks
             << Words::tr("%1 could not be replayed: the book keeps too little of them.").arg(played.left);
-    addCounts(report, view);
+    view.remarks << followedWords(report);
     return view;
 }
 

@@ -20,7 +20,7 @@ using std::chrono::months;
 using std::chrono::year_month;
 using std::chrono::year_month_day;
 
-constexpr int spanCount = 5;
+constexpr int spanCount = 5, NameWidth = 300;
 
 QDate qtDate(Date date) { return QDate::fromString(QString::fromStdString(printDate(date)), Qt::ISODate); }
 
@@ -47,7 +47,7 @@ PeriodBar::PeriodBar(Date today, QWidget* parent)
     auto* row = new QHBoxLayout{this};
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(2 * step);
-    name_->setMinimumWidth(280);
+    name_->setMinimumWidth(NameWidth);
     row->addWidget(name_);
     row->addWidget(new KeyButton{acts_[0]});
     row->addWidget(new KeyButton{acts_[1]});
@@ -104,7 +104,9 @@ Date PeriodBar::next(Date first, int spans) const {
     return plusMonths(first, 12 * spans);
 }
 
-shop::Period PeriodBar::period() const { return {Moment{first_}, Moment{next(first_, 1)}}; }
+shop::Period PeriodBar::period() const {
+    return shop::soFar({Moment{first_}, Moment{next(first_, 1)}}, today_);
+}
 
 void PeriodBar::setSpan(Span span) {
     const Date last =
@@ -125,25 +127,25 @@ void PeriodBar::stepBy(int spans) {
     emit changed();
 }
 
-void PeriodBar::showName() {
+QString PeriodBar::spanName() const {
     const QDate first = qtDate(first_);
     switch (span_) {
     case Span::Day:
-        name_->setText(QLocale{}.toString(first, QLocale::LongFormat));
-        break;
+        return QLocale{}.toString(first, QLocale::LongFormat);
     case Span::Week:
-        name_->setText(tr("Week from %1").arg(shown(first_)));
-        break;
+        return tr("Week from %1").arg(shown(first_));
     case Span::Month:
-        name_->setText(QLocale{}.toString(first, QStringLiteral("MMMM yyyy")));
-        break;
+        return QLocale{}.toString(first, QStringLiteral("MMMM yyyy"));
     case Span::Quarter:
-        name_->setText(tr("Quarter %1 of %2").arg((first.month() + 2) / 3).arg(first.year()));
-        break;
+        return tr("Quarter %1 of %2").arg((first.month() + 2) / 3).arg(first.year());
     case Span::Year:
-        name_->setText(QString::number(first.year()));
         break;
     }
+    return QString::number(first.year());
+}
+
+void PeriodBar::showName() {
+    name_->setText(shop::isRunning(period(), today_) ? tr("%1, so far").arg(spanName()) : spanName());
     acts_[1]->setEnabled(next(first_, 1) <= today_);
 }
 

@@ -19,7 +19,7 @@ public:
     enum class Span { Day, Week, Month, Quarter, Year };
     explicit PeriodBar(Date today, QWidget* parent = nullptr);
 
-    shop::Period period() const;
+    shop::Period period() const; ///< up to today
     Date firstDay() const { return first_; }
     void setSpan(Span span);
     void stepBy(int spans); ///< never past the span of today
@@ -31,6 +31,7 @@ signals:
 
 private:
     void buildActions();
+    QString spanName() const;
     void showName();
     Date next(Date first, int spans) const;
     Date beginOf(Date day) const;

@@ -98,7 +98,6 @@ QWidget* ReadPart::buildPictures() {
 QWidget* ReadPart::buildFigures() {
     figures_->setModel(model_);
     figures_->setAccessibleName(tr("Figures of %1").arg(about_.title));
-    figures_->setSelectionBehavior(QAbstractItemView::SelectRows);
     figures_->setSelectionMode(QAbstractItemView::SingleSelection);
     figures_->setShowGrid(false);
     figures_->setTabKeyNavigation(false);
@@ -139,7 +138,7 @@ void ReadPart::showView(ReportView view) {
     charts_->addStretch();
     model_->setTable(view_.table);
     figures_->resizeColumnsToContents();
-    if (model_->rowCount() > 0) figures_->selectRow(0);
+    figures_->setCurrentIndex(model_->index(0, 0));
 }
 
 void ReadPart::showFigures(bool figures) {
@@ -149,13 +148,19 @@ void ReadPart::showFigures(bool figures) {
 
 void ReadPart::drill() {
     const QModelIndex index = figures_->currentIndex();
-    if (!view_.behind || !index.isValid()) return;
-    const auto what = view_.behind(static_cast<std::size_t>(index.row()));
-    if (!what) return;
+    if (!index.isValid()) return;
     const auto& columns = view_.table.columns;
+    if (!view_.behind)
+        return session_.tell(tr("No movements stand behind these figures: they are no sums of the ledger."));
+    const auto what = view_.behind(static_cast<std::size_t>(index.row()),
+                                   columns[static_cast<std::size_t>(index.column())]);
+    if (!what) return session_.tell(tr("No movement stands behind this figure."));
     const auto group = std::find(columns.begin(), columns.end(), "group");
     const auto named = group == columns.end() ? 0 : static_cast<int>(group - columns.begin());
-    const QString name = index.siblingAtColumn(named).data().toString();
+    QString name = index.siblingAtColumn(named).data().toString();
+    if (what->account)
+        name = tr("%1, %2", "row, column")
+                   .arg(name, model_->headerData(index.column(), Qt::Horizontal).toString());
     session_.attempt([&] { MovementsDialog{session_, name, *what, this}.exec(); });
 }
 

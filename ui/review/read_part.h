@@ -42,7 +42,7 @@ public:
     bool isOfPeriod() const override { return true; }
     shop::ReportTable table() const override { return view_.table; }
     bool settled() const override;
-    /// The movements behind the row of the figures that is chosen.
+    /// The movements behind the figure that is chosen.
     void drill();
 
 private:

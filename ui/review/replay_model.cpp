@@ -1,42 +1,23 @@
 #include "ui/review/replay_model.h"
 
 #include "ui/look/look.h"
+#include "ui/words/replay_words.h"
+#include "ui/words/report_words.h"
+#include "ui/words/tr.h"
 
 #include <QColor>
-#include <QLocale>
 
-#include <cmath>
+#include <string_view>
 
 namespace riband::ui {
 
 namespace {
 
-struct Line {
-    const char* name;
-    shop::Estimate shop::ReplayFigures::*figure;
-    double times;
-    int places;
-    int good; ///< 1: more is better, -1: less is
-};
-constexpr Line lines[] = {
-    {QT_TRANSLATE_NOOP("riband::ui::ReplayModel", "Yield: sold of what was used up, %"),
-     &shop::ReplayFigures::yield, 100, 2, 1},
-    {QT_TRANSLATE_NOOP("riband::ui::ReplayModel", "Sleeves opened"), &shop::ReplayFigures::sleeves, 1, 1, -1},
-    {QT_TRANSLATE_NOOP("riband::ui::ReplayModel", "Mountings"), &shop::ReplayFigures::mountings, 1, 0, -1},
-    {QT_TRANSLATE_NOOP("riband::ui::ReplayModel", "Orders sent away"), &shop::ReplayFigures::lostOrders, 1, 1,
-     -1},
-    {QT_TRANSLATE_NOOP("riband::ui::ReplayModel", "Width sent away, mm"), &shop::ReplayFigures::lost, 1, 0,
-     -1},
-    {QT_TRANSLATE_NOOP("riband::ui::ReplayModel", "Cost of rubber"), &shop::ReplayFigures::rubber, 1, 2, -1},
-    {QT_TRANSLATE_NOOP("riband::ui::ReplayModel", "Whole sleeves held"), &shop::ReplayFigures::stock, 1, 1,
-     -1},
-};
+/// In the text form of files.
+std::string field(double value, int places) { return QString::number(value, 'f', places).toStdString(); }
 
-QString number(double value, int places) { return QLocale().toString(value, 'f', places); }
-
-int verdictOf(const shop::Estimate& difference, int good) {
-    if (std::abs(difference.mean) <= difference.doubt + 1e-9) return 0;
-    return difference.mean * good > 0 ? 1 : -1;
+bool isWords(int column) {
+    return column == ReplayModel::FigureColumn || column == ReplayModel::VerdictColumn;
 }
 
 } // namespace
@@ -46,17 +27,23 @@ void ReplayModel::show(const shop::ReplayResult& result, const Currency& currenc
     rows_.clear();
     const shop::Alternative& now = result.alternatives.front();
     const shop::Alternative& other = result.alternatives.back();
-    for (const Line& line : lines) {
-        const bool money = line.figure == &shop::ReplayFigures::rubber;
-        const double times = money ? std::pow(10, -currency.decimals()) : line.times;
+    for (const ReplayLine& line : replayLines()) {
+        const double times = timesOf(line, currency);
         const shop::Estimate& difference = other.difference.*line.figure;
-        const QString sign = difference.mean > 0 ? QStringLiteral("+") : QString{};
-        rows_.push_back({{tr(line.name), number((now.figures.*line.figure).mean * times, line.places),
-                          number((other.figures.*line.figure).mean * times, line.places),
-                          QStringLiteral("%1%2 ± %3")
-                              .arg(sign, number(difference.mean * times, line.places),
-                                   number(difference.doubt * times, line.places))},
-                         verdictOf(difference, line.good)});
+        const double before = (now.figures.*line.figure).mean * times;
+        const double after = (other.figures.*line.figure).mean * times;
+        const QString words = tr("%1%2 ± %3", "plus sign, difference, doubt")
+                                  .arg(difference.mean > 0 ? QStringLiteral("+") : QString{},
+                                       shownNumber(difference.mean * times, line.places),
+                                       shownNumber(difference.doubt * times, line.places));
+        rows_.push_back({{Words::tr(line.head), shownNumber(before, line.places),
+                          shownNumber(after, line.places), words, sayVerdict(line, difference)},
+                         {line.name, field(before, line.places), field(after, line.places),
+                          field(difference.mean * times, line.places),
+                          field(difference.doubt * times, line.places), verdictWord(line, difference)},
+                         std::string_view{verdictWord(line, difference)} == "better"  ? 1
+                         : std::string_view{verdictWord(line, difference)} == "worse" ? -1
+                                                                                      : 0});
     }
     endResetModel();
 }
@@ -78,10 +65,9 @@ QVariant ReplayModel::data(const QModelIndex& index, int role) const {
     const Row& row = rows_[static_cast<std::size_t>(index.row())];
     if (role == Qt::DisplayRole) return row.words[index.column()];
     if (role == Qt::TextAlignmentRole)
-        return QVariant::fromValue(
-            Qt::Alignment{index.column() == FigureColumn ? Qt::AlignLeft : Qt::AlignRight} |
-            Qt::AlignVCenter);
-    if (role == Qt::ForegroundRole && index.column() == DifferenceColumn && row.verdict != 0)
+        return QVariant::fromValue(Qt::Alignment{isWords(index.column()) ? Qt::AlignLeft : Qt::AlignRight} |
+                                   Qt::AlignVCenter);
+    if (role == Qt::ForegroundRole && index.column() >= DifferenceColumn && row.verdict != 0)
         return row.verdict > 0 ? Look::current().cool : Look::current().warm;
     return {};
 }
@@ -89,7 +75,7 @@ QVariant ReplayModel::data(const QModelIndex& index, int role) const {
 QVariant ReplayModel::headerData(int section, Qt::Orientation orientation, int role) const {
     if (orientation != Qt::Horizontal) return {};
     if (role == Qt::TextAlignmentRole)
-        return QVariant::fromValue(Qt::Alignment{section == FigureColumn ? Qt::AlignLeft : Qt::AlignRight} |
+        return QVariant::fromValue(Qt::Alignment{isWords(section) ? Qt::AlignLeft : Qt::AlignRight} |
                                    Qt::AlignVCenter);
     if (role != Qt::DisplayRole) return {};
     switch (section) {
@@ -99,18 +85,17 @@ QVariant ReplayModel::headerData(int section, Qt::Orientation orientation, int r
         return tr("As it is");
     case OtherColumn:
         return tr("What if");
-    default:
+    case DifferenceColumn:
         return tr("Difference");
+    default:
+        return tr("Verdict");
     }
 }
 
-std::vector<std::vector<std::string>> ReplayModel::table() const {
-    std::vector<std::vector<std::string>> table;
-    for (const Row& row : rows_) {
-        auto& fields = table.emplace_back();
-        for (const QString& words : row.words)
-            fields.push_back(words.toStdString());
-    }
+shop::ReportTable ReplayModel::table() const {
+    shop::ReportTable table{{"figure", "as_it_is", "what_if", "difference", "doubt", "verdict"}, {}};
+    for (const Row& row : rows_)
+        table.rows.push_back(row.fields);
     return table;
 }
 

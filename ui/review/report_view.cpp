@@ -3,14 +3,15 @@
 namespace riband::ui {
 
 namespace {
-constexpr int flowHeight = 172, keyRow = 24, trendHeight = 260;
+constexpr int trendHeight = 260;
+constexpr double leastWidth = 800; ///< of a chart on the smallest screen
 } // namespace
 
 ReportView::Chart chartOf(const FlowPicture& picture) {
     return {[picture](QPainter& painter, const QRectF& area, const Look& look) {
                 paintFlow(painter, area, picture, look);
             },
-            describe(picture), flowHeight + keyRow * static_cast<int>(picture.streams.size() + 1) / 2 + 16};
+            describe(picture), static_cast<int>(heightOf(picture, leastWidth)) + 16};
 }
 
 ReportView::Chart chartOf(const BarRows& bars) {

@@ -17,8 +17,9 @@ struct ReportView {
     QStringList remarks;
     std::vector<Chart> charts;
     shop::ReportTable table;
-    /// Which movements stand behind a row of the table; nothing if the report has none.
-    std::function<std::optional<store::Behind>(std::size_t row)> behind;
+    /// Which movements stand behind a figure of the table, by its row and the name of its column; no function
+    /// if the report has none.
+    std::function<std::optional<store::Behind>(std::size_t row, const std::string& column)> behind;
 };
 
 ReportView::Chart chartOf(const FlowPicture& picture);

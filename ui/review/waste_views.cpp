@@ -44,11 +44,40 @@ QString yieldWords(const Balance<std::int64_t>& balance) {
     return yield ? shownPercent(*yield) : Words::tr("nothing used");
 }
 
-QString comparedWords(const shop::Balance<std::int64_t>& before,
-                      const shop::Balance<std::int64_t>& yearBefore) {
-    return Words::tr("Sold of what was used in the period before: %1; in the same days a year earlier: %2.")
-        .arg(yieldWords(before), yieldWords(yearBefore));
-}
+/// The period beside the one before and the same days a year earlier.
+class Compared {
+public:
+    Compared(const shop::Shop& shop, const Period& period, const Currency& currency, Sees sees)
+        : today_{dayOf(shop.now())}, currency_{currency}, sees_{sees} {
+        for (const Period& each : {period, shop::before(period), shop::yearBefore(period)})
+            spans_.emplace_back(each, shop::movedByUnit(shop, each));
+    }
+    BarRows bars(Unit unit) const {
+        BarRows bars{{},
+                     unit == Unit::Rib ? Words::tr("Ribbed belts: lost of what was used, compared")
+                                       : Words::tr("Toothed belts: lost of what was used, compared"),
+                     {}};
+        for (const auto& [period, moved] : spans_) {
+            const auto at = moved.find(unit);
+            const shop::Moved sums = at == moved.end() ? shop::Moved{} : at->second;
+            const auto yield = sums.width.yield();
+            QString words = Words::tr("sold %1, lost %2")
+                                .arg(shownSum(unit, sums.width.sold), shownSum(unit, sums.width.lost()));
+            if (sees_ == Sees::Cost)
+                words =
+                    Words::tr("%1, cost %2").arg(words, shownSum(Money::minor(sums.money.lost()), currency_));
+            bars.rows.push_back({shownPeriod(period, today_), yield ? 1 - *yield : 0,
+                                 yield ? shownPercent(1 - *yield) : Words::tr("nothing used"), words});
+        }
+        return bars;
+    }
+
+private:
+    Date today_;
+    Currency currency_;
+    Sees sees_;
+    std::vector<std::pair<Period, std::map<Unit, shop::Moved>>> spans_;
+};
 
 double lostOf(const WasteRow& row, Sees sees) {
     return static_cast<double>(sees == Sees::Cost ? row.money.lost() : row.width.lost());
@@ -80,12 +109,13 @@ BarRows barsOf(std::vector<WasteRow> rows, const QString& head, const std::strin
 }
 
 /// Of rows that stand in the table as they are here.
-std::function<std::optional<store::Behind>(std::size_t)> behindOf(const std::vector<WasteRow>& rows) {
+decltype(ReportView::behind) behindOf(const std::vector<WasteRow>& rows) {
     std::vector<store::Behind> behind;
     for (const WasteRow& row : rows)
         behind.push_back(row.behind);
-    return
-        [behind](std::size_t row) { return row < behind.size() ? std::optional{behind[row]} : std::nullopt; };
+    return [behind](std::size_t row, const std::string& column) {
+        return row < behind.size() ? shop::behindFigure(behind[row], column) : std::nullopt;
+    };
 }
 
 /// Rows of one kind of group among those of others: what they are stands first.
@@ -108,18 +138,20 @@ QString lostHead(const QString& by, Sees sees) {
 ReportView flowView(const shop::Shop& shop, const Period& period) {
     const Sees sees = shop::seenBy(shop);
     const Currency currency = currencyOf(shop);
-    const auto rows = shop::waste(shop, period, GroupBy::All);
+    auto rows = shop::waste(shop, period, GroupBy::All);
+    std::sort(rows.begin(), rows.end(),
+              [](const WasteRow& a, const WasteRow& b) { return a.unit < b.unit; });
     ReportView view;
     const auto causes = shop::waste(shop, period, GroupBy::Cause);
     view.table = shop::tableOf(causes, currency, sees);
     view.behind = behindOf(causes);
     view.headline = Words::tr("Nothing moved in this period.");
-    auto before = shop::movedByUnit(shop, shop::before(period));
-    auto yearBefore = shop::movedByUnit(shop, shop::yearBefore(period));
+    const Compared compared{shop, period, currency, sees};
     for (const WasteRow& row : rows) {
         if (row.width.used() != 0 || row.width.ready != 0)
             view.charts.push_back(chartOf(flowOf(row, moneyWords(currency, sees))));
-        view.remarks << equationOf(row) << comparedWords(before[row.unit], yearBefore[row.unit]);
+        view.charts.push_back(chartOf(compared.bars(row.unit)));
+        view.remarks << equationOf(row);
         view.headline = Words::tr("Sold of what was used: %1").arg(yieldWords(row.width));
     }
     if (rows.size() == 2)
@@ -180,6 +212,7 @@ ReportView groupsView(const shop::Shop& shop, const Period& period) {
 ReportView trendView(const shop::Shop& shop, const Period& period) {
     const shop::Trends trends = shop::trends(shop, period.until, 13);
     ReportView view;
+    std::vector<store::Behind> months;
     int news = 0;
     for (const Unit unit : {Unit::Micrometre, Unit::Rib}) {
         const auto& points = trends.of(unit);
@@ -192,11 +225,19 @@ ReportView trendView(const shop::Shop& shop, const Period& period) {
         }
         if (!any) continue;
         view.table.rows.insert(view.table.rows.end(), table.rows.begin(), table.rows.end());
+        for (const shop::TrendPoint& point : points) {
+            store::Behind& month = months.emplace_back(store::Behind{point.month.from, point.month.until});
+            month.unit = unit;
+        }
         view.charts.push_back(chartOf(trendOf(points, unit)));
     }
     view.headline = news == 0
                         ? Words::tr("No month differs by more than chance would make it")
                         : Words::tr("Months that differ by more than chance would make them: %1").arg(news);
+    view.behind = [months](std::size_t row, const std::string& column) {
+        return row < months.size() ? shop::behindFigure(months[row], column == "lost" ? "" : column)
+                                   : std::nullopt;
+    };
     view.remarks << Words::tr(
         "Grey: where 19 months in 20 would lie if nothing changed but chance. Only a month "
         "outside of it (a diamond) is worth a question, and 1 in 20 is outside by chance.");

@@ -5,6 +5,7 @@
 #include "ui/look/key_button.h"
 #include "ui/look/look.h"
 #include "ui/review/replay_model.h"
+#include "ui/words/replay_words.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -28,7 +29,7 @@ namespace riband::ui {
 
 namespace {
 
-constexpr int FormWidth = 380;
+constexpr int FormWidth = 350;
 
 /// The least value means that nothing is otherwise.
 QDoubleSpinBox* figure(double nothing, double most, double step, int places, const QString& suffix) {
@@ -71,7 +72,8 @@ WhatIfPart::WhatIfPart(Session& session, QWidget* parent)
       least_{figure(-1, 500, 5, 0, tr(" mm"))}, price_{figure(-91, 900, 5, 0, tr(" %"))},
       service_{figure(49.5, 99.9, 0.5, 1, tr(" %"))}, lead_{count(0, 365, 0)}, years_{count(2, 200, 20)},
       together_{new QCheckBox{tr("Cut toge&ther at closing time")}}, profile_{new QComboBox},
-      headline_{label({}, "part")}, progress_{new QProgressBar}, table_{new QTableView} {
+      from_{new QComboBox}, headline_{label({}, "part")}, progress_{new QProgressBar}, table_{
+                                                                                           new QTableView} {
     lead_->setSpecialValueText(tr("as it is"));
     lead_->setSuffix(tr(" days"));
     buildActions();
@@ -124,8 +126,12 @@ QWidget* WhatIfPart::buildForm() {
     addRow(*form, tr("Ser&vice"), service_);
     addRow(*form, tr("&Delivery"), lead_);
     addRow(*form, tr("&Belts"), profile_);
+    addRow(*form, tr("&Orders"), from_);
     addRow(*form, tr("&Years drawn"), years_);
     profile_->setMinimumHeight(pressHeight);
+    from_->setMinimumHeight(pressHeight);
+    from_->addItem(tr("of the last year"), static_cast<int>(shop::Years::History));
+    from_->addItem(tr("as expected"), static_cast<int>(shop::Years::Outlook));
     column->addLayout(form);
     together_->setAccessibleName(tr("Cut together at closing time"));
     column->addWidget(together_);
@@ -145,7 +151,8 @@ void WhatIfPart::buildView() {
     table_->verticalHeader()->hide();
     table_->verticalHeader()->setDefaultSectionSize(pressHeight);
     table_->horizontalHeader()->setHighlightSections(false);
-    table_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    table_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    table_->horizontalHeader()->setSectionResizeMode(ReplayModel::VerdictColumn, QHeaderView::Stretch);
     progress_->setAccessibleName(tr("Playing"));
     progress_->setTextVisible(false);
     progress_->setFixedHeight(3 * step);
@@ -158,8 +165,10 @@ void WhatIfPart::buildView() {
     right->addWidget(progress_);
     right->addWidget(table_, 1);
     auto* remark =
-        label(tr("± is half of a 95 % interval. Coloured is what chance alone would hardly do. Levels are "
-                 "those of the smallest piece that fits."),
+        label(tr("± is half of a 95 % interval over the drawn years; better or worse is said only where it "
+                 "is more than that. Money as a whole is rubber, labour of mountings, interest on sleeves "
+                 "held and the margin of what was not sold. Levels are those of the smallest piece that "
+                 "fits."),
               "remark");
     remark->setWordWrap(true);
     right->addWidget(remark);
@@ -206,6 +215,7 @@ void WhatIfPart::play() {
                      what.leadDays || what.together;
     if (!any) return session_.warn(tr("Say first what would be otherwise."));
     const shop::ReplayTerms terms{.years = years_->value(),
+                                  .from = static_cast<shop::Years>(from_->currentData().toInt()),
                                   .profile = profile_->currentData().toString().toStdString()};
     headline_->setText(tr("Playing %1 years both ways …").arg(terms.years));
     model_->clear();
@@ -223,12 +233,12 @@ void WhatIfPart::showResult(const shop::ReplayResult& result) {
         return;
     }
     model_->show(result, session_.currency());
-    headline_->setText(tr("%1 of %2 belts would be cut or bought otherwise.").arg(changed).arg(result.belts));
+    headline_->setText(verdictOf(result.alternatives.back(), session_.currency()) + QLatin1Char(' ') +
+                       tr("%1 of %2 belts would be cut or bought otherwise.").arg(changed).arg(result.belts));
 }
 
 shop::ReportTable WhatIfPart::table() const {
-    if (model_->rowCount() == 0) return {};
-    return {{"figure", "as_it_is", "what_if", "difference"}, model_->table()};
+    return model_->rowCount() == 0 ? shop::ReportTable{} : model_->table();
 }
 
 } // namespace riband::ui

@@ -48,7 +48,7 @@ private:
     QDoubleSpinBox *trim_, *sleeve_, *least_, *price_, *service_;
     QSpinBox *lead_, *years_;
     QCheckBox* together_;
-    QComboBox* profile_;
+    QComboBox *profile_, *from_;
     QLabel* headline_;
     QProgressBar* progress_;
     QTableView* table_;

@@ -4,6 +4,8 @@
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
+#include <QStringList>
+
 #include <cmath>
 
 namespace riband::ui {
@@ -20,12 +22,25 @@ QString costOf(const shop::BothWaysRow& row, const Currency& currency, shop::See
              text(std::string{currency.code()}));
 }
 
+QString followedWords(const shop::OverrideReport& report) {
+    const shop::OverrideRow& all = report.all;
+    if (all.suggested == 0) return Words::tr("No order of this period kept what was suggested for it.");
+    if (all.departures == 0) return Words::tr("Every suggestion was followed.");
+    QStringList ways;
+    if (all.overridden > 0) ways << Words::tr("other pieces: %1").arg(all.overridden);
+    if (all.shelfRefused > 0)
+        ways
+            << Words::tr("belts for the shelf refused: %1 of %2").arg(all.shelfRefused).arg(all.shelfOffered);
+    return Words::tr("%1 of %2 suggestions were not followed (%3).")
+        .arg(all.departures)
+        .arg(all.suggested)
+        .arg(ways.join(QStringLiteral("; ")));
+}
+
 QString verdictOf(const shop::OverrideReport& report, const shop::BothWays& played, const Currency& currency,
                   shop::Sees sees) {
-    if (report.all.suggested == 0)
-        return Words::tr("No order of this period kept what was suggested for it.");
-    if (report.all.overridden == 0) return Words::tr("Every suggestion was followed.");
-    if (played.all.overridden == 0)
+    if (report.all.departures == 0) return followedWords(report);
+    if (played.all.departures == 0)
         return Words::tr("Of what was done otherwise the book keeps too little to replay it.");
     constexpr double shownWidth = 0.0005; // less is shown as nothing
     if (std::abs(played.all.width) < shownWidth && !played.all.told())

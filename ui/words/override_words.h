@@ -6,6 +6,9 @@
 
 namespace riband::ui {
 
+/// How often what was suggested was not done: "8 of 132 suggestions were not followed: other pieces 3 times,
+/// belts for the shelf refused 5 times of 40."
+QString followedWords(const shop::OverrideReport& report);
 /// What doing otherwise came to when it was replayed: cost, saved, or no more than chance. Money for those
 /// who may see it, else width.
 QString verdictOf(const shop::OverrideReport& report, const shop::BothWays& played, const Currency& currency,

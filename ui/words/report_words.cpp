@@ -6,6 +6,7 @@
 #include <QLocale>
 
 #include <algorithm>
+#include <cmath>
 #include <iterator>
 
 namespace riband::ui {
@@ -43,6 +44,7 @@ constexpr Named columns[] = {{"group", QT_TRANSLATE_NOOP("Words", "What")},
                              {"used_m2", QT_TRANSLATE_NOOP("Words", "Used, m²")},
                              {"lost_m2", QT_TRANSLATE_NOOP("Words", "Lost, m²")},
                              {"lost_kg", QT_TRANSLATE_NOOP("Words", "Lost, kg")},
+                             {"lost_share_percent", QT_TRANSLATE_NOOP("Words", "Share of lost, %")},
                              {"cost_lost", QT_TRANSLATE_NOOP("Words", "Cost of what was lost")},
                              {"belt", QT_TRANSLATE_NOOP("Words", "Belt")},
                              {"name", QT_TRANSLATE_NOOP("Words", "Name")},
@@ -79,7 +81,9 @@ constexpr Named columns[] = {{"group", QT_TRANSLATE_NOOP("Words", "What")},
                              {"what", QT_TRANSLATE_NOOP("Words", "What")},
                              {"kind", QT_TRANSLATE_NOOP("Words", "By")},
                              {"suggested", QT_TRANSLATE_NOOP("Words", "Suggested")},
-                             {"overridden", QT_TRANSLATE_NOOP("Words", "Done otherwise")},
+                             {"overridden", QT_TRANSLATE_NOOP("Words", "Other pieces")},
+                             {"shelf_offered", QT_TRANSLATE_NOOP("Words", "Shelf offered")},
+                             {"shelf_refused", QT_TRANSLATE_NOOP("Words", "Shelf refused")},
                              {"expected_cost", QT_TRANSLATE_NOOP("Words", "Expected to cost")},
                              {"expected_doubt", QT_TRANSLATE_NOOP("Words", "±")},
                              {"replayed", QT_TRANSLATE_NOOP("Words", "Replayed")},
@@ -127,6 +131,7 @@ constexpr Named fields[] = {
     {"damaged or unsafe", QT_TRANSLATE_NOOP("Words", "damaged or unsafe")},
     {"kept for somebody", QT_TRANSLATE_NOOP("Words", "kept for somebody")},
     {"other", QT_TRANSLATE_NOOP("Words", "other")},
+    {"shelf not wanted", QT_TRANSLATE_NOOP("Words", "belts for the shelf not wanted")},
     {"belt", QT_TRANSLATE_NOOP("Words", "belt")},
     {"place", QT_TRANSLATE_NOOP("Words", "place")},
     {"cause", QT_TRANSLATE_NOOP("Words", "cause")},
@@ -211,8 +216,27 @@ QString shownSum(Money money, const Currency& currency) {
     return grouped(shown(Money::minor(std::abs(minor)), currency), minor < 0);
 }
 
+QString shownDays(const shop::Period& period) {
+    const Date first = dayOf(period.from), last = dayOf(period.until - std::chrono::milliseconds{1});
+    return first == last ? shown(first) : Words::tr("%1 to %2").arg(shown(first), shown(last));
+}
+
+QString shownPeriod(const shop::Period& period, Date today) {
+    const QString days = shownDays(period);
+    return shop::isRunning(period, today) ? Words::tr("%1, so far").arg(days) : days;
+}
+
 QString shownPercent(double share) { return Words::tr("%1 %").arg(QLocale{}.toString(100 * share, 'f', 1)); }
 
 QString shownTenths(double value) { return QLocale{}.toString(value, 'f', 1); }
+
+QString shownNumber(double value, int places) {
+    QLocale locale;
+    locale.setNumberOptions(QLocale::OmitGroupSeparator);
+    const QString number = locale.toString(std::abs(value), 'f', places);
+    const bool isNothing =
+        std::none_of(number.begin(), number.end(), [](QChar c) { return c.isDigit() && c.digitValue() > 0; });
+    return grouped(number, value < 0 && !isNothing);
+}
 
 } // namespace riband::ui

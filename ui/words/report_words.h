@@ -2,6 +2,7 @@
 
 #include "core/measure/extent.h"
 #include "core/measure/money.h"
+#include "core/shop/reports/waste.h"
 #include "core/store/takings.h"
 
 #include <QString>
@@ -22,9 +23,15 @@ QString say(store::Payment kind);
 /// back.
 QString shownSum(Unit unit, std::int64_t count);
 QString shownSum(Money money, const Currency& currency);
+/// "2026-11-01 to 2026-11-30"
+QString shownDays(const shop::Period& period);
+/// The same, with "so far" where today lies in it.
+QString shownPeriod(const shop::Period& period, Date today);
 /// "4.3 %" of 0.043
 QString shownPercent(double share);
 /// "93.1"
 QString shownTenths(double value);
+/// With so many decimals, from ten thousand on in groups as a sum; never "−0.0".
+QString shownNumber(double value, int places);
 
 } // namespace riband::ui

@@ -129,6 +129,13 @@ void Played::add(const Played& other, double millimetres) {
     bought += other.bought;
     rubber += other.rubber;
     stockDays += other.stockDays;
+    expense += other.expense;
+}
+
+double expenseOf(const Played& played, const ReplayRules& rules, const WidthMoney& unit) {
+    return played.rubber + played.mountings * rules.setting.rules.mountingCost * unit.rubber +
+           rules.terms.interest * rules.sleeve.cost * played.stockDays / daysOfYear +
+           played.lost * unit.margin;
 }
 
 StockRule stockRuleOf(const ReplayRules& rules, const Record& record) {

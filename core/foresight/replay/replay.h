@@ -23,6 +23,9 @@ struct Played {
     double bought = 0;    ///< sleeves delivered or on their way
     double rubber = 0;    ///< cost of what was used
     double stockDays = 0; ///< whole sleeves, summed over days
+    /// What all of it came to: rubber, labour of the mountings, interest on sleeves held, and what the sales
+    /// that were lost would have earned.
+    double expense = 0;
 
     void add(const Played& other, double millimetres); ///< its widths in mm
     double yield() const { return used > 0 ? sold / used : 0; }
@@ -35,6 +38,12 @@ struct StockRule {
     std::vector<Remnant> rack{}; ///< as it usually is: the run begins with it
 };
 StockRule stockRuleOf(const ReplayRules& rules, const Record& record);
+
+/// What a unit of width is worth where a year is set against money: its rubber, and what selling it earns.
+struct WidthMoney {
+    double rubber = 0, margin = 0;
+};
+double expenseOf(const Played& played, const ReplayRules& rules, const WidthMoney& unit);
 
 /// Plays orders of `days` days: whole sleeves are looked at every review and come after the lead time; who
 /// can't be served goes elsewhere. Orders must be sorted by day.

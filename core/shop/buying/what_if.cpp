@@ -2,6 +2,7 @@
 
 #include "core/foresight/replay/years.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace riband::shop {
@@ -39,7 +40,7 @@ class BeltReplay {
 public:
     BeltReplay(const BuyingBelt& belt, const BuyingOutlook& outlook, const std::vector<WhatIf>& whatIfs,
                const ReplayTerms& terms)
-        : belt_{belt}, terms_{terms}, year_{foresight::lastYear(belt.buying.record)} {
+        : belt_{belt}, terms_{terms}, year_{foresight::lastYear(belt.buying.record)}, unit_{unitOf(belt)} {
         rules_.push_back(presentRules(belt, outlook));
         for (const WhatIf& what : whatIfs)
             rules_.push_back(rulesUnder(belt, outlook, what));
@@ -55,14 +56,25 @@ public:
             const std::vector<Order> orders = ordersOf(year);
             for (std::size_t i = 0; i < rules_.size(); ++i) {
                 Played& into = played[at(i, year)];
-                into = rules_[i] ? foresight::playYear(*rules_[i], stock[i], orders, year_.days)
-                                 : played[at(0, year)];
+                if (!rules_[i]) {
+                    into = played[at(0, year)];
+                    continue;
+                }
+                into = foresight::playYear(*rules_[i], stock[i], orders, year_.days);
+                into.expense = foresight::expenseOf(into, *rules_[i], unit_);
             }
         }
         return played;
     }
 
 private:
+    /// By the present sleeve in every alternative: labour and a lost sale cost the same in each. Where no
+    /// price is known a sale earns as much again as its rubber (docs/buying.md).
+    static foresight::WidthMoney unitOf(const BuyingBelt& belt) {
+        const foresight::SleeveChoice& sleeve = belt.buying.choices.front();
+        const double rubber = sleeve.cost / sleeve.width;
+        return {rubber, belt.buying.price > 0 ? std::max(belt.buying.price - rubber, 0.0) : rubber};
+    }
     std::size_t at(std::size_t alternative, int year) const {
         return alternative * static_cast<std::size_t>(terms_.years) + static_cast<std::size_t>(year);
     }
@@ -77,8 +89,18 @@ private:
     const BuyingBelt& belt_;
     const ReplayTerms& terms_;
     foresight::Record year_;
+    foresight::WidthMoney unit_;
     std::vector<std::optional<ReplayRules>> rules_;
 };
+
+/// Of Student's t, 0.975: from a table, then by Cornish and Fisher's expansion (four digits from eleven
+/// degrees on).
+double quantileOf(double degrees) {
+    constexpr double few[] = {12.706, 4.303, 3.182, 2.776, 2.571, 2.447, 2.365, 2.306, 2.262, 2.228};
+    if (degrees <= 10) return few[static_cast<std::size_t>(degrees) - 1];
+    constexpr double z = 1.959964, z3 = z * z * z, z5 = z3 * z * z;
+    return z + (z3 + z) / (4 * degrees) + (5 * z5 + 16 * z3 + 3 * z) / (96 * degrees * degrees);
+}
 
 Estimate figureOf(const std::vector<double>& values) {
     const auto n = static_cast<double>(values.size());
@@ -88,7 +110,7 @@ Estimate figureOf(const std::vector<double>& values) {
     double squares = 0;
     for (const double value : values)
         squares += (value - figure.mean) * (value - figure.mean);
-    if (n > 1) figure.doubt = 1.96 * std::sqrt(squares / (n - 1) / n);
+    figure.doubt = n > 1 ? quantileOf(n - 1) * std::sqrt(squares / (n - 1) / n) : std::abs(figure.mean);
     return figure;
 }
 
@@ -106,6 +128,7 @@ constexpr Column columns[] = {
     {&ReplayFigures::lost, [](const Played& p) { return p.lost; }},
     {&ReplayFigures::rubber, [](const Played& p) { return p.rubber; }},
     {&ReplayFigures::stock, [](const Played& p) { return p.stockDays / daysOfYear; }},
+    {&ReplayFigures::expense, [](const Played& p) { return p.expense; }},
 };
 
 ReplayFigures figuresOf(const std::vector<Played>& years) {
@@ -131,6 +154,13 @@ ReplayFigures differenceOf(const std::vector<Played>& years, const std::vector<P
 }
 
 } // namespace
+
+bool Estimate::told() const { return std::abs(mean) > doubt + 1e-9; }
+
+double Estimate::confidence() const {
+    if (doubt <= 0) return mean == 0 ? 0.5 : 1;
+    return 0.5 * std::erfc(-1.959964 * std::abs(mean) / doubt / std::sqrt(2.0));
+}
 
 std::optional<ReplayRules> rulesUnder(const BuyingBelt& belt, const BuyingOutlook& outlook,
                                       const WhatIf& what) {

@@ -31,15 +31,21 @@ struct ReplayTerms {
     std::uint64_t seed = 1;
 };
 
-/// A figure over the drawn years: its mean, and half of the 95 % interval of the mean.
+/// A figure over the drawn years: its mean, and half of the 95 % interval of the mean (Student's t; of one
+/// year alone all is doubt).
 struct Estimate {
     double mean = 0, doubt = 0;
+    bool told() const; ///< the mean is more than the doubt
+    /// The chance that the mean has the right sign, 0.5 to 1.
+    double confidence() const;
 };
 
 /// What all belts together come to in a year. Widths in mm (ribs by their pitch), money in minor units.
 struct ReplayFigures {
     Estimate yield; ///< sold of used up, a share
     Estimate sleeves, mountings, lostOrders, lost, rubber, stock;
+    /// All of it in money: rubber, labour, interest on sleeves held, and the margin of what was not sold.
+    Estimate expense;
 };
 
 struct Alternative {

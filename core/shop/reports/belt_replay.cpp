@@ -41,7 +41,7 @@ BeltReplay::Result BeltReplay::play() {
     std::size_t next = n;        // the override after k, or the end: until then all was followed
     for (std::size_t k = n; k-- > 0;) {
         const Deed& deed = belt_.deeds[k];
-        if (!deed.advice.overridden) continue;
+        if (!departs(deed.advice)) continue;
         std::vector<double> followed;
         for (int seed = 0; seed < seeds_; ++seed)
             if (const auto cost = playFrom(k, seed)) followed.push_back(*cost);

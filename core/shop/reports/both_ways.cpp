@@ -22,14 +22,14 @@ public:
         double dice = 0;
         for (const double extra : term.extra)
             dice += (extra - mean) * (extra - mean) / std::max(1.0, n - 1) / n;
-        ++row_.overridden;
+        ++row_.departures;
         width_.add(mean * millimetres, dice * millimetres * millimetres);
         money_.add(mean * money, dice * money * money);
     }
     BothWaysRow finish(const std::string& name) const {
         BothWaysRow row = row_;
         row.name = name;
-        const auto n = static_cast<double>(row.overridden);
+        const auto n = static_cast<double>(row.departures);
         row.width = width_.sum;
         row.widthDoubt = width_.doubt(n);
         row.money = money_.sum;
@@ -83,8 +83,7 @@ BothWays summed(const std::vector<BeltDeeds>& belts, const std::vector<BeltRepla
         const double millimetres = belts[i].millimetres, money = priceOf(belts[i].belt);
         for (const auto& term : results[i].terms) {
             const store::Advice& advice = term.deed->advice;
-            const std::string reason = advice.overrideKey ? wordFor(*advice.overrideKey) : "";
-            for (Sum* sum : {&all, &people[initials(advice.person)], &reasons[reason],
+            for (Sum* sum : {&all, &people[initials(advice.person)], &reasons[reasonOf(advice)],
                              &byBelt[belts[i].belt.designation]})
                 sum->add(term, millimetres, money);
         }
@@ -126,7 +125,7 @@ BothWays bothWays(const std::vector<BeltDeeds>& belts,
                 results[i] = BeltReplay{belts[i], breathe}.play();
             else
                 results[i].left = std::count_if(belts[i].deeds.begin(), belts[i].deeds.end(),
-                                                [](const Deed& deed) { return deed.advice.overridden; });
+                                                [](const Deed& deed) { return departs(deed.advice); });
         },
         guarded);
     return summed(belts, results, initials);

@@ -17,7 +17,7 @@ struct Deed {
     std::vector<Wish> wishes;
     std::vector<Mounting> mountings;
     std::vector<Extent> fromShelf, forShelf; ///< a belt each
-    /// What was free when the order came; of overridden ones only.
+    /// What was free when the order came; of departures only.
     std::vector<store::StockPiece> rack{};
 };
 
@@ -31,11 +31,11 @@ struct BeltDeeds {
     std::vector<Deed> deeds;
 };
 
-/// What the overrides of a group came to, by replaying each belt's orders both ways. Plus: they cost; minus:
+/// What the departures of a group came to, by replaying each belt's orders both ways. Plus: they cost; minus:
 /// they saved. `doubt` is half of a 95 % interval.
 struct BothWaysRow {
     std::string name;
-    std::int64_t overridden = 0;
+    std::int64_t departures = 0;      ///< that were replayed
     double width = 0, widthDoubt = 0; ///< mm, ribs by their pitch
     double money = 0, moneyDoubt = 0; ///< minor units
     bool told() const;                ///< more than the doubt
@@ -43,8 +43,8 @@ struct BothWaysRow {
 struct BothWays {
     BothWaysRow all;
     std::vector<BothWaysRow> people, reasons, belts; ///< by falling cost
-    std::int64_t left = 0; ///< overrides that the book keeps too little of to be replayed
-    /// Of all belts with an override, mm: what their orders cost as they were done, and as they would have
+    std::int64_t left = 0; ///< departures that the book keeps too little of to be replayed
+    /// Of all belts with a departure, mm: what their orders cost as they were done, and as they would have
     /// been with every suggestion followed. Their difference is `all.width`.
     double asDone = 0, asSuggested = 0;
 };

@@ -34,7 +34,7 @@ public:
         std::map<store::BeltId, std::vector<store::Advice>> byBelt;
         for (store::Advice& advice : store::Advices{shop_.connection}.between(period.from, period.until)) {
             auto& ofBelt = byBelt[advice.belt];
-            if (advice.overridden || !ofBelt.empty()) ofBelt.push_back(std::move(advice));
+            if (departs(advice) || !ofBelt.empty()) ofBelt.push_back(std::move(advice));
         }
         std::vector<BeltDeeds> belts;
         for (auto& [belt, advices] : byBelt)
@@ -55,7 +55,7 @@ private:
             }
         }
         const auto first =
-            std::find_if(deeds.begin(), deeds.end(), [](const Deed& deed) { return deed.advice.overridden; });
+            std::find_if(deeds.begin(), deeds.end(), [](const Deed& deed) { return departs(deed.advice); });
         deeds.erase(deeds.begin(), first);
         if (deeds.empty()) return;
         Past past = pastBefore(shop_, belt, settings_, widest, deeds.front().advice.at);
@@ -72,8 +72,7 @@ private:
         if (!tickets.empty()) addTicket(belt, order, tickets.front(), deed);
         markSleeves(deed);
         if (deed.wishes.empty()) return std::nullopt;
-        if (deed.advice.overridden)
-            deed.rack = store::PastRack{shop_.connection}.before(belt, deed.advice.at);
+        if (departs(deed.advice)) deed.rack = store::PastRack{shop_.connection}.before(belt, deed.advice.at);
         return deed;
     }
 

@@ -35,9 +35,17 @@ struct AgeRow {
     std::int64_t pieces = 0;
     Money cost = Money::minor(0);
 };
+/// Belts that last as many days at the pace of the last year; without days those of which none was sold.
+struct CoverRow {
+    std::optional<int> fromDays, belowDays;
+    std::int64_t belts = 0, pieces = 0;
+    Money cost = Money::minor(0);
+    Money worth = Money::minor(0); ///< of those whose worth is known
+};
 struct StockReport {
     std::vector<StockRow> belts; ///< by falling value
     std::vector<AgeRow> ages;
+    std::vector<CoverRow> covers;
     Money cost = Money::minor(0); ///< of all
     /// Of the belts whose worth is known: what they cost, and what they are worth.
     Money costOfKnown = Money::minor(0), worth = Money::minor(0);

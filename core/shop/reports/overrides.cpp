@@ -15,8 +15,13 @@ class Sum {
 public:
     void add(const store::Advice& advice) {
         ++row_.suggested;
-        if (!advice.overridden) return;
-        ++row_.overridden;
+        row_.overridden += advice.overridden ? 1 : 0;
+        row_.shelfOffered += advice.suggested.forShelf.empty() ? 0 : 1;
+        row_.shelfRefused += advice.shelfDeclined ? 1 : 0;
+        if (!departs(advice)) return;
+        ++row_.departures;
+        if (advice.suggested.cost == 0 && advice.taken.cost == 0) return; // nobody could tell that day
+        ++row_.expected;
         const Money extra = advice.taken.costMoney - advice.suggested.costMoney;
         row_.extra = row_.extra + extra;
         squares_ += static_cast<double>(extra.inMinor()) * static_cast<double>(extra.inMinor());
@@ -27,10 +32,10 @@ public:
     OverrideRow finish(const std::string& name) const {
         OverrideRow row = row_;
         row.name = name;
-        const double n = static_cast<double>(row.overridden);
+        const double n = static_cast<double>(row.expected);
         const double sum = static_cast<double>(row.extra.inMinor());
-        if (row.overridden == 1) row.uncertain = Money::minor(std::llabs(row.extra.inMinor()));
-        if (row.overridden < 2) return row;
+        if (row.expected == 1) row.uncertain = Money::minor(std::llabs(row.extra.inMinor()));
+        if (row.expected < 2) return row;
         const double variance = std::max(0.0, (squares_ - sum * sum / n) / (n - 1));
         row.uncertain = Money::minor(std::llround(1.96 * std::sqrt(n * variance)));
         return row;
@@ -58,6 +63,13 @@ const char* wordFor(store::OverrideKey key) {
     return words[static_cast<std::size_t>(key)];
 }
 
+bool departs(const store::Advice& advice) { return advice.overridden || advice.shelfDeclined; }
+
+std::string reasonOf(const store::Advice& advice) {
+    if (!advice.overridden && advice.shelfDeclined) return "shelf not wanted";
+    return advice.overrideKey ? wordFor(*advice.overrideKey) : "";
+}
+
 bool OverrideRow::told() const { return std::llabs(extra.inMinor()) > uncertain.inMinor(); }
 
 OverrideReport overridesOf(const std::vector<store::Advice>& advices,
@@ -68,8 +80,7 @@ OverrideReport overridesOf(const std::vector<store::Advice>& advices,
     for (const store::Advice& advice : advices) {
         all.add(advice);
         people[initials(advice.person)].add(advice);
-        if (advice.overridden) reasons[advice.overrideKey ? wordFor(*advice.overrideKey) : ""].add(advice);
-        report.shelfDeclined += advice.shelfDeclined ? 1 : 0;
+        if (departs(advice)) reasons[reasonOf(advice)].add(advice);
     }
     report.all = all.finish("");
     report.people = rowsOf(people);

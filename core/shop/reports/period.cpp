@@ -1,5 +1,7 @@
 #include "core/shop/reports/waste.h"
 
+#include <algorithm>
+
 namespace riband::shop {
 
 namespace {
@@ -42,5 +44,12 @@ Period before(const Period& period) {
 Period yearBefore(const Period& period) {
     return {back(period.from, months{12}), back(period.until, months{12})};
 }
+
+Period soFar(const Period& period, Date today) {
+    const Moment tomorrow{today + std::chrono::days{1}};
+    return period.from < tomorrow ? Period{period.from, std::min(period.until, tomorrow)} : period;
+}
+
+bool isRunning(const Period& period, Date today) { return period.until > Moment{today}; }
 
 } // namespace riband::shop

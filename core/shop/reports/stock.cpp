@@ -22,6 +22,23 @@ std::vector<AgeRow> emptyAges() {
             {.fromDays = 731, .belowDays = 1827}, {.fromDays = 1827, .belowDays = std::nullopt}};
 }
 
+std::vector<CoverRow> emptyCovers() {
+    return {{0, 91}, {91, 183}, {183, 366}, {366, 731}, {731, std::nullopt}, {std::nullopt, std::nullopt}};
+}
+
+void add(std::vector<CoverRow>& covers, const StockRow& row) {
+    for (CoverRow& cover : covers) {
+        const bool fits = row.coverDays ? cover.fromDays && *row.coverDays >= *cover.fromDays &&
+                                              (!cover.belowDays || *row.coverDays < *cover.belowDays)
+                                        : !cover.fromDays;
+        if (!fits) continue;
+        ++cover.belts;
+        cover.pieces += row.pieces;
+        cover.cost = cover.cost + row.cost;
+        cover.worth = cover.worth + row.worth.value_or(Money::minor(0));
+    }
+}
+
 int ageOf(const store::StockPiece& piece, Date today) {
     return std::max(0, static_cast<int>((today - piece.born()).count()));
 }
@@ -45,8 +62,9 @@ void add(StockRow& row, const store::StockPiece& piece, int age) {
 std::map<store::BeltId, std::int64_t> soldInYear(const Shop& shop, Date today) {
     std::map<store::BeltId, std::int64_t> sold;
     const Moment until{today + days{1}};
-    for (const store::Flow& flow : store::Flows{shop.connection}.within(until - days{year}, until))
-        if (flow.account == store::Account::Sold) sold[flow.belt] += flow.within;
+    for (const store::Flow& flow :
+         store::Flows{shop.connection}.within(until - days{year}, until, store::Account::Sold))
+        sold[flow.belt] += flow.within;
     return sold;
 }
 
@@ -92,7 +110,7 @@ double shareThatSells(const StockRow& row) {
 } // namespace
 
 StockReport stockReport(const Shop& shop, Date today) {
-    StockReport report{.belts = {}, .ages = emptyAges()};
+    StockReport report{.belts = {}, .ages = emptyAges(), .covers = emptyCovers()};
     std::map<store::BeltId, StockRow> rows;
     std::map<store::BeltId, std::vector<store::StockPiece>> pieces;
     const store::ShopSettings settings = store::Settings{shop.connection}.read();
@@ -118,6 +136,7 @@ StockReport stockReport(const Shop& shop, Date today) {
             report.costOfKnown = report.costOfKnown + row.cost;
             report.worth = report.worth + *row.worth;
         }
+        add(report.covers, row);
         report.belts.push_back(row);
     }
     std::stable_sort(report.belts.begin(), report.belts.end(),

@@ -32,7 +32,7 @@ std::vector<std::string> wasteColumns(Sees sees) {
     std::vector<std::string> columns{"group", "unit"};
     for (const auto& figure : figures<std::int64_t>)
         columns.emplace_back(figure.name);
-    for (const char* more : {"yield_percent", "shelf", "used_m2", "lost_m2", "lost_kg"})
+    for (const char* more : {"yield_percent", "shelf", "used_m2", "lost_m2", "lost_kg", "lost_share_percent"})
         columns.emplace_back(more);
     if (sees == Sees::WidthOnly) return columns;
     for (const auto& figure : figures<std::int64_t>)
@@ -41,7 +41,9 @@ std::vector<std::string> wasteColumns(Sees sees) {
     return columns;
 }
 
-std::vector<std::string> wasteFields(const WasteRow& row, const Currency& currency, Sees sees) {
+/// `lost` is what all rows of its unit lost.
+std::vector<std::string> wasteFields(const WasteRow& row, std::int64_t lost, const Currency& currency,
+                                     Sees sees) {
     std::vector<std::string> fields{row.group, wordFor(row.unit)};
     for (const auto& figure : figures<std::int64_t>)
         fields.push_back(amountOf(row.unit, row.width.*figure.value));
@@ -51,6 +53,8 @@ std::vector<std::string> wasteFields(const WasteRow& row, const Currency& curren
     fields.push_back(decimals(row.area.used(), 3));
     fields.push_back(decimals(row.area.lost(), 3));
     fields.push_back(row.weightKnown ? decimals(row.weight.lost(), 3) : "");
+    fields.push_back(lost > 0 ? percentOf(static_cast<double>(row.width.lost()) / static_cast<double>(lost))
+                              : "");
     if (sees == Sees::WidthOnly) return fields;
     for (const auto& figure : figures<std::int64_t>)
         fields.push_back(printMoney(Money::minor(row.money.*figure.value), currency));
@@ -83,8 +87,11 @@ const char* wordFor(StockRow::Pace pace) {
 
 ReportTable tableOf(const std::vector<WasteRow>& rows, const Currency& currency, Sees sees) {
     ReportTable table{wasteColumns(sees), {}};
+    std::map<Unit, std::int64_t> lost;
     for (const WasteRow& row : rows)
-        table.rows.push_back(wasteFields(row, currency, sees));
+        lost[row.unit] += row.width.lost();
+    for (const WasteRow& row : rows)
+        table.rows.push_back(wasteFields(row, lost[row.unit], currency, sees));
     return table;
 }
 
@@ -111,6 +118,20 @@ ReportTable agesOf(const StockReport& report, const Currency& currency, Sees see
         table.rows.push_back(
             {count(row.fromDays), row.belowDays ? count(*row.belowDays) : "", count(row.pieces)});
         if (sees == Sees::Cost) table.rows.back().push_back(printMoney(row.cost, currency));
+    }
+    return table;
+}
+
+ReportTable coversOf(const StockReport& report, const Currency& currency, Sees sees) {
+    ReportTable table{{"from_days", "below_days", "belts", "pieces"}, {}};
+    if (sees == Sees::Cost) table.columns.insert(table.columns.end(), {"cost", "worth"});
+    for (const CoverRow& row : report.covers) {
+        table.rows.push_back({row.fromDays ? count(*row.fromDays) : "",
+                              row.belowDays ? count(*row.belowDays) : "", count(row.belts),
+                              count(row.pieces)});
+        if (sees == Sees::WidthOnly) continue;
+        table.rows.back().push_back(printMoney(row.cost, currency));
+        table.rows.back().push_back(printMoney(row.worth, currency));
     }
     return table;
 }
@@ -172,13 +193,15 @@ ReportTable uncollectedOf(const DayReport& report, Date today, const Currency& c
 }
 
 ReportTable tableOf(const OverrideReport& report, const Currency& currency, Sees sees) {
-    ReportTable table{{"kind", "group", "suggested", "overridden"}, {}};
+    ReportTable table{{"kind", "group", "suggested", "overridden", "shelf_offered", "shelf_refused"}, {}};
     if (sees == Sees::Cost) table.columns.insert(table.columns.end(), {"expected_cost", "expected_doubt"});
     const auto add = [&](const char* kind, const OverrideRow& row) {
-        table.rows.push_back({kind, row.name, count(row.suggested), count(row.overridden)});
+        table.rows.push_back({kind, row.name, count(row.suggested), count(row.overridden),
+                              count(row.shelfOffered), count(row.shelfRefused)});
         if (sees == Sees::WidthOnly) return;
-        table.rows.back().push_back(printMoney(row.extra, currency));
-        table.rows.back().push_back(printMoney(row.uncertain, currency));
+        const bool isKnown = row.expected == row.departures || row.expected > 0;
+        table.rows.back().push_back(isKnown ? printMoney(row.extra, currency) : "");
+        table.rows.back().push_back(isKnown ? printMoney(row.uncertain, currency) : "");
     };
     add("all", report.all);
     for (const OverrideRow& row : report.people)
@@ -196,7 +219,7 @@ ReportTable tableOf(const OverrideReport& report, const BothWays& played, const 
     if (sees == Sees::Cost) table.columns.insert(table.columns.end(), {"replayed_cost", "doubt_cost"});
     table.columns.push_back("told");
     const auto add = [&](std::vector<std::string>& row, const BothWaysRow& replayed) {
-        row.push_back(count(replayed.overridden));
+        row.push_back(count(replayed.departures));
         for (const double millimetres : {replayed.width, replayed.widthDoubt})
             row.push_back(amountOf(Unit::Micrometre, std::llround(millimetres * 1000)));
         if (sees == Sees::Cost)
@@ -215,7 +238,7 @@ ReportTable tableOf(const OverrideReport& report, const BothWays& played, const 
         row.resize(table.columns.size());
     }
     for (const BothWaysRow& belt : played.belts) {
-        auto& row = table.rows.emplace_back(std::vector<std::string>{"belt", belt.name, "", ""});
+        auto& row = table.rows.emplace_back(std::vector<std::string>{"belt", belt.name});
         row.resize(before);
         add(row, belt);
     }

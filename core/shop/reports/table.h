@@ -21,6 +21,7 @@ Sees seenBy(const Shop& shop); ///< who acts
 ReportTable tableOf(const std::vector<WasteRow>& rows, const Currency& currency, Sees sees);
 ReportTable tableOf(const StockReport& report, const Currency& currency, Sees sees);
 ReportTable agesOf(const StockReport& report, const Currency& currency, Sees sees);
+ReportTable coversOf(const StockReport& report, const Currency& currency, Sees sees);
 /// Margins and the proposed list price that leaves `aim`.
 ReportTable tableOf(const std::vector<MarginRow>& rows, Permille aim, const Currency& currency);
 ReportTable tableOf(const std::vector<store::BelowCost>& lines, const Shop& shop, const Currency& currency);

@@ -94,8 +94,9 @@ private:
     }
 
     /// What all flows of a row have in common; its belts are added one by one.
-    store::Behind behindOf(const Flow& flow, const std::string& place) const {
+    store::Behind behindOf(const Flow& flow, const ReportBelt& belt, const std::string& place) const {
         store::Behind behind{period_.from, period_.until};
+        behind.unit = belt.unit;
         if (by_ == GroupBy::Person) behind.person = flow.person;
         if (by_ == GroupBy::Cutter) behind.cutter = flow.cutter.value_or(store::CutterId{0});
         if (by_ == GroupBy::Place) behind.place = place;
@@ -117,7 +118,7 @@ private:
         const auto at = rows_.find(key);
         if (at != rows_.end()) return at->second;
         WasteRow row{.group = group, .unit = belt.unit};
-        row.behind = behindOf(flow, place);
+        row.behind = behindOf(flow, belt, place);
         return rows_.emplace(key, std::move(row)).first->second;
     }
 
@@ -133,9 +134,12 @@ private:
 std::vector<std::vector<WasteRow>> waste(const Shop& shop, const Period& period,
                                          std::initializer_list<GroupBy> groups) {
     const store::Flows flows{shop.connection};
+    const auto asked = [&](GroupBy by) { return std::count(groups.begin(), groups.end(), by) > 0; };
     std::vector<Flow> sums;
-    if (std::any_of(groups.begin(), groups.end(), [](GroupBy by) { return by != GroupBy::Place; }))
+    if (asked(GroupBy::Person) || asked(GroupBy::Cutter))
         sums = flows.sums(period.from, period.until);
+    else if (std::any_of(groups.begin(), groups.end(), [](GroupBy by) { return by != GroupBy::Place; }))
+        sums = flows.sumsOfAll(period.from, period.until);
     std::vector<std::vector<WasteRow>> all;
     for (const GroupBy by : groups) {
         Rows rows{shop, period, by};
@@ -161,11 +165,15 @@ std::map<store::BeltId, Balance<std::int64_t>> movedByBelt(const Shop& shop, con
     return moved;
 }
 
-std::map<Unit, Balance<std::int64_t>> movedByUnit(const Shop& shop, const Period& period) {
-    std::map<Unit, Balance<std::int64_t>> moved;
+std::map<Unit, Moved> movedByUnit(const Shop& shop, const Period& period) {
+    std::map<Unit, Moved> moved;
     const ReportNames names{shop};
-    for (const auto& [belt, balance] : movedByBelt(shop, period))
-        moved[names.belt(belt).unit] += balance;
+    for (const Flow& flow : store::Flows{shop.connection}.within(period.from, period.until)) {
+        Moved& sum = moved[names.belt(flow.belt).unit];
+        const std::int64_t sign = signOf(flow.account);
+        sum.width.of(flow.account, flow.reason) += sign * flow.within;
+        sum.money.of(flow.account, flow.reason) += sign * flow.costWithin.inMinor();
+    }
     return moved;
 }
 
@@ -181,6 +189,52 @@ WasteRow totalOf(const std::vector<WasteRow>& rows, Unit unit) {
         total.shelf += row.shelf;
     }
     return total;
+}
+
+std::optional<store::Behind> behindFigure(const store::Behind& row, const std::string& name) {
+    const std::string figure = name.starts_with("cost_") ? name.substr(5) : name;
+    store::Behind behind = row;
+    if (figure == "opening" || figure == "closing") {
+        if (row.account) return std::nullopt; // a cause has no rack
+        behind.until = figure == "opening" ? row.from : row.until;
+        behind.from = Moment{};
+        if (!row.place) behind.account = Account::Rack; // pieces lie elsewhere now
+        return behind;
+    }
+    const struct {
+        const char* name;
+        Account account;
+        std::optional<store::ScrapReason> reason{};
+    } accounts[] = {{"bought", Account::Bought},
+                    {"found", Account::Found},
+                    {"sold", Account::Sold},
+                    {"ready", Account::Ready},
+                    {"trim", Account::Trim},
+                    {"kerf", Account::Kerf},
+                    {"end", Account::End},
+                    {"stub", Account::Scrap, store::ScrapReason::Stub},
+                    {"miscut", Account::Scrap, store::ScrapReason::Miscut},
+                    {"damaged", Account::Scrap, store::ScrapReason::Damaged},
+                    {"aged", Account::Scrap, store::ScrapReason::Aged},
+                    {"difference", Account::Difference}};
+    for (const auto& each : accounts) {
+        if (figure != each.name) continue;
+        if (row.account && (row.account != each.account || row.reason != each.reason)) return std::nullopt;
+        behind.account = each.account;
+        behind.reason = each.reason;
+    }
+    return behind;
+}
+
+std::optional<std::int64_t> sumOf(const std::vector<store::RecordedMovement>& movements,
+                                  const store::Behind& what) {
+    if (!what.account || what.place) return std::nullopt;
+    std::int64_t sum = 0;
+    for (const store::RecordedMovement& recorded : movements)
+        for (const store::Posting& posting : recorded.movement.postings())
+            if (posting.account == *what.account && (!what.reason || posting.reason == what.reason))
+                sum += signOf(posting.account) * posting.amount;
+    return sum;
 }
 
 std::vector<store::RecordedMovement> behind(const Shop& shop, const store::Behind& what, std::size_t most) {

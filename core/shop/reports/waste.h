@@ -17,6 +17,10 @@ struct Period {
 Period before(const Period& period);
 /// The same days a year earlier; 29 February becomes 28.
 Period yearBefore(const Period& period);
+/// A period that is not over ends with today: what has not happened yet is neither told nor compared.
+Period soFar(const Period& period, Date today);
+/// Whether its last day is today, or not yet here.
+bool isRunning(const Period& period, Date today);
 
 enum class GroupBy : std::uint8_t { All, Belt, Profile, Family, Person, Place, Cause, Cutter };
 
@@ -46,12 +50,21 @@ std::vector<std::vector<WasteRow>> waste(const Shop& shop, const Period& period,
 /// after, which is read more quickly.
 std::map<store::BeltId, Balance<std::int64_t>> movedByBelt(const Shop& shop, const Period& period);
 
-/// All belts of a unit together.
-std::map<Unit, Balance<std::int64_t>> movedByUnit(const Shop& shop, const Period& period);
+/// All belts of a unit together, and what that had cost in minor units.
+struct Moved {
+    Balance<std::int64_t> width{}, money{};
+};
+std::map<Unit, Moved> movedByUnit(const Shop& shop, const Period& period);
 
 /// The sum of rows of one unit, under the name "".
 WasteRow totalOf(const std::vector<WasteRow>& rows, Unit unit);
 
+/// Behind one figure of a row, by its name in files: "trim", "cost_trim", "opening". Nothing where none can
+/// be: a figure that its row leaves at zero. Any other name means the row.
+std::optional<store::Behind> behindFigure(const store::Behind& row, const std::string& name);
+/// What movements come to in that figure, in µm or ribs; nothing of a row as a whole.
+std::optional<std::int64_t> sumOf(const std::vector<store::RecordedMovement>& movements,
+                                  const store::Behind& what);
 /// The movements behind a figure, newest first.
 std::vector<store::RecordedMovement> behind(const Shop& shop, const store::Behind& what, std::size_t most);
 

@@ -64,7 +64,7 @@ TEST_CASE("An override that leaves a dead rest is charged the belt that it spoil
     shop.cutAll(shop.order(shop.h8m1200, mm(30), 2)); // now needs the sleeve
     const BothWays both = shop.both();
     CHECK(both.left == 0);
-    CHECK(both.all.overridden == 1);
+    CHECK(both.all.departures == 1);
     CHECK(both.all.width == Approx(ofOneBelt).margin(0.01));
     CHECK(both.all.money == Approx(2000).margin(1));
     CHECK(both.asDone - both.asSuggested == Approx(both.all.width));
@@ -91,7 +91,7 @@ TEST_CASE("An override that was cleverer than the suggestion is said to have sav
     shop.cutAll(ordered);
     shop.cutAll(shop.order(shop.h8m1200, mm(30), 2));
     const BothWays both = shop.both();
-    REQUIRE(both.all.overridden == 1);
+    REQUIRE(both.all.departures == 1);
     CHECK(both.all.width == Approx(-ofOneBelt).margin(0.01));
     CHECK(both.all.money == Approx(-2000).margin(1));
     CHECK(both.asDone - both.asSuggested == Approx(both.all.width));
@@ -103,13 +103,13 @@ TEST_CASE("What was followed costs nothing either way, and no period knows of an
     shop.remnant(shop.h8m1200, mm(52), 100);
     const store::PieceId two = shop.remnant(shop.h8m1200, um(67'500), 50);
     shop.cutAll(shop.order(shop.h8m1200, mm(30), 1));
-    CHECK(shop.both().all.overridden == 0);
+    CHECK(shop.both().all.departures == 0);
     CHECK(shop.both().asDone == 0);
     const Moment between = shop.time;
     shop.time += std::chrono::hours{1};
     shop.cutAll(shop.orderFrom(two, 1));
-    CHECK(shop.both({allTime.from, between}).all.overridden == 0);
-    CHECK(shop.both({between, allTime.until}).all.overridden == 1);
+    CHECK(shop.both({allTime.from, between}).all.departures == 0);
+    CHECK(shop.both({between, allTime.until}).all.departures == 1);
 }
 
 TEST_CASE("What each override came to adds up to all done as it was less all as suggested",
@@ -143,11 +143,29 @@ TEST_CASE("What each override came to adds up to all done as it was less all as 
     }
     REQUIRE(overridden > 2);
     const BothWays both = shop.both();
-    CHECK(both.all.overridden + both.left == overridden);
+    CHECK(both.all.departures + both.left == overridden);
     CHECK(both.left == 0);
     CHECK(both.asDone - both.asSuggested == Approx(both.all.width).margin(1e-6));
     CHECK(both.all.widthDoubt > 0);
     CHECK(shop.both().all.width == both.all.width); // the same history, the same answer
+}
+
+TEST_CASE("Refused belts for the shelf are replayed, too: who refuses cuts them in a mounting of their own",
+          "[reports][both]") {
+    TestShop shop;
+    shop.remnant(shop.h8m1200, mm(59)); // 2.5 + 30 + 20 leave a dead 6.5
+    DraftLine line = TestShop::line(shop.h8m1200, mm(30), 1);
+    line.noShelf = true;
+    shop.cutAll(shop.order({line}));
+    shop.piece(shop.h8m1200, mm(400));
+    shop.time += std::chrono::hours{1};
+    shop.cutAll(shop.order(shop.h8m1200, mm(20), 1)); // from the sleeve; as suggested, from the shelf
+    const BothWays both = bothWays(shop.shop, allTime);
+    CHECK(both.left == 0);
+    REQUIRE(both.all.departures == 1);
+    CHECK(both.reasons.front().name == "shelf not wanted");
+    CHECK(both.asDone - both.asSuggested == Approx(both.all.width));
+    CHECK(both.all.width > 0);
 }
 
 TEST_CASE("Cancelled orders are no demand, and replaying can be stopped", "[reports][both]") {
@@ -158,7 +176,7 @@ TEST_CASE("Cancelled orders are no demand, and replaying can be stopped", "[repo
     CHECK_THROWS_AS(bothWays(shop.shop, allTime, {nullptr, [] { return true; }}), foresight::Stopped);
     const store::OrderLine line = shop.lineOf(ordered.order);
     change(shop.shop, line.id, line.extent, 0);
-    CHECK(shop.both().all.overridden == 0);
+    CHECK(shop.both().all.departures == 0);
 }
 
 TEST_CASE("The table says what was replayed beside what was expected", "[reports][both]") {
@@ -173,8 +191,8 @@ TEST_CASE("The table says what was replayed beside what was expected", "[reports
     REQUIRE(all.rows.size() == 4); // all, a person, a reason, a belt
     for (const auto& row : all.rows) {
         REQUIRE(row.size() == all.columns.size());
-        CHECK(row[6] == "1");
-        CHECK(row[9] == "20.00");
+        CHECK(row[8] == "1");
+        CHECK(row[11] == "20.00");
     }
     CHECK(all.rows[3][0] == "belt");
     for (const std::string& column : tableOf(expected, shop.both(), currency, Sees::WidthOnly).columns)

@@ -78,7 +78,18 @@ TEST_CASE("The rack is told by age, by how long it lasts, and by what is dead", 
     }
     CHECK(pieces == 3);
     CHECK(cost == report.cost);
-    CHECK(report.ages[4].pieces == 1); // 731 days to five years: the T5
+    std::int64_t belts = 0;
+    Money covered = Money::minor(0);
+    for (const CoverRow& cover : report.covers) {
+        belts += cover.belts;
+        covered = covered + cover.cost;
+    }
+    CHECK(belts == 3);
+    CHECK(covered == report.cost);
+    CHECK(report.covers[4].belts == 1); // 731 days and more: the H8M
+    CHECK(report.covers[4].cost == moving.cost);
+    CHECK(report.covers[5].belts == 2); // none sold
+    CHECK(report.ages[4].pieces == 1);  // 731 days to five years: the T5
     CHECK(report.ages[4].cost == Money::minor(3000));
 }
 
@@ -201,7 +212,7 @@ TEST_CASE("Costs stand in a table for the owner only", "[reports]") {
     const StockReport stock = stockReport(shop.shop, dayOf(shop.shop.now()));
     for (const ReportTable& table :
          {tableOf(rows, euro, Sees::WidthOnly), tableOf(stock, euro, Sees::WidthOnly),
-          agesOf(stock, euro, Sees::WidthOnly)}) {
+          agesOf(stock, euro, Sees::WidthOnly), coversOf(stock, euro, Sees::WidthOnly)}) {
         for (const std::string& column : table.columns)
             CHECK(column.find("cost") == std::string::npos);
         for (const auto& row : table.rows)

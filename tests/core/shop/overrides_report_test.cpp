@@ -17,6 +17,7 @@ store::Advice advice(std::int64_t person, std::optional<std::int64_t> extra,
                        .person = store::PersonId{person},
                        .suggested = {},
                        .taken = {}};
+    made.suggested.cost = made.taken.cost = 1; // there was an expectation
     made.suggested.costMoney = Money::minor(500);
     made.taken.costMoney = Money::minor(500 + extra.value_or(0));
     made.overridden = extra.has_value();
@@ -36,6 +37,7 @@ TEST_CASE("Followed and overridden suggestions are counted by person and by reas
                     initials);
     CHECK(report.all.suggested == 6);
     CHECK(report.all.overridden == 3);
+    CHECK(report.all.departures == 3);
     CHECK(report.all.extra == Money::minor(170));
     REQUIRE(report.people.size() == 2);
     CHECK(report.people[0].name == "AB");
@@ -48,6 +50,37 @@ TEST_CASE("Followed and overridden suggestions are counted by person and by reas
     CHECK(report.reasons[1].extra == Money::minor(-30)); // saved: said as it is
 }
 
+TEST_CASE(
+    "Who refuses belts for the shelf did not follow: counted by person, with what it is expected to cost",
+    "[reports]") {
+    using store::OverrideKey;
+    const auto offered = [](store::Advice made, bool refused) {
+        made.suggested.forShelf = {{Width::millimetres(20), 2}};
+        made.shelfDeclined = refused;
+        return made;
+    };
+    store::Advice dear = offered(advice(1, {}), true);
+    dear.taken.costMoney = Money::minor(540); // the rest is worth less than the belts
+    const OverrideReport report =
+        overridesOf({dear, offered(advice(1, {}), false), advice(1, {}), offered(advice(2, {}), true),
+                     offered(advice(2, 60, OverrideKey::OlderFirst), true)},
+                    initials);
+    CHECK(report.all.departures == 3);
+    CHECK(report.all.overridden == 1);
+    CHECK(report.all.shelfOffered == 4);
+    CHECK(report.all.shelfRefused == 3);
+    CHECK(report.all.extra == Money::minor(100));
+    REQUIRE(report.people.size() == 2);
+    CHECK(report.people[0].name == "CD");
+    CHECK(report.people[0].shelfRefused == 2);
+    CHECK(report.people[1].departures == 1);
+    CHECK(report.people[1].shelfOffered == 2);
+    REQUIRE(report.reasons.size() == 2); // other pieces have their own reason
+    CHECK(report.reasons[0].name == "older first");
+    CHECK(report.reasons[1].name == "shelf not wanted");
+    CHECK(report.reasons[1].extra == Money::minor(40));
+}
+
 TEST_CASE("The interval is 1.96 standard deviations of the sum, and one decision proves nothing",
           "[reports]") {
     // 100 and 300: standard deviation 141.42, of the sum of two 200; times 1.96.
@@ -57,6 +90,12 @@ TEST_CASE("The interval is 1.96 standard deviations of the sum, and one decision
     CHECK(two.told());
     CHECK_FALSE(overridesOf({advice(1, 100)}, initials).all.told());
     CHECK(overridesOf({}, initials).all.suggested == 0);
+    store::Advice unknown = advice(1, 0);
+    unknown.suggested.cost = unknown.taken.cost = 0;
+    const OverrideRow row = overridesOf({unknown, advice(1, 100), advice(1, 300)}, initials).all;
+    CHECK(row.departures == 3);
+    CHECK(row.expected == 2);
+    CHECK(row.uncertain == Money::minor(392)); // what nobody could tell that day says nothing of the scatter
 }
 
 TEST_CASE("Overrides that cost nothing on average are told as chance 19 times in 20, costly ones as costly",

@@ -25,6 +25,20 @@ void checkHolds(const WasteRow& row) {
     CHECK(row.money.in() == row.money.out());
 }
 
+/// The movements behind each figure come to it.
+void checkBehind(const Shop& shop, const WasteRow& row) {
+    for (const auto& figure : figures<std::int64_t>) {
+        INFO(row.group << " " << figure.name);
+        const auto what = behindFigure(row.behind, figure.name);
+        const bool isRack = figure.value == &Balance<std::int64_t>::opening ||
+                            figure.value == &Balance<std::int64_t>::closing;
+        if (!what)
+            CHECK((isRack || row.width.*figure.value == 0));
+        else
+            CHECK(sumOf(behind(shop, *what, 1000), *what) == row.width.*figure.value);
+    }
+}
+
 } // namespace
 
 TEST_CASE("Where a sleeve of 100 went is told to the micrometre and the cent", "[reports]") {
@@ -130,6 +144,10 @@ TEST_CASE("What each cutter cut has its line, and the rest is by hand", "[report
           Balance<std::int64_t>{.bought = 400'000, .damaged = 10'000, .closing = 390'000});
     for (const WasteRow& row : rows)
         checkHolds(row);
+
+    for (const GroupBy by : {GroupBy::All, GroupBy::Belt, GroupBy::Person, GroupBy::Cause, GroupBy::Cutter})
+        for (const WasteRow& row : waste(shop.shop, everything, by))
+            checkBehind(shop.shop, row);
 
     const auto onSecond = behind(shop.shop, rowNamed(rows, "Long bench").behind, 100);
     REQUIRE(onSecond.size() == 1);

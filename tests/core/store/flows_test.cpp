@@ -47,6 +47,22 @@ Sums summed(const std::vector<Flow>& flows) {
     return sums;
 }
 
+/// Of all people and cutters.
+Sums together(const Sums& sums) {
+    Sums all;
+    for (const auto& [key, sum] : sums) {
+        auto& [before, within] = all[{std::get<0>(key), 0, 0, std::get<3>(key), std::get<4>(key)}];
+        before += sum.first;
+        within += sum.second;
+    }
+    return all;
+}
+
+Sums of(Account account, Sums sums) {
+    std::erase_if(sums, [=](const auto& sum) { return std::get<3>(sum.first) != static_cast<int>(account); });
+    return sums;
+}
+
 Sums withoutBefore(Sums sums) {
     for (auto& [key, sum] : sums)
         sum.first = 0;
@@ -96,7 +112,11 @@ TEST_CASE("Sums over any period are those of its postings, spans of thirty days 
         INFO(from.time_since_epoch().count() << " " << until.time_since_epoch().count());
         const Sums sums = byPostings(connection, from, until);
         CHECK((summed(Flows{connection}.sums(from, until)) == sums));
-        CHECK((summed(Flows{connection}.within(from, until)) == withoutBefore(sums)));
+        const Sums all = together(sums);
+        CHECK((summed(Flows{connection}.sumsOfAll(from, until)) == all));
+        CHECK((summed(Flows{connection}.within(from, until)) == withoutBefore(all)));
+        CHECK((summed(Flows{connection}.within(from, until, Account::Trim)) ==
+               of(Account::Trim, withoutBefore(all))));
     }
     CHECK(verify(connection).disagreements.empty());
 }

@@ -1,12 +1,15 @@
 #include "core/shop/reports/table.h"
 #include "tests/ui/review/at_the_review.h"
 #include "ui/look/key_button.h"
+#include "ui/papers/month_report.h"
+#include "ui/papers/papers.h"
 #include "ui/review/period_bar.h"
 
 #include <QAbstractItemModelTester>
 #include <QApplication>
 #include <QDir>
 #include <QFile>
+#include <QLabel>
 #include <QTableView>
 #include <QThreadPool>
 
@@ -40,18 +43,22 @@ TEST_CASE("Periods are stepped through by keys and never go past today", "[revie
     const auto from = [&] { return printDate(dayOf(bar.period().from)); };
     const auto until = [&] { return printDate(dayOf(bar.period().until)); };
     CHECK(from() == "2026-03-01");
-    CHECK(until() == "2026-04-01");
+    CHECK(until() == "2026-03-03"); // so far
+    CHECK(bar.findChild<QLabel*>()->text().endsWith("so far"));
     bar.stepBy(1);
     CHECK(from() == "2026-03-01");
     bar.stepBy(-3);
     CHECK(from() == "2025-12-01");
+    CHECK(until() == "2026-01-01");
+    CHECK_FALSE(bar.findChild<QLabel*>()->text().contains("so far"));
     bar.setSpan(PeriodBar::Span::Quarter);
     CHECK(from() == "2025-10-01");
     CHECK(until() == "2026-01-01");
     bar.setSpan(PeriodBar::Span::Week);
     CHECK(from() == "2025-12-29"); // the Monday before the last day of the quarter
     bar.setSpan(PeriodBar::Span::Year);
-    CHECK(until() == "2027-01-01"); // that week ends in the new year
+    CHECK(from() == "2026-01-01"); // that week ends in the new year
+    CHECK(until() == "2026-03-03");
     bar.setSpan(PeriodBar::Span::Day);
     CHECK(from() == "2026-03-02");
 }
@@ -78,7 +85,56 @@ TEST_CASE("A row of the belts tells the movements behind it, and the figures lea
     CHECK(QString::fromUtf8(csv.readAll()).startsWith("group,unit,opening,bought,found,sold"));
     desk.press(Qt::Key_P, Qt::ControlModifier);
     settle(desk);
-    CHECK(QFile::exists(QDir{shop.papers()}.filePath("report-2026-03-01-to-2026-03-31.pdf")));
+    CHECK(QFile::exists(QDir{shop.papers()}.filePath("report-2026-03-01-to-2026-03-02.pdf")));
+}
+
+TEST_CASE("Enter on one figure tells the movements of that figure and what they come to", "[review]") {
+    DeskShop shop;
+    trade(shop);
+    DeskWindow desk{shop};
+    goToTheReview(desk);
+    const ReviewPart& part = goTo(desk, "waste-by-belt");
+    const shop::ReportTable table = part.table();
+    const auto at = std::find(table.columns.begin(), table.columns.end(), "trim") - table.columns.begin();
+    const auto row = std::find_if(table.rows.begin(), table.rows.end(),
+                                  [](const auto& fields) { return fields[0] == "H8M 1200"; });
+    REQUIRE(row != table.rows.end());
+    desk.press(Qt::Key_F4);
+    auto* figures = part.findChild<QTableView*>();
+    figures->setCurrentIndex(
+        figures->model()->index(static_cast<int>(row - table.rows.begin()), static_cast<int>(at)));
+    QString said;
+    desk.answering([&](QDialog& dialog) {
+        for (const QLabel* label : dialog.findChildren<QLabel*>())
+            said += label->text() + QLatin1Char('\n');
+        dialog.accept();
+    });
+    figures->setFocus();
+    desk.press(Qt::Key_Return);
+    CHECK(said.contains("H8M 1200, Trim"));
+    CHECK(said.contains(
+        QStringLiteral("Together: %1 mm").arg(QString::fromStdString((*row)[static_cast<std::size_t>(at)]))));
+}
+
+TEST_CASE("A month goes on two or three leaves, those of the stock manager without money", "[review]") {
+    DeskShop shop;
+    trade(shop);
+    countAll(shop);
+    const shop::Shop& open = shop.session().shop();
+    const shop::Period month{Moment{Date{std::chrono::year{2026} / 3 / 1}},
+                             Moment{Date{std::chrono::year{2026} / 4 / 1}}};
+    for (const shop::Sees sees : {shop::Sees::Cost, shop::Sees::WidthOnly}) {
+        const MonthReport report = gatherMonth(open, shop::soFar(month, shop.session().today()), sees);
+        CHECK(dayOf(report.now.period.until) == Date{std::chrono::year{2026} / 3 / 3});
+        CHECK(report.before.period.until == report.now.period.from);
+        CHECK((report.now.sales.revenue > Money::minor(0)) == (sees == shop::Sees::Cost));
+        int pages = 0;
+        pdfOf(ticketSize(shop.session().settings()), [&](QPagedPaintDevice& device) {
+            pages = paintMonthReport(device, report, shop.session().settings());
+        });
+        CHECK(pages >= 2);
+        CHECK(pages <= 3);
+    }
 }
 
 TEST_CASE("A cutter's line tells the cuts that were made on it", "[review]") {
@@ -94,7 +150,7 @@ TEST_CASE("A cutter's line tells the cuts that were made on it", "[review]") {
     REQUIRE(cutter != rows.end());
     desk.press(Qt::Key_F4);
     auto* figures = part.findChild<QTableView*>();
-    figures->selectRow(static_cast<int>(cutter - rows.begin()));
+    figures->setCurrentIndex(figures->model()->index(static_cast<int>(cutter - rows.begin()), 0));
     int movements = 0;
     desk.answering([&](QDialog& dialog) {
         movements = dialog.findChild<QTableView*>()->model()->rowCount();

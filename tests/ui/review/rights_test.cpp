@@ -110,7 +110,7 @@ TEST_CASE(
     CHECK(wordsShown(goTo(desk, "accuracy")).contains("Proved within 90 days"));
     desk.press(Qt::Key_P, Qt::ControlModifier);
     settle(desk);
-    const QString report = pdfWords(papers.filePath("report-2026-03-01-to-2026-03-31.pdf"));
+    const QString report = pdfWords(papers.filePath("report-2026-03-01-to-2026-03-02.pdf"));
     CHECK(report.contains("H8M 1200"));
     CHECK_FALSE(report.contains("ost lost"));
     CHECK_FALSE(report.contains(amount));

@@ -1,5 +1,6 @@
 #include "core/shop/buying/purchase.h"
 
+#include "core/store/goods.h"
 #include "tests/core/shop/buying/sold_shop.h"
 
 using namespace riband;
@@ -50,6 +51,30 @@ TEST_CASE("What is on its way is supply: a list that was ordered is not ordered 
     const PurchaseList again = purchaseList(after, std::nullopt);
     CHECK(again.lines[shop.indexOf(after, "H8M 1200")].sleeves == 0);
     CHECK(expectationsOf(again, after).empty());
+}
+
+TEST_CASE("A list that was expected is taken back whole, as long as nothing of it has come",
+          "[shop][buying]") {
+    SoldShop shop;
+    const auto expected = [&shop](int sleeves, int days) {
+        return Expectation{.due = dayOf(shop.time) + std::chrono::days{days},
+                           .lines = {{.belt = shop.h8m1200, .sleeves = sleeves, .extent = mm(470)}}};
+    };
+    const auto ids = expectAll(shop.shop, {expected(2, 4), expected(1, 9)});
+    const auto open = [&shop] { return store::Goods{shop.connection}.expected().size(); };
+    SECTION("nothing has come") {
+        takeBack(shop.shop, ids);
+        CHECK(open() == 0);
+        checkRefused(shop, Refusal::Why::AlreadyDone, [&] { takeBack(shop.shop, ids); });
+    }
+    SECTION("one sleeve has come: all of it stays") {
+        store::Goods{shop.connection}.arrive(ids.back(), 1, 1); // closes the second
+        checkRefused(shop, Refusal::Why::AlreadyDone, [&] { takeBack(shop.shop, ids); });
+        CHECK(open() == 1);
+        store::Goods{shop.connection}.arrive(ids.front(), 1, 1);
+        checkRefused(shop, Refusal::Why::HasArrived, [&] { takeBack(shop.shop, {ids.front()}); });
+        CHECK(open() == 1);
+    }
 }
 
 TEST_CASE("An offer of the present width brings its price up to date, another one is a choice",

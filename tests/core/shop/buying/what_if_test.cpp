@@ -52,6 +52,27 @@ TEST_CASE("The same year is played side by side", "[shop][replay]") {
     CHECK(result.alternatives[2].difference.sleeves.doubt == Approx(0).margin(1e-12));
 }
 
+TEST_CASE("Money as a whole is rubber, labour, interest and what was not sold; one year alone proves nothing",
+          "[shop][replay]") {
+    SoldShop shop;
+    const BuyingOutlook outlook = shop.outlook();
+    WhatIf lessTrim, cheaper;
+    lessTrim.trim = Width::micrometres(500);
+    cheaper.price = 0.5;
+    const ReplayResult result = replay(outlook, {lessTrim, cheaper}, {.years = 8});
+    const auto& now = result.alternatives[0].figures;
+    CHECK(now.expense.mean > now.rubber.mean);
+    CHECK(result.alternatives[1].difference.expense.mean < 0);
+    CHECK(result.alternatives[1].difference.expense.told());
+    CHECK(result.alternatives[1].difference.expense.confidence() > 0.975);
+    CHECK(result.alternatives[2].difference.rubber.mean == Approx(-now.rubber.mean / 2).epsilon(0.05));
+    const ReplayResult once = replay(outlook, {lessTrim}, {.years = 1});
+    CHECK_FALSE(once.alternatives[1].difference.expense.told());
+    CHECK(Estimate{0, 0}.confidence() == Approx(0.5));
+    CHECK(Estimate{1, 1.959964}.confidence() == Approx(0.841345)); // one standard error
+    CHECK(Estimate{-4, 4}.confidence() == Approx(0.975).margin(1e-6));
+}
+
 TEST_CASE("A replay of another profile has no belts, and a replay can be stopped", "[shop][replay]") {
     SoldShop shop;
     const BuyingOutlook outlook = shop.outlook();
