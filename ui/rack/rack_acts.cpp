@@ -1,6 +1,7 @@
 #include "ui/rack/rack_page.h"
 
 #include "core/shop/family.h"
+#include "core/shop/people.h"
 #include "core/shop/stock.h"
 #include "core/shop/undo.h"
 #include "ui/desk/list_file.h"
@@ -11,6 +12,7 @@
 #include "ui/rack/goods_in_dialog.h"
 #include "ui/rack/life_model.h"
 #include "ui/rack/piece_view.h"
+#include "ui/rack/places_part.h"
 #include "ui/rack/rack_filter.h"
 #include "ui/rack/rack_words.h"
 #include "ui/rack/scan_move_dialog.h"
@@ -128,6 +130,11 @@ void RackPage::showFamily() {
 }
 
 void RackPage::showAgeing() { AgeingDialog{session_, this}.exec(); }
+
+void RackPage::showPlaces() {
+    if (session_.attempt([&] { shop::demandRole(session_.shop(), store::Role::StockManager); }))
+        PlacesDialog{session_, this}.exec();
+}
 
 void RackPage::takeOverStock() { SheetDialog{session_, SheetDialog::For::Stock, this}.exec(); }
 

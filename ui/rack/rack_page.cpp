@@ -76,6 +76,7 @@ void RackPage::buildActions() {
     family_ = act(tr("Family"), Qt::Key_F9, &RackPage::showFamily);
     ageing_ = act(tr("Ageing"), Qt::Key_F10, &RackPage::showAgeing);
     takeOver_ = act(tr("Take over a stock"), Qt::CTRL | Qt::Key_O, &RackPage::takeOverStock);
+    act(tr("Places"), Qt::CTRL | Qt::Key_L, &RackPage::showPlaces);
     act(tr("Sort by the next column"), Qt::Key_F5, &RackPage::sortNext);
     save_ = act(tr("Save the list"), Qt::CTRL | Qt::Key_E, &RackPage::saveShownList);
 }

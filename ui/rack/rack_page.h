@@ -64,6 +64,7 @@ private:
     void undoAct();
     void showFamily();
     void showAgeing();
+    void showPlaces();
     void takeOverStock();
     void saveShownList();
 

@@ -3,6 +3,7 @@
 #include "ui/desk/labels.h"
 #include "ui/look/key_button.h"
 #include "ui/look/look.h"
+#include "ui/rack/places_part.h"
 #include "ui/shop/advice_part.h"
 #include "ui/shop/belts_part.h"
 #include "ui/shop/book_part.h"
@@ -63,6 +64,8 @@ void ShopPage::buildParts() {
     }
     belts_ = new BeltsPart{session_};
     addPart(tr("Belts and widths"), belts_, Fills::All);
+    places_ = new PlacesPart{session_};
+    addPart(tr("Places"), places_, Fills::All);
     people_ = new PeoplePart{session_};
     addPart(tr("People"), people_, Fills::All);
     addPart(tr("Book and backup"), new BookPart{session_}, Fills::All);
@@ -99,14 +102,15 @@ void ShopPage::buildView() {
 }
 
 QString ShopPage::help() const {
-    return tr(
-        "How this shop works: what stands on its papers, how it prices, what a cut loses, its cutters "
-        "and their shafts, its belts. Ctrl+S saves; what is on tickets already stays as it was planned.");
+    return tr("How this shop works: what stands on its papers, how it prices, what a cut loses, its cutters "
+              "and their shafts, its belts, its places. Ctrl+S saves; what is on tickets already stays as it "
+              "was planned.");
 }
 
 void ShopPage::refresh() {
     if (!edited_) showSettings();
     belts_->refresh();
+    places_->refresh();
     people_->refresh();
 }
 

@@ -1,5 +1,6 @@
 #include "core/shop/counting/count.h"
 #include "core/shop/suggest.h"
+#include "core/store/places.h"
 #include "core/store/verify.h"
 #include "tests/ui/desk_fixture.h"
 #include "ui/desk/page.h"
@@ -15,6 +16,7 @@
 #include <QAction>
 #include <QCheckBox>
 #include <QComboBox>
+#include <QDir>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QLabel>
@@ -23,6 +25,7 @@
 #include <QSpinBox>
 #include <QTableWidget>
 #include <QTest>
+#include <QTreeWidget>
 
 namespace riband::ui {
 
@@ -243,6 +246,58 @@ TEST_CASE("Whether a belt is cut before it is asked for is tried out where it is
         CHECK(std::abs(figure(2) - (figure(1) - figure(0))) < 0.011); // each is rounded
     }
     CHECK(store::Catalogue{shop.connection()}.at(belt.id).preCut == store::PreCut::WherePays);
+}
+
+TEST_CASE("A place gets its level, its belt and its reach by keys, and a label", "[shop]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    desk.press(Qt::Key_6, Qt::ControlModifier);
+    QWidget& page = *desk.window().current();
+    auto* parts = page.findChild<QListWidget*>();
+    for (int row = 0; row < parts->count(); ++row)
+        if (parts->item(row)->text() == "Places") parts->setCurrentRow(row);
+    const auto place = [&](const char* name) { return store::Places{shop.connection()}.byName(name); };
+    const auto answer = [](QDialog& dialog, const char* name, const QString& words) {
+        auto* field = dialog.findChild<QLineEdit*>(QString::fromLatin1(name));
+        REQUIRE(field != nullptr);
+        write(*field, words);
+    };
+    auto& tree = *page.findChild<QTreeWidget*>();
+    REQUIRE(tree.topLevelItemCount() > 0);
+    REQUIRE(place("B3-2"));
+
+    desk.answering([&](QDialog& dialog) {
+        answer(dialog, "name", "B3-2"); // there is one
+        dialog.accept();
+        CHECK(dialog.isVisible());
+        answer(dialog, "name", "B3");
+        dialog.findChild<QComboBox*>("level")->setCurrentIndex(1);
+        dialog.accept();
+    });
+    desk.press(Qt::Key_N, Qt::ControlModifier);
+    REQUIRE(place("B3"));
+    CHECK(place("B3")->level == store::PlaceLevel::Bay);
+    CHECK(place("B3-2")->parent == place("B3")->id);
+
+    tree.setCurrentItem(tree.findItems("B3-2", Qt::MatchExactly | Qt::MatchRecursive).front());
+    desk.answering([&](QDialog& dialog) {
+        answer(dialog, "parent", "nowhere at all");
+        dialog.accept();
+        CHECK(dialog.isVisible());
+        answer(dialog, "parent", "B3");
+        answer(dialog, "belt", "H8M 1200");
+        dialog.findChild<QCheckBox*>("front")->setChecked(true);
+        dialog.accept();
+    });
+    desk.press(Qt::Key_F2);
+    CHECK(place("B3-2")->front);
+    CHECK(place("B3-2")->fixedFor == store::Catalogue{shop.connection()}.find(shop.belt("H8M 1200"))->id);
+
+    desk.press(Qt::Key_F7);
+    CHECK(QDir{shop.papers()}.entryList({"places-*.pdf"}).size() == 1);
+    desk.press(Qt::Key_Delete, Qt::ControlModifier); // pieces lie there
+    CHECK(place("B3-2"));
+    CHECK(desk.window().toast().words().contains("Pieces lie there"));
 }
 
 TEST_CASE("A backup is made by keys while the shop is open, and is a whole shop", "[shop]") {
