@@ -15,6 +15,7 @@
 #include "ui/shop/people_part.h"
 #include "ui/shop/price_part.h"
 #include "ui/shop/rules_part.h"
+#include "ui/shop/shelf_life_part.h"
 
 #include <QAction>
 #include <QHBoxLayout>
@@ -57,7 +58,7 @@ void ShopPage::addPart(const QString& title, QWidget* part, Fills fills) {
 void ShopPage::buildParts() {
     for (SettingsPart* part : std::initializer_list<SettingsPart*>{
              new NamePart, new LabelsPart, new PricePart{session_}, new RulesPart, new AdvicePart{session_},
-             new CountPart, new CutterPart}) {
+             new CountPart, new CutterPart, new ShelfLifePart{session_}}) {
         settings_.push_back(part);
         addPart(part->title(), part, dynamic_cast<CutterPart*>(part) ? Fills::All : Fills::Top);
         connect(part, &SettingsPart::edited, this, [this] { setEdited(true); });
@@ -131,10 +132,17 @@ void ShopPage::save() {
     for (std::size_t i = 0; i < settings_.size(); ++i)
         if (!settings_[i]->write(settings)) {
             titles_->setCurrentRow(static_cast<int>(i));
-            session_.warn(Entry::firstWrong(*settings_[i]) + QLatin1Char(' ') + tr("Nothing was saved."));
+            const QString field = Entry::firstWrong(*settings_[i]);
+            session_.warn((field.isEmpty() ? settings_[i]->wrong() : field) + QLatin1Char(' ') +
+                          tr("Nothing was saved."));
             return;
         }
-    if (!session_.attempt([&] { session_.save(settings); })) return;
+    if (!session_.attempt([&] {
+            for (const SettingsPart* part : settings_)
+                part->keep(session_.shop());
+            session_.save(settings);
+        }))
+        return;
     showSettings();
     session_.tell(tr("Saved."));
 }
