@@ -1,6 +1,7 @@
 #include "core/shop/counting/count.h"
 #include "core/shop/suggest.h"
 #include "core/store/places.h"
+#include "core/store/shelf_lives.h"
 #include "core/store/verify.h"
 #include "tests/ui/desk_fixture.h"
 #include "ui/desk/page.h"
@@ -17,6 +18,7 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QDir>
+#include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QLabel>
@@ -102,6 +104,12 @@ TEST_CASE("What is saved on the Shop page is what the shop works by", "[shop]") 
         desk.press(Qt::Key_4, Qt::ControlModifier);
         CHECK(desk.window().tally().findChild<QSpinBox*>()->value() == 35);
     }
+    SECTION("how long rubber may lie") {
+        spinNamed(page, "Rubber, years").setValue(6);
+        desk.press(Qt::Key_S, Qt::ControlModifier);
+        CHECK(store::readShelfLives(shop.connection()).at("rubber") == store::ShelfYears{6, 3});
+        CHECK(store::readShelfLives(shop.connection()).at("EPDM") == store::ShelfYears{10, 5});
+    }
     SECTION("labels on a sheet, two of them side by side, are printed there") {
         for (auto* box : page.findChildren<QComboBox*>())
             if (box->accessibleName() == "Labels are on") box->setCurrentIndex(1);
@@ -115,6 +123,19 @@ TEST_CASE("What is saved on the Shop page is what the shop works by", "[shop]") 
         CHECK(labels.width == Width::millimetres(70));
         CHECK(labels.left == Width::millimetres(10));
         CHECK(labels.columns == 2);
+    }
+    SECTION("labels that would be cut at the paper's edge are refused with what fits") {
+        for (auto* box : page.findChildren<QComboBox*>())
+            if (box->accessibleName() == "Labels are on") box->setCurrentIndex(1);
+        write(fieldNamed(page, "Height of a label"), "38");
+        write(fieldNamed(page, "First label, from the top edge"), "15");
+        spinNamed(page, "Labels one below the other").setValue(9); // 15 + 9 x 38 = 357, and A4 has 297
+        desk.press(Qt::Key_S, Qt::ControlModifier);
+        CHECK_FALSE(store::Settings{shop.connection()}.read().labels.sheet);
+        CHECK(desk.window().toast().words().contains("fit at most 3 labels side by side and 7 one below"));
+        spinNamed(page, "Labels one below the other").setValue(7);
+        desk.press(Qt::Key_S, Qt::ControlModifier);
+        CHECK(store::Settings{shop.connection()}.read().labels.rows == 7);
     }
     SECTION("cutters are added, made the usual one and taken out by keys") {
         page.findChild<QListWidget*>()->setCurrentRow(6);
@@ -246,6 +267,23 @@ TEST_CASE("Whether a belt is cut before it is asked for is tried out where it is
         CHECK(std::abs(figure(2) - (figure(1) - figure(0))) < 0.011); // each is rounded
     }
     CHECK(store::Catalogue{shop.connection()}.at(belt.id).preCut == store::PreCut::WherePays);
+}
+
+TEST_CASE("The list of belts is saved as a table with plain figures", "[shop]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    desk.press(Qt::Key_6, Qt::ControlModifier);
+    auto* parts = desk.window().current()->findChild<QListWidget*>();
+    for (int row = 0; row < parts->count(); ++row)
+        if (parts->item(row)->text() == "Belts and widths") parts->setCurrentRow(row);
+    desk.press(Qt::Key_E, Qt::ControlModifier);
+    const QStringList files = QDir{shop.papers()}.entryList({"belts-*.csv"});
+    REQUIRE(files.size() == 1);
+    QFile file{QDir{shop.papers()}.filePath(files.front())};
+    REQUIRE(file.open(QIODevice::ReadOnly));
+    const QString head = QString::fromUtf8(file.readLine());
+    CHECK(head.contains("New sleeve (mm),New sleeve (ribs)"));
+    CHECK(head.contains("Delivery (days)"));
 }
 
 TEST_CASE("A place gets its level, its belt and its reach by keys, and a label", "[shop]") {
