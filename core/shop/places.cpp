@@ -27,6 +27,14 @@ std::optional<PlaceFault> treeFault(const Shop& shop, const store::Place& place)
     return std::nullopt;
 }
 
+/// What a place stands in by its name, if that is large enough.
+std::optional<store::PlaceId> holderByName(const store::Places& places, const store::Place& made) {
+    const auto holder = places.byName(made.name)->parent;
+    for (const store::Place& each : places.all())
+        if (each.id == holder && each.level < made.level) return holder;
+    return std::nullopt;
+}
+
 void takeIn(store::Places& places, const store::Place& holder) {
     for (store::Place other : places.all()) {
         if (other.parent || other.level <= holder.level || !other.name.starts_with(holder.name + '-'))
@@ -50,6 +58,7 @@ std::optional<PlaceFault> addPlace(const Shop& shop, const store::Place& place) 
     store::Places places{shop.connection};
     store::Place made = place;
     made.id = *places.named(place.name);
+    if (!made.parent) made.parent = holderByName(places, made);
     places.change(made);
     takeIn(places, made);
     transaction.commit();

@@ -25,7 +25,7 @@ std::optional<PlaceFault> faultOf(const Shop& shop, const store::Place& place);
 std::optional<PlaceFault> addPlace(const Shop& shop, const store::Place& place);
 /// All but `pieces`: name, what it stands in, level, the belt that it is kept for, whether it is in front. A
 /// place that is new, or of another level now, takes in the smaller ones that stand nowhere and whose names
-/// begin with its own: "B3" takes "B3-2".
+/// begin with its own: "B3" takes "B3-2"; one that is added into nothing stands where its name says.
 std::optional<PlaceFault> changePlace(const Shop& shop, const store::Place& place);
 /// A place that was never used.
 std::optional<PlaceFault> removePlace(const Shop& shop, store::PlaceId place);
