@@ -122,6 +122,8 @@ std::vector<const Profile*> Tables::lookAlikes(std::string_view profile) const {
 }
 
 Tables::ShelfLife Tables::shelfLife(std::string_view profile) const {
+    for (const auto& [body, life] : data_->lives) // the name of a body stands for itself
+        if (profile == body) return life;
     const Profile* known = Tables::profile(profile);
     // "rubber or polyurethane": the usual body is named first.
     for (const auto& [body, life] : data_->lives)

@@ -1,6 +1,7 @@
 #include "core/shop/ageing.h"
 
 #include "core/shop/demand.h"
+#include "core/shop/shelf_life.h"
 
 #include <algorithm>
 
@@ -15,10 +16,6 @@ Date yearsAfter(Date day, int years) {
     const std::chrono::year_month_day date{day};
     const auto later = date + std::chrono::years{years};
     return later.ok() ? Date{later} : Date{later.year() / later.month() / std::chrono::last};
-}
-
-belt::Tables::ShelfLife lifeOf(const Shop& shop, const store::StockedBelt& belt) {
-    return shop.tables->shelfLife(belt.belt.profile);
 }
 
 /// Gives each piece what is still expected to be sold till its day, the first due first.
@@ -45,7 +42,7 @@ private:
 
 } // namespace
 
-Date useBy(const store::StockPiece& piece, belt::Tables::ShelfLife life,
+Date useBy(const store::StockPiece& piece, store::ShelfYears life,
            const std::optional<store::Inspection>& last) {
     if (last && last->until) return *last->until;
     return yearsAfter(piece.born(), life.years);
@@ -54,6 +51,7 @@ Date useBy(const store::StockPiece& piece, belt::Tables::ShelfLife life,
 std::vector<AgeingPiece> ageing(const Shop& shop, std::chrono::days within) {
     const Date today = dayOf(shop.now());
     const auto inspections = store::Upkeep{shop.connection}.lastInspections();
+    const ShelfLife lives{shop};
     std::map<store::BeltId, store::StockedBelt> belts;
     for (const store::StockedBelt& belt : store::Catalogue{shop.connection}.all())
         belts.emplace(belt.id, belt);
@@ -62,7 +60,7 @@ std::vector<AgeingPiece> ageing(const Shop& shop, std::chrono::days within) {
         const store::StockedBelt& belt = belts.at(piece.belt);
         const auto found = inspections.find(piece.id);
         const auto last = found == inspections.end() ? std::nullopt : std::optional{found->second};
-        const Date day = useBy(piece, lifeOf(shop, belt), last);
+        const Date day = useBy(piece, lives.of(belt), last);
         const bool refused = last && !last->until;
         if (!refused && day > today + within) continue;
         rows.push_back(
@@ -83,10 +81,10 @@ std::optional<Date> inspect(const Shop& shop, store::PieceId id, bool sound, con
     const store::StockPiece piece = store::Pieces{shop.connection}.at(id);
     if (piece.gone()) refuse(Why::PieceGone, piece.code);
     store::Upkeep upkeep{shop.connection};
-    const auto life = lifeOf(shop, store::Catalogue{shop.connection}.at(piece.belt));
+    const store::ShelfYears life = ShelfLife{shop}.of(store::Catalogue{shop.connection}.at(piece.belt));
     std::optional<store::Inspection> extension;
     for (const store::Inspection& inspection : upkeep.inspectionsOf(id))
-        if (inspection.until) extension = inspection;
+        if (inspection.until && !inspection.takenBack) extension = inspection;
     if (sound && extension) refuse(Why::ExtendedAlready, piece.code);
     const Date day = useBy(piece, life, extension);
     const Moment now = shop.now();
@@ -95,6 +93,15 @@ std::optional<Date> inspect(const Shop& shop, store::PieceId id, bool sound, con
     upkeep.record({id, now, shop.person, until, note});
     transaction.commit();
     return until;
+}
+
+void undoInspection(const Shop& shop, store::PieceId id) {
+    store::Transaction transaction{shop.connection};
+    const store::StockPiece piece = store::Pieces{shop.connection}.at(id);
+    if (piece.gone()) refuse(Why::PieceGone, piece.code);
+    if (!store::Upkeep{shop.connection}.takeBackInspection(id, shop.person, shop.now()))
+        refuse(Why::ActStays, piece.code);
+    transaction.commit();
 }
 
 } // namespace riband::shop

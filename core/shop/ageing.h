@@ -2,16 +2,17 @@
 
 #include "core/shop/shop.h"
 #include "core/store/sales.h"
+#include "core/store/shelf_lives.h"
 #include "core/store/upkeep.h"
 
 #include <map>
 
 namespace riband::shop {
 
-/// The last day on which a piece should be used: so many years after it was born by the body of its belt (ISO
-/// 2230:2002, resources/tables/shelf_life.csv), or the day to which an inspection extended it. 29 February
+/// The last day on which a piece should be used: so many years after it was born by the body of its belt (the
+/// shop's setting, core/shop/shelf_life.h), or the day to which an inspection extended it. 29 February
 /// ends on the 28th. Pure.
-Date useBy(const store::StockPiece& piece, belt::Tables::ShelfLife life,
+Date useBy(const store::StockPiece& piece, store::ShelfYears life,
            const std::optional<store::Inspection>& last);
 
 /// A piece that ages out, and what could become of it till then.
@@ -27,10 +28,14 @@ struct AgeingPiece {
 /// Pieces that age out within so many days from today or have, the first due first.
 std::vector<AgeingPiece> ageing(const Shop& shop, std::chrono::days within);
 
-/// An aged piece was looked at. Sound: it may be used for the extension of its body (ISO 2230:2002) beyond
+/// An aged piece was looked at. Sound: it may be used for the extension of its body beyond
 /// its day, and once only. Not sound: it is to be scrapped. Refuses PieceGone, NotAged more than half a year
 /// before its day, ExtendedAlready. Gives the new day.
 std::optional<Date> inspect(const Shop& shop, store::PieceId piece, bool sound, const std::string& note);
+
+/// The last inspection of a piece was booked by mistake: it stays in its life as taken back, and its day is
+/// what it was before. Refuses PieceGone; ActStays if there is none to take back.
+void undoInspection(const Shop& shop, store::PieceId piece);
 
 /// What should become of a remnant that costs more than it is good for.
 struct Burden {

@@ -85,14 +85,28 @@ private:
     }
 
     FamilyAct::Part partOf(const store::Posting& posting) {
-        FamilyAct::Part part{posting.account, Extent::of(unit_, posting.amount), {}, posting.line, {},
-                             posting.reason};
+        FamilyAct::Part part{.account = posting.account,
+                             .extent = Extent::of(unit_, posting.amount),
+                             .piece = {},
+                             .line = posting.line,
+                             .order = {},
+                             .reason = posting.reason};
         if (atHome(posting)) part.piece = posting.piece;
         if (posting.line) {
             const store::Orders orders{shop_.connection};
-            part.order = orders.at(orders.orderOf(*posting.line)).code;
+            const store::Order order = orders.at(orders.orderOf(*posting.line));
+            part.order = order.code;
+            part.belts = beltsOf(order, *posting.line, part.extent);
         }
         return part;
+    }
+
+    /// The book has the sum; the line says how wide each is, unless it was changed since.
+    static std::int64_t beltsOf(const store::Order& order, store::LineId id, Extent sum) {
+        for (const store::OrderLine& line : order.lines)
+            if (line.id == id && !line.extent.isNone() && sum.count() % line.extent.count() == 0)
+                return sum.count() / line.extent.count();
+        return 1;
     }
 
     const Shop& shop_;

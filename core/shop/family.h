@@ -22,7 +22,8 @@ struct FamilyAct {
         std::optional<store::PieceId> piece; ///< a new piece of the family
         std::optional<store::LineId> line;   ///< sold to
         std::string order;                   ///< code, of `line`
-        std::optional<store::ScrapReason> reason;
+        std::int64_t belts = 1;              ///< like ones that the extent is the sum of
+        std::optional<store::ScrapReason> reason{};
     };
     std::vector<Part> parts;
     std::optional<store::MovementId> undoes, undoneBy;

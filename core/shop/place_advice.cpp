@@ -91,4 +91,11 @@ std::vector<PlaceAdvice> advisePlaces(const Shop& shop, const store::StockedBelt
                         store::Pieces{shop.connection}.ofBelt(belt.id), most);
 }
 
+std::string placeFor(const Shop& shop, const belt::Belt& belt, cutting::PieceKind kind, Extent extent) {
+    const auto kept = store::Catalogue{shop.connection}.find(belt);
+    if (!kept) return {};
+    const std::vector<PlaceAdvice> best = advisePlaces(shop, *kept, kind, extent, 1);
+    return best.empty() || best.front().why == Why::Empty ? std::string{} : best.front().place;
+}
+
 } // namespace riband::shop

@@ -34,4 +34,8 @@ std::vector<PlaceAdvice> advisePlaces(const store::StockedBelt& belt, cutting::P
 std::vector<PlaceAdvice> advisePlaces(const Shop& shop, const store::StockedBelt& belt,
                                       cutting::PieceKind kind, Extent extent, std::size_t most = 3);
 
+/// The place that is filled in for goods that come in, unless a person says another: the best one, if more
+/// speaks for it than that it is empty. "" if none does, or the belt is new to the shop.
+std::string placeFor(const Shop& shop, const belt::Belt& belt, cutting::PieceKind kind, Extent extent);
+
 } // namespace riband::shop

@@ -121,12 +121,17 @@ BeltId Catalogue::add(const StockedBelt& belt) {
 
 void Catalogue::change(const StockedBelt& belt) {
     requireUnit(belt);
+    constexpr char between = '\n'; // no word holds one
+    const auto before =
+        only<std::string>(connection_, "SELECT body || char(10) || cord FROM belt WHERE id = ?", belt.id);
     store::change(connection_,
                   "UPDATE belt SET body = ?, cord = ?, price_thousandths = ?, new_sleeve = ?,"
                   " sleeve_cost = ?, delivery_days = ?, pre_cut = ? WHERE id = ?",
                   belt.body, belt.cord, belt.price, belt.newSleeve, belt.sleeveCost, belt.deliveryDays,
                   belt.preCut, belt.id);
     list(connection_, belt.id, belt.listed);
+    // Not at every delivery, which changes the cost of a sleeve.
+    if (before != belt.body + between + belt.cord) indexBelt(connection_, belt.id);
 }
 
 } // namespace riband::store

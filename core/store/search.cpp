@@ -1,5 +1,6 @@
 #include "core/store/search.h"
 
+#include "core/measure/date.h"
 #include "core/store/catalogue.h"
 #include "core/store/inner.h"
 #include "core/store/statement.h"
@@ -21,16 +22,43 @@ std::string pitchFirst(const std::string& profile) {
     return {digit, profile.end()};
 }
 
+// A day is one word that no figure begins: "30" asks for a width, never for the 30th.
+#define DAY(column) "coalesce(' d' || strftime('%Y%m%d', p." column " * 86400, 'unixepoch'), '')"
+#define ORDERS_OF(source)                                                                                    \
+    "coalesce((SELECT ' ' || group_concat(o.code || ' ' || replace(o.code, '-', ''), ' ') FROM " source      \
+    " JOIN order_line n ON n.id = s.line JOIN sales_order o ON o.id = n.sales_order"                         \
+    " WHERE s.piece = p.id), '')"
+
+#define CUT_FOR                                                                                              \
+    "(SELECT m.piece, c.line FROM mounting m JOIN mounting_cut c ON c.mounting = m.id WHERE m.state <> 2) s"
+
 #define WORDS                                                                                                \
     "INSERT INTO rack_text (rowid, words) SELECT p.id, p.code || ' ' || replace(p.code, '-', '') || ' '"     \
     " || b.words || ' '"                                                                                     \
     " || CASE p.kind WHEN 0 THEN 'sleeve' WHEN 1 THEN 'remnant offcut' ELSE 'ready belt' END || ' '"         \
     " || coalesce(l.name, '') || ' ' || p.batch || ' '"                                                      \
     " || printf('%.15g', CASE b.unit WHEN 0 THEN p.extent / 1000.0 ELSE p.extent END) || ' '"                \
-    " || coalesce(d.supplier || ' ' || d.reference, '')"                                                     \
-    " FROM piece p JOIN belt b ON b.id = p.belt LEFT JOIN place l ON l.id = p.place"                         \
-    " LEFT JOIN delivery_piece dp ON dp.piece = p.id LEFT JOIN delivery d ON d.id = dp.delivery"             \
-    " WHERE p.extent > 0 AND "
+    " || coalesce(d.supplier || ' ' || d.reference, '') || ' ' || b.body || ' ' || b.cord"                   \
+    " || " DAY("received_day") " || " DAY("made_day") " || " ORDERS_OF(CUT_FOR) " || " ORDERS_OF(            \
+        "taken_ready s") " FROM piece p JOIN belt b ON b.id = p.belt LEFT JOIN place l ON l.id = p.place"    \
+                         " LEFT JOIN delivery_piece dp ON dp.piece = p.id LEFT JOIN delivery d ON d.id = "   \
+                         "dp.delivery"                                                                       \
+                         " WHERE p.extent > 0 AND "
+
+/// A day, in any way that people write it, or a month as the index has it; other words as they are.
+std::string dayWord(const std::string& word) {
+    std::string digits;
+    for (const char c : word)
+        if (isDigit(c)) digits += c;
+    if (const auto day = readDate(word)) {
+        std::string written = 'd' + printDate(*day);
+        std::erase(written, '-');
+        return written;
+    }
+    constexpr std::size_t month = 6; // 2026-03
+    if (digits.size() == month && word.size() == month + 1 && word[4] == '-') return 'd' + digits;
+    return word;
+}
 
 /// A phrase of FTS5 whose last word may go on: "b3-2"*. A quote in it is doubled.
 std::string phraseOf(const std::string& word) {
@@ -55,7 +83,7 @@ std::vector<PieceId> findPieces(Connection& connection, const std::vector<std::s
     for (const std::string& word : words) {
         if (!std::any_of(word.begin(), word.end(), isWordPart)) continue;
         if (!query.empty()) query += ' ';
-        query += phraseOf(word);
+        query += phraseOf(dayWord(word));
     }
     std::vector<PieceId> pieces;
     if (query.empty()) return pieces;
@@ -88,6 +116,12 @@ void indexPlace(Connection& connection, PlaceId place) {
            "DELETE FROM rack_text WHERE rowid IN (SELECT id FROM piece WHERE place = ? AND extent > 0)",
            place);
     change(connection, WORDS "p.place = ?", place);
+}
+
+void indexBelt(Connection& connection, BeltId belt) {
+    change(connection,
+           "DELETE FROM rack_text WHERE rowid IN (SELECT id FROM piece WHERE belt = ? AND extent > 0)", belt);
+    change(connection, WORDS "p.belt = ?", belt);
 }
 
 void wordBelts(Connection& connection) {

@@ -15,11 +15,12 @@ namespace riband::store {
 /// left out; none at all finds nothing.
 std::vector<PieceId> findPieces(Connection& connection, const std::vector<std::string>& words);
 
-/// What is found of a piece, or of every piece at a place, is what the book says, from the end of the
-/// transaction that changed it on, and for whoever asks inside it. The classes of this folder call it:
+/// What is found of a piece, or of every piece at a place or of a belt, is what the book says, from the end
+/// of the transaction that changed it on, and for whoever asks inside it. The classes of this folder call it:
 /// whoever changes a piece need not. A piece is put into the index once a transaction.
 void indexPiece(Connection& connection, PieceId piece);
 void indexPlace(Connection& connection, PlaceId place);
+void indexBelt(Connection& connection, BeltId belt);
 /// Puts in what is waiting; Transaction::commit does it.
 void indexWaiting(Connection& connection);
 

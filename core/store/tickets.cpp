@@ -1,6 +1,7 @@
 #include "core/store/codes.h"
 #include "core/store/cutters.h"
 #include "core/store/last_cut.h"
+#include "core/store/search.h"
 #include "core/store/statement.h"
 
 #include <algorithm>
@@ -96,6 +97,7 @@ void addMounting(Connection& connection, TicketId ticket, std::int64_t position,
         ticket, position, mounting.piece, mounting.state, mounting.trim, mounting.kerf, mounting.left,
         mounting.restKept, reservedBy(mounting), mounting.movement,
         mounting.cutter == CutterId{0} ? Cutters{connection}.usual() : mounting.cutter);
+    indexPiece(connection, mounting.piece);
     std::int64_t place = 0;
     for (const TicketCut& cut : mounting.cuts)
         change(connection,
@@ -112,9 +114,11 @@ TicketId Tickets::add(const Ticket& ticket) {
     std::int64_t position = 0;
     for (const TicketMounting& mounting : ticket.mountings)
         addMounting(connection_, id, position++, mounting);
-    for (const auto& [piece, line] : ticket.taken)
+    for (const auto& [piece, line] : ticket.taken) {
         change(connection_, "INSERT INTO taken_ready (ticket, piece, line) VALUES (?, ?, ?)", id, piece,
                line);
+        indexPiece(connection_, piece);
+    }
     return id;
 }
 
@@ -168,6 +172,8 @@ void Tickets::setState(TicketId ticket, TicketState state) {
 void Tickets::setMounting(MountingId mounting, MountingState state, std::optional<MovementId> movement) {
     change(connection_, "UPDATE mounting SET state = ?, movement = ? WHERE id = ?", state, movement,
            mounting);
+    if (const auto piece = only<PieceId>(connection_, "SELECT piece FROM mounting WHERE id = ?", mounting))
+        indexPiece(connection_, *piece);
 }
 
 void Tickets::setCutter(MountingId mounting, CutterId cutter) {

@@ -7,11 +7,12 @@
 namespace riband::store {
 namespace {
 
-#define INSPECTIONS "SELECT piece, at_ms, person, until_day, note FROM inspection "
+#define INSPECTIONS "SELECT piece, at_ms, person, until_day, note, taken_back_ms FROM inspection "
 
 Inspection inspectionOf(const Statement& row) {
-    return {row.get<PieceId>(0), row.get<Moment>(1), row.get<PersonId>(2), row.get<std::optional<Date>>(3),
-            row.get<std::string>(4)};
+    return {row.get<PieceId>(0),     row.get<Moment>(1),
+            row.get<PersonId>(2),    row.get<std::optional<Date>>(3),
+            row.get<std::string>(4), row.get<std::optional<Moment>>(5)};
 }
 
 } // namespace
@@ -54,10 +55,17 @@ std::vector<Inspection> Upkeep::inspectionsOf(PieceId piece) const {
 
 std::map<PieceId, Inspection> Upkeep::lastInspections() const {
     std::map<PieceId, Inspection> last;
-    Statement rows{connection_, INSPECTIONS "ORDER BY id"};
+    Statement rows{connection_, INSPECTIONS "WHERE taken_back_ms IS NULL ORDER BY id"};
     while (rows.next())
         last.insert_or_assign(rows.get<PieceId>(0), inspectionOf(rows));
     return last;
+}
+
+bool Upkeep::takeBackInspection(PieceId piece, PersonId person, Moment at) {
+    return change(connection_,
+                  "UPDATE inspection SET taken_back_ms = ?, taken_back_by = ? WHERE id ="
+                  " (SELECT max(id) FROM inspection WHERE piece = ? AND taken_back_ms IS NULL)",
+                  at, person, piece) > 0;
 }
 
 void Upkeep::weigh(MovementId movement, std::int64_t grams) {

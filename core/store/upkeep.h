@@ -27,6 +27,7 @@ struct Inspection {
     PersonId person;
     std::optional<Date> until; ///< sound: to be used until then; none: not to be sold any more
     std::string note;
+    std::optional<Moment> takenBack{}; ///< it was booked by mistake
 };
 
 /// What is done with a piece that moves no width. The only code that names the tables `relocation`,
@@ -40,7 +41,10 @@ public:
 
     void record(const Inspection& inspection);
     std::vector<Inspection> inspectionsOf(PieceId piece) const; ///< oldest first
+    /// Of those that were not taken back.
     std::map<PieceId, Inspection> lastInspections() const;
+    /// The last of the piece that stands; false if there is none.
+    bool takeBackInspection(PieceId piece, PersonId person, Moment at);
 
     void weigh(MovementId movement, std::int64_t grams);
     std::optional<std::int64_t> gramsOf(MovementId movement) const;

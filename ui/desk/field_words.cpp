@@ -2,7 +2,10 @@
 
 #include "ui/look/sheet.h"
 
+#include <QDialog>
+#include <QLayout>
 #include <QLineEdit>
+#include <QScreen>
 
 #include <algorithm>
 
@@ -38,6 +41,19 @@ void FieldWords::look() {
     }
     setText(first);
     setVisible(!first.isEmpty());
+    if (!first.isEmpty()) makeRoom();
+}
+
+/// Wrapped words need more height than a dialog keeps for them: without it they would lie over the fields.
+void FieldWords::makeRoom() {
+    auto* dialog = qobject_cast<QDialog*>(window());
+    if (!dialog || !dialog->layout() || !dialog->isVisible()) return;
+    dialog->layout()->activate();
+    const int needed = dialog->layout()->hasHeightForWidth()
+                           ? dialog->layout()->totalHeightForWidth(dialog->width())
+                           : dialog->layout()->totalMinimumSize().height();
+    const int room = std::min(needed, dialog->screen()->availableSize().height());
+    if (room > dialog->height()) dialog->resize(dialog->width(), room);
 }
 
 void FieldWords::begin() {

@@ -30,6 +30,7 @@ public:
     bool demand();
 
 private:
+    void makeRoom();
     struct Watched {
         QLineEdit* field;
         Wrong wrong;

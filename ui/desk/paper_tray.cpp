@@ -123,17 +123,42 @@ QString PaperTray::keepLabels(const QString& name, const std::vector<Label>& lab
                 [&](QPagedPaintDevice& device) { paintLabels(device, labels, session_.settings()); });
 }
 
-QString PaperTray::labels(const std::vector<store::PieceId>& pieces) const {
+std::vector<Label> PaperTray::labelsOf(const std::vector<store::PieceId>& pieces) const {
     std::vector<Label> labels;
-    QStringList codes;
-    for (const auto id : pieces) {
-        const store::StockPiece piece = store::Pieces{session_.shop().connection}.at(id);
-        codes << text(piece.code);
-        labels.push_back(labelOf(piece));
+    for (const auto id : pieces)
+        labels.push_back(labelOf(store::Pieces{session_.shop().connection}.at(id)));
+    return labels;
+}
+
+std::vector<Label> PaperTray::labelsOf(const std::vector<store::Place>& places) const {
+    std::map<store::PlaceId, std::string> names;
+    for (const store::Place& place : store::Places{session_.shop().connection}.all())
+        names.emplace(place.id, place.name);
+    std::vector<Label> labels;
+    for (const store::Place& place : places) {
+        std::string note;
+        if (place.fixedFor)
+            note = store::Catalogue{session_.shop().connection}.at(*place.fixedFor).designation;
+        else if (place.parent)
+            note = TrayWords::tr("in %1", "a larger place").arg(text(names.at(*place.parent))).toStdString();
+        labels.push_back(PlaceLabel{place.name, note});
     }
-    const QString name = codes.size() > 1 ? QStringLiteral("label-%1-to-%2").arg(codes.front(), codes.back())
-                                          : QStringLiteral("label-") + codes.join(QString{});
-    return keepLabels(name, labels);
+    return labels;
+}
+
+QString PaperTray::labels(const std::vector<store::PieceId>& pieces) const {
+    if (pieces.empty()) return {};
+    const auto code = [&](store::PieceId id) {
+        return text(store::Pieces{session_.shop().connection}.at(id).code);
+    };
+    const QString name = pieces.size() > 1
+                             ? QStringLiteral("label-%1-to-%2").arg(code(pieces.front()), code(pieces.back()))
+                             : QStringLiteral("label-") + code(pieces.front());
+    return keepLabels(name, labelsOf(pieces));
+}
+
+QString PaperTray::placeLabels(const std::vector<store::Place>& places) const {
+    return keepLabels(QStringLiteral("places-") + text(printDate(session_.today())), labelsOf(places));
 }
 
 QString PaperTray::beltLabels(const shop::BenchMounting& mounting) const {
@@ -166,6 +191,21 @@ QString PaperTray::purchaseList(const shop::PurchaseList& list, const shop::Buyi
 
 bool PaperTray::print(const QPageSize& size, const Paint& paint, QWidget* at) {
     return printPaper(size, paint, at);
+}
+
+bool PaperTray::print(const std::vector<Label>& labels, QWidget* at) const {
+    return !labels.empty() &&
+           print(
+               labelSize(session_.settings()),
+               [&](QPagedPaintDevice& device) { paintLabels(device, labels, session_.settings()); }, at);
+}
+
+bool PaperTray::printLabels(const std::vector<store::PieceId>& pieces, QWidget* at) const {
+    return print(labelsOf(pieces), at);
+}
+
+bool PaperTray::printPlaceLabels(const std::vector<store::Place>& places, QWidget* at) const {
+    return print(labelsOf(places), at);
 }
 
 bool PaperTray::printTicket(store::TicketId id, QWidget* at) const {

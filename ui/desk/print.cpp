@@ -2,6 +2,7 @@
 
 #include <QPrintDialog>
 #include <QPrinter>
+#include <QPrinterInfo>
 
 namespace riband::ui {
 
@@ -14,5 +15,7 @@ bool printPaper(const QPageSize& size, const std::function<void(QPagedPaintDevic
     paint(printer);
     return true;
 }
+
+bool printerIsSetUp() { return !QPrinterInfo::defaultPrinter().isNull(); }
 
 } // namespace riband::ui

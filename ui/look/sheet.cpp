@@ -102,9 +102,11 @@ QTableView::item:selected, QTreeView::item:selected, QListView::item:selected {
     background: @sunk; color: @ink; border-bottom: 1px solid @cool;
 }
 QTableView::item:selected:active, QTreeView::item:selected:active, QListView::item:selected:active {
-    background: @tab; color: @ink; border-bottom: 1px solid @cool;
+    background: @rest; color: @ink; border-bottom: 2px solid @cool;
 }
 QListView[rows="two"]::item { padding: 5px 8px; }
+QTableView[rows="dense"]::item { padding: 0 3px; }
+QHeaderView[rows="dense"]::section { padding: 8px 4px; }
 QTableView[rows="close"] { font-size: 13px; }
 QTableView[rows="close"]::item { padding: 0 3px; min-height: 28px; }
 QHeaderView { background: @card; border: none; }

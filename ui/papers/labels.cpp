@@ -85,6 +85,13 @@ void paint(QPainter& painter, const BeltLabel& label, const store::ShopSettings&
     paintLowerHalf(painter, width, label.code, 24.4, text(shop.name));
 }
 
+void paint(QPainter& painter, const PlaceLabel& label, const store::ShopSettings& shop, double width) {
+    const double inner = width - 2 * border;
+    write(painter, mm(border, 1.6, inner, 14.4), Qt::AlignHCenter, text(label.name), QFont::Bold);
+    write(painter, mm(border, 16.4, inner, 4.4), Qt::AlignHCenter, text(label.note), QFont::DemiBold);
+    paintLowerHalf(painter, width, label.name, 21.6, text(shop.name));
+}
+
 constexpr double drawnWidth = 58, drawnHeight = 40; ///< mm that the labels above are laid out for
 
 double mmOf(Width width) { return static_cast<double>(width.inMicrometres()) / 1000; }

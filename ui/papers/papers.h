@@ -49,9 +49,15 @@ struct RemnantLabel {
 };
 int paintRemnantLabel(QPagedPaintDevice& device, const RemnantLabel& label, const store::ShopSettings& shop);
 
+/// What is stuck to a shelf: its name, to be read from afar and to be scanned, and a word on what goes there.
+struct PlaceLabel {
+    std::string name;
+    std::string note; ///< "shelf in B3"; "" none
+};
+
 /// Many labels, on a roll a page each, on sheets from the upper left corner on (ShopSettings::labels): a
 /// device must not be painted on twice. Gives the pages.
-using Label = std::variant<BeltLabel, RemnantLabel>;
+using Label = std::variant<BeltLabel, RemnantLabel, PlaceLabel>;
 int paintLabels(QPagedPaintDevice& device, const std::vector<Label>& labels, const store::ShopSettings& shop);
 
 /// Confirmation or quote for the customer: no cost prices.

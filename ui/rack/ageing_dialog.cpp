@@ -67,12 +67,14 @@ void AgeingDialog::buildView() {
     bad_ = button(tr("Inspected: bad"), Qt::Key_F7, KeyButton::Rank::Plain, [this] { inspect(false); });
     offer_ = button(tr("Into ready belts"), Qt::Key_F8, KeyButton::Rank::Plain, [this] { offer(); });
     scrap_ = button(tr("Scrap"), Qt::CTRL | Qt::Key_Delete, KeyButton::Rank::Danger, [this] { scrap(); });
+    back_ = button(tr("Take it back"), Qt::CTRL | Qt::Key_Z, KeyButton::Rank::Plain, [this] { takeBack(); });
+    back_->setAccessibleDescription(tr("The last inspection"));
     auto* keep =
         button(tr("Save the list"), Qt::CTRL | Qt::Key_E, KeyButton::Rank::Plain, [this] { save(); });
-    auto* remark =
-        label(tr("Periods by ISO 2230:2002 for the body of the belt. Sound is supple, without cracks, "
-                 "without set from lying folded; bent hard over a small shaft nothing shows."),
-              "remark");
+    auto* remark = label(tr("Periods by the body of the belt, as Shop → Shelf life has them (ISO 2230:2002 "
+                            "unless it was changed there). Sound is supple, without cracks, "
+                            "without set from lying folded; bent hard over a small shaft nothing shows."),
+                         "remark");
     for (QLabel* words : {remark, said_, sum_})
         words->setWordWrap(true);
     auto* head = new QHBoxLayout;
@@ -80,7 +82,7 @@ void AgeingDialog::buildView() {
     head->addWidget(months_);
     head->addWidget(sum_, 1);
     auto* buttons = new QHBoxLayout;
-    for (KeyButton* each : {sound_, bad_, offer_, scrap_, keep})
+    for (KeyButton* each : {sound_, bad_, back_, offer_, scrap_, keep})
         buttons->addWidget(each, 1);
     auto* column = new QVBoxLayout{this};
     column->setSpacing(2 * step);
@@ -126,6 +128,7 @@ void AgeingDialog::follow() {
     offer_->setEnabled(burden && burden->advice == shop::Burden::Advice::Offer);
     for (KeyButton* button : {sound_, bad_})
         button->setEnabled(any && model_->ages(table_->currentIndex().row()));
+    back_->setEnabled(!inspected_.empty());
 }
 
 void AgeingDialog::inspect(bool sound) {
@@ -135,6 +138,18 @@ void AgeingDialog::inspect(bool sound) {
         return;
     said_->setText(until ? tr("%1 may be used until %2.").arg(text(piece->code), shown(*until))
                          : tr("%1 is not to be sold any more: scrap it.").arg(text(piece->code)));
+    inspected_.push_back(*piece);
+    session_.touch();
+    look();
+}
+
+/// A key was pressed for the wrong piece: its day is again what it was.
+void AgeingDialog::takeBack() {
+    if (inspected_.empty()) return;
+    const store::StockPiece piece = inspected_.back();
+    if (!session_.attempt([&] { shop::undoInspection(session_.shop(), piece.id); })) return;
+    inspected_.pop_back();
+    said_->setText(tr("The inspection of %1 is taken back.").arg(text(piece.code)));
     session_.touch();
     look();
 }

@@ -27,6 +27,7 @@ private:
     void showRows(const AgeingRows& rows);
     void follow();
     void inspect(bool sound);
+    void takeBack();
     void offer();
     void scrap();
     void save();
@@ -38,7 +39,8 @@ private:
     QSpinBox* months_;
     Reading* reading_;
     QLabel *sum_, *said_;
-    KeyButton *sound_ = nullptr, *bad_ = nullptr, *offer_ = nullptr, *scrap_ = nullptr;
+    KeyButton *sound_ = nullptr, *bad_ = nullptr, *offer_ = nullptr, *scrap_ = nullptr, *back_ = nullptr;
+    std::vector<store::StockPiece> inspected_; ///< here, the last one last
 };
 
 } // namespace riband::ui

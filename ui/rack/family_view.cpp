@@ -1,13 +1,16 @@
 #include "ui/rack/family_view.h"
 
+#include "ui/desk/labels.h"
 #include "ui/look/look.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
 #include <QDialogButtonBox>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QPainter>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QVBoxLayout>
 
 namespace riband::ui {
@@ -43,11 +46,21 @@ BandPicture pictureOf(const shop::FamilyAct& act, const std::map<store::PieceId,
         shownSum = shownSum + part.extent;
         const auto code = part.piece ? codes.find(*part.piece) : codes.end();
         const QString name = code == codes.end() ? text(part.order) : text(code->second);
-        picture.strips.push_back({partFor(part), part.extent, shownNumber(part.extent), name});
+        const Extent each = Extent::of(part.extent.unit(), part.extent.count() / part.belts);
+        for (std::int64_t belt = 0; belt < part.belts; ++belt)
+            picture.strips.push_back({partFor(part), each, shownNumber(each), name});
     }
     if (!act.after.isNone()) picture.strips.push_back({Part::Kept, act.after, shownNumber(act.after), {}});
     picture.piece = std::max(whole, shownSum); // more was found than the book had
     return picture;
+}
+
+/// "3 × 20 mm"
+QString widthsOf(const shop::FamilyAct::Part& part) {
+    if (part.belts == 1) return shown(part.extent);
+    return FamilyView::tr("%1 × %2", "belts of a width")
+        .arg(part.belts)
+        .arg(shown(Extent::of(part.extent.unit(), part.extent.count() / part.belts)));
 }
 
 QString wordsFor(const shop::FamilyAct& act, const std::map<store::PersonId, std::string>& people) {
@@ -56,7 +69,7 @@ QString wordsFor(const shop::FamilyAct& act, const std::map<store::PersonId, std
     if (who != people.end()) words << text(who->second);
     QStringList parts;
     for (const auto& part : act.parts)
-        parts << say(part.account) + QLatin1Char(' ') + shown(part.extent) +
+        parts << say(part.account) + QLatin1Char(' ') + widthsOf(part) +
                      (part.order.empty() ? QString{} : QStringLiteral(" (%1)").arg(text(part.order)));
     if (!parts.isEmpty()) words << parts.join(QStringLiteral(", "));
     words << (act.after.isNone() ? FamilyView::tr("nothing left")
@@ -95,11 +108,9 @@ void FamilyView::show(shop::Family family, store::PieceId chosen,
     }
     for (const shop::FamilyPiece& piece : family.pieces)
         addRows(piece, chosen, people);
-    sum_ = sumOf(family);
-    equal_ = family.equal();
     setAccessibleName(tr("Family of the piece"));
-    setAccessibleDescription(sum_);
-    updateGeometry();
+    setAccessibleDescription(sumOf(family));
+    setMinimumHeight(sizeHint().height()); // the area scrolls what has no room
     update();
 }
 
@@ -116,7 +127,7 @@ void FamilyView::addRows(const shop::FamilyPiece& piece, store::PieceId chosen,
 }
 
 QSize FamilyView::sizeHint() const {
-    return {LeastWidth, 2 * Margin + static_cast<int>(rows_.size()) * RowHeight + 2 * WordsHeight};
+    return {LeastWidth, 2 * Margin + static_cast<int>(rows_.size()) * RowHeight};
 }
 
 void FamilyView::paintEvent(QPaintEvent*) {
@@ -149,12 +160,32 @@ void FamilyView::paintEvent(QPaintEvent*) {
         painter.setOpacity(1);
         top += RowHeight;
     }
-    painter.setPen(equal_ ? look.ok : look.danger);
-    painter.setFont(Look::font(TextSize::Text, QFont::DemiBold));
-    painter.drawText(
-        QRectF{Margin, top, width() - 2.0 * Margin, 2.0 * WordsHeight}, Qt::AlignVCenter | Qt::TextWordWrap,
-        equal_ ? tr("✓ %1").arg(sum_) : tr("These are not equal: %1. Verify the book.").arg(sum_));
 }
+
+namespace {
+
+/// Scrolls by the arrows, a page at a time, and to both ends.
+class FamilyArea final : public QScrollArea {
+public:
+    FamilyArea() {
+        setWidgetResizable(true);
+        setFocusPolicy(Qt::StrongFocus);
+        verticalScrollBar()->setSingleStep(RowHeight);
+    }
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override {
+        QScrollBar& bar = *verticalScrollBar();
+        if (event->key() == Qt::Key_Home)
+            bar.setValue(bar.minimum());
+        else if (event->key() == Qt::Key_End)
+            bar.setValue(bar.maximum());
+        else
+            QScrollArea::keyPressEvent(event);
+    }
+};
+
+} // namespace
 
 FamilyDialog::FamilyDialog(const shop::Family& family, store::PieceId chosen,
                            const std::map<store::PersonId, std::string>& people, QWidget* parent)
@@ -162,20 +193,27 @@ FamilyDialog::FamilyDialog(const shop::Family& family, store::PieceId chosen,
     setWindowTitle(
         tr("All that became of %1, %2").arg(text(family.pieces.front().piece.code), text(family.belt)));
     setWhatsThis(tr("From which sleeve the piece is, and what became of that, to scale: a band for each act, "
-                    "with belts, remnants and what was lost. The line below says that nothing is missing, to "
+                    "with belts, remnants and what was lost; the arrows, Page up and down, Home and End "
+                    "scroll. The line below says that nothing is missing, to "
                     "the micrometre."));
     auto* view = new FamilyView;
     view->show(family, chosen, people);
-    auto* area = new QScrollArea;
+    auto* area = new FamilyArea;
     area->setWidget(view);
-    area->setWidgetResizable(true);
     area->setAccessibleName(tr("Family of the piece"));
+    const QString sum = FamilyView::sumOf(family);
+    auto* even = family.equal() ? label(tr("✓ %1").arg(sum), "gain")
+                                : label(tr("These are not equal: %1. Verify the book.").arg(sum), "danger");
+    even->setObjectName(QStringLiteral("sum"));
+    even->setWordWrap(true);
     auto* buttons = new QDialogButtonBox{QDialogButtonBox::Close};
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto* column = new QVBoxLayout{this};
     column->addWidget(area, 1);
+    column->addWidget(even);
     column->addWidget(buttons);
     resize(1080, 640);
+    area->setFocus();
 }
 
 } // namespace riband::ui

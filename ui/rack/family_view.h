@@ -11,7 +11,7 @@
 namespace riband::ui {
 
 /// All that became of a sleeve, to scale: a band for each act, the pieces cut from it below it and further
-/// right, and below all the sum that must come out even.
+/// right.
 class FamilyView final : public QWidget {
     Q_OBJECT
 public:
@@ -35,13 +35,12 @@ private:
     void addRows(const shop::FamilyPiece& piece, store::PieceId chosen,
                  const std::map<store::PersonId, std::string>& people);
     std::vector<Row> rows_;
-    QString sum_;
-    bool equal_ = true;
     std::int64_t scale_ = 1;
     std::map<store::PieceId, std::string> codes_;
 };
 
-/// The view in a window of its own that scrolls.
+/// The view in a window of its own that scrolls by keys; below it, always to be seen, the sum that must come
+/// out even.
 class FamilyDialog final : public QDialog {
     Q_OBJECT
 public:

@@ -2,9 +2,11 @@
 
 #include "core/measure/text.h"
 #include "core/shop/limits.h"
+#include "core/shop/place_advice.h"
 #include "ui/desk/field_words.h"
 #include "ui/desk/labels.h"
 #include "ui/desk/paper_tray.h"
+#include "ui/desk/print.h"
 #include "ui/desk/unsaved.h"
 #include "ui/look/key_button.h"
 #include "ui/look/look.h"
@@ -15,7 +17,6 @@
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
-#include <QAction>
 #include <QComboBox>
 #include <QFormLayout>
 #include <QHBoxLayout>
@@ -23,6 +24,9 @@
 #include <QLineEdit>
 #include <QTableView>
 #include <QVBoxLayout>
+
+#include <map>
+#include <tuple>
 
 namespace riband::ui {
 
@@ -37,7 +41,8 @@ GoodsInDialog::GoodsInDialog(Session& session, QWidget* parent)
       table_{new QTableView}, sum_{label({}, "strong")}, done_{label({}, "gain")}, wrong_{new FieldWords} {
     setWindowTitle(tr("Goods in"));
     setWhatsThis(tr("Everything that came off one lorry: type or scan a belt, then how many and how wide, "
-                    "Enter adds the line. A maker's code that nobody knows yet asks for its belt once. "
+                    "Enter adds the line and F2 takes it back. A maker's code that nobody knows yet asks for "
+                    "its belt once. "
                     "Freight is divided by what the lines cost. Nothing is booked before the key for all of "
                     "it, and then all or nothing; the labels come out at once."));
     buildView();
@@ -88,13 +93,14 @@ void GoodsInDialog::buildView() {
     table_->verticalHeader()->hide();
     table_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     table_->horizontalHeader()->setStretchLastSection(true);
-    auto* takeOut = new QAction{tr("Take the line out"), this};
-    takeOut->setShortcut(Qt::CTRL | Qt::Key_Delete);
-    connect(takeOut, &QAction::triggered, this, [this] {
-        lines_->remove(table_->currentIndex().row());
-        check();
-    });
-    addAction(takeOut);
+    table_->setSelectionMode(QAbstractItemView::SingleSelection);
+    connect(table_->selectionModel(), &QItemSelectionModel::currentChanged, this, &GoodsInDialog::check);
+    change_ = button(tr("Change the line"), Qt::Key_F2, KeyButton::Rank::Plain, &GoodsInDialog::changeLine);
+    takeOut_ = button(tr("Take the line out"), Qt::CTRL | Qt::Key_Delete, KeyButton::Rank::Plain,
+                      &GoodsInDialog::removeLine);
+    auto* lineActs = new QHBoxLayout;
+    lineActs->addWidget(change_, 1);
+    lineActs->addWidget(takeOut_, 1);
     done_->setWordWrap(true);
     auto* left = new QVBoxLayout;
     form_->setFixedWidth(FormWidth);
@@ -104,7 +110,7 @@ void GoodsInDialog::buildView() {
     auto* right = new QVBoxLayout;
     right->addWidget(buildHead());
     right->addWidget(table_, 1);
-    right->addWidget(new KeyButton{takeOut});
+    right->addLayout(lineActs);
     right->addWidget(sum_);
     right->addWidget(done_);
     right->addWidget(file);
@@ -147,6 +153,7 @@ void GoodsInDialog::chooseExpected() {
             if (const auto goods = form_->line()) lines_->add(*goods);
         }
     });
+    if (lines_->rowCount() > 0) table_->selectRow(0);
     form_->next();
     check();
 }
@@ -165,23 +172,63 @@ void GoodsInDialog::freightTyped() {
 bool GoodsInDialog::addLine() {
     const auto line = form_->demand();
     if (!line) return false;
-    lines_->add(*line);
+    if (changed_)
+        lines_->change(*changed_, *line);
+    else
+        lines_->add(*line);
+    table_->selectRow(changed_.value_or(lines_->rowCount() - 1));
+    changed_.reset();
     done_->clear();
     form_->next();
     check();
     return true;
 }
 
+/// The line goes back into the form.
+void GoodsInDialog::changeLine() {
+    const int row = table_->currentIndex().row();
+    if (row < 0 || changed_ || (!form_->isEmpty() && !addLine())) return; // what is typed stays
+    changed_ = row;
+    table_->selectRow(row);
+    form_->show(lines_->lines()[static_cast<std::size_t>(row)]);
+    form_->setFocus();
+    check();
+}
+
+void GoodsInDialog::removeLine() {
+    if (changed_) return;
+    lines_->remove(table_->currentIndex().row());
+    check();
+}
+
 void GoodsInDialog::fromFile() {
     SheetDialog dialog{session_, SheetDialog::For::Delivery, this};
     if (dialog.exec() != QDialog::Accepted) return;
-    for (const shop::Delivery& line : dialog.deliveries())
-        lines_->add(line);
+    std::map<std::tuple<std::string, cutting::PieceKind, Extent>, std::string> places;
+    session_.attempt([&] {
+        for (shop::Delivery line : dialog.deliveries()) {
+            if (line.place.empty()) {
+                const std::tuple alike{belt::designation(line.belt), line.kind, line.extent};
+                const auto [place, isNew] = places.try_emplace(alike);
+                if (isNew) place->second = shop::placeFor(session_.shop(), line.belt, line.kind, line.extent);
+                line.place = place->second;
+            }
+            lines_->add(std::move(line));
+        }
+    });
+    if (lines_->rowCount() > 0 && !table_->currentIndex().isValid()) table_->selectRow(0);
     check();
 }
 
 void GoodsInDialog::check() {
     add_->setEnabled(!form_->isEmpty());
+    if (const QString words = changed_ ? tr("Put the line back") : tr("Add the line");
+        add_->text() != words) {
+        add_->setText(words);
+        add_->setShortcut(Qt::Key_Return); // a button forgets its key with its words
+    }
+    for (KeyButton* each : {change_, takeOut_})
+        each->setEnabled(table_->currentIndex().isValid() && lines_->rowCount() > 0 && !changed_);
     book_->setEnabled(lines_->rowCount() > 0 || !form_->isEmpty());
     int sleeves = 0;
     for (const shop::Delivery& line : lines_->lines())
@@ -206,7 +253,9 @@ void GoodsInDialog::book() {
     if (!session_.attempt([&] { received = shop::receiveGoods(session_.shop(), goods); })) return;
     received_.insert(received_.end(), received->pieces.begin(), received->pieces.end());
     session_.attempt([&] { tellMislabelled(*received); });
+    if (printerIsSetUp()) session_.attempt([&] { PaperTray{session_}.printLabels(received->pieces, this); });
     lines_->clear();
+    changed_.reset();
     freight_->clear();
     reference_->clear();
     fillExpected();

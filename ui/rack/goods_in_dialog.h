@@ -32,6 +32,8 @@ private:
     void fillExpected();
     void chooseExpected();
     bool addLine();
+    void changeLine();
+    void removeLine();
     void fromFile();
     void freightTyped();
     void book();
@@ -47,7 +49,8 @@ private:
     QTableView* table_;
     QLabel *sum_, *done_;
     FieldWords* wrong_;
-    KeyButton *add_ = nullptr, *book_ = nullptr;
+    KeyButton *add_ = nullptr, *change_ = nullptr, *takeOut_ = nullptr, *book_ = nullptr;
+    std::optional<int> changed_; ///< the line that is in the form
     std::vector<store::ExpectedDelivery> waiting_;
     std::vector<store::PieceId> received_;
 };

@@ -59,6 +59,8 @@ GoodsLineForm::GoodsLineForm(Session& session, For what, QWidget* parent)
         connect(field, &QLineEdit::textChanged, this, &GoodsLineForm::check);
     connect(width_, &QLineEdit::editingFinished, this, &GoodsLineForm::advise);
     connect(kind_, &QComboBox::currentIndexChanged, this, &GoodsLineForm::advise);
+    connect(width_, &QLineEdit::textChanged, this, &GoodsLineForm::propose);
+    connect(kind_, &QComboBox::currentIndexChanged, this, &GoodsLineForm::propose);
     auto* which = new QAction{tr("Which belt is this?"), this};
     which->setShortcut(Qt::CTRL | Qt::Key_W);
     connect(which, &QAction::triggered, this, &GoodsLineForm::identify);
@@ -83,9 +85,13 @@ void GoodsLineForm::watchFields() {
     wrong_->watch(*belt_, [this](const QString& typed) { return wrongBelt(typed); });
     wrong_->watch(*width_, width);
     wrong_->watch(*labelled_, orEmpty(width));
-    wrong_->watch(*cost_, orEmpty([this](const QString& typed) {
-        return wrongAmount(typed, session_.currency(), shop::dearestSleeve);
-    }));
+    wrong_->watch(*cost_, [this](const QString& typed) {
+        if (!typed.isEmpty()) return wrongAmount(typed, session_.currency(), shop::dearestSleeve);
+        return costLeftOut_ || !usualCost() ? QString{}
+                                            : tr("Nothing is typed, and the shop knows what this belt costs. "
+                                                 "Type it, or press Enter once "
+                                                 "more to book 0.");
+    });
     wrong_->watch(*place_, [this](const QString& typed) {
         bool can = true;
         session_.attempt([&] { can = shop::canBePlace(session_.shop(), typed.toStdString()); });
@@ -172,6 +178,7 @@ void GoodsLineForm::understand() {
     if (!known_) understood_->clear();
     if (known_ && !width_->isModified()) width_->setText(shownNumber(session_.tables().usualSleeve(*known_)));
     advise();
+    propose();
     check();
 }
 
@@ -187,16 +194,35 @@ void GoodsLineForm::scanned(const shop::KnownCode& known, const QString& code) {
 void GoodsLineForm::advise() {
     const auto extent = extentIn(*width_);
     std::vector<shop::PlaceAdvice> places;
+    std::string best;
     if (known_ && extent)
         session_.attempt([&] {
             const auto kept = store::Catalogue{session_.shop().connection}.find(*known_);
             const auto kind = static_cast<cutting::PieceKind>(kind_->currentData().toInt());
             if (kept) places = shop::advisePlaces(session_.shop(), *kept, kind, *extent);
+            best = shop::placeFor(session_.shop(), *known_, kind, *extent);
         });
     advice_->setText(saidOf(places));
-    if (place_->isModified()) return;
-    const bool sure = !places.empty() && places.front().why != shop::PlaceAdvice::Why::Empty;
-    place_->setText(sure ? text(places.front().place) : QString{});
+    if (!place_->isModified()) place_->setText(text(best));
+}
+
+/// What a sleeve of this width cost last.
+std::optional<Money> GoodsLineForm::usualCost() const {
+    const auto extent = extentIn(*width_);
+    const auto kind = static_cast<cutting::PieceKind>(kind_->currentData().toInt());
+    if (!known_ || !extent || kind != cutting::PieceKind::Sleeve) return std::nullopt;
+    std::optional<store::StockedBelt> kept;
+    session_.attempt([&] { kept = store::Catalogue{session_.shop().connection}.find(*known_); });
+    if (!kept || kept->sleeveCost <= Money::minor(0) || kept->newSleeve.isNone()) return std::nullopt;
+    return Money::minor(
+        roundedQuotient(kept->sleeveCost.inMinor() * extent->count(), kept->newSleeve.count()));
+}
+
+/// Fills in what it cost last, for who is told what stock costs, unless a person wrote something.
+void GoodsLineForm::propose() {
+    if (cost_->isModified()) return;
+    const auto cost = session_.costsIn() ? usualCost() : std::nullopt;
+    cost_->setText(cost ? text(printMoney(*cost, session_.currency())) : QString{});
 }
 
 std::optional<Unit> GoodsLineForm::unit() const {
@@ -234,7 +260,11 @@ std::optional<shop::Delivery> GoodsLineForm::demand() {
         next();
         return std::nullopt;
     }
-    return wrong_->demand() ? line() : std::nullopt;
+    if (wrong_->demand()) return line();
+    // That the cost is empty is said once, when nothing else is wrong.
+    costLeftOut_ = true;
+    if (!wrong_->right()) costLeftOut_ = false;
+    return std::nullopt;
 }
 
 bool GoodsLineForm::isEmpty() const { return belt_->text().trimmed().isEmpty(); }
@@ -251,6 +281,21 @@ void GoodsLineForm::show(const shop::ExpectedGoods& goods) {
     width_->setModified(true);
     count_->setValue(std::clamp(goods.sleeves, 1, MostSleeves));
     cost_->setText(text(printMoney(goods.costEach, session_.currency())));
+    cost_->setModified(true);
+    advise();
+    check();
+}
+
+void GoodsLineForm::show(const shop::Delivery& line) {
+    show(shop::ExpectedGoods{line.belt, line.sleeves, line.extent, line.costEach});
+    kind_->setCurrentIndex(kind_->findData(static_cast<int>(line.kind)));
+    labelled_->setText(line.labelled ? shownNumber(*line.labelled) : QString{});
+    batch_->setText(text(line.batch));
+    made_->setText(line.made ? text(printDate(*line.made)) : QString{});
+    place_->setText(text(line.place));
+    place_->setModified(true);
+    code_ = text(line.supplierCode);
+    understand();
     check();
 }
 
@@ -263,6 +308,7 @@ void GoodsLineForm::next() {
         field->setModified(false);
     }
     count_->setValue(1);
+    costLeftOut_ = false;
     advice_->clear();
     wrong_->begin();
     understand();

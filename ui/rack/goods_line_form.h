@@ -33,6 +33,8 @@ public:
     bool isEmpty() const;
     /// Fills it with so many sleeves that are expected.
     void show(const shop::ExpectedGoods& goods);
+    /// Fills it with a line that was entered already.
+    void show(const shop::Delivery& line);
     void next(); ///< empties what differs from line to line; the batch and the day stay
 
 signals:
@@ -45,6 +47,8 @@ private:
     void identify();
     void scanned(const shop::KnownCode& known, const QString& code);
     void advise();
+    void propose();
+    std::optional<Money> usualCost() const;
     void check();
     void watchFields();
     QString wrongBelt(const QString& typed) const;
@@ -60,7 +64,8 @@ private:
     FieldWords* wrong_;
     WhichDialog* which_ = nullptr; ///< made when it is first wanted
     std::optional<belt::Belt> known_;
-    QString code_; ///< of the supplier, that the line is tied to
+    bool costLeftOut_ = false; ///< it was said that the cost is empty, and Enter was pressed again
+    QString code_;             ///< of the supplier, that the line is tied to
 };
 
 } // namespace riband::ui

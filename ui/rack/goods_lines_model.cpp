@@ -14,6 +14,13 @@ void GoodsLinesModel::add(shop::Delivery line) {
     costsChanged();
 }
 
+void GoodsLinesModel::change(int row, shop::Delivery line) {
+    lines_.at(static_cast<std::size_t>(row)) = std::move(line);
+    shares_ = shop::freightShares(freight_, lines_);
+    emit dataChanged(index(row, 0), index(row, ColumnCount - 1));
+    costsChanged();
+}
+
 void GoodsLinesModel::remove(int row) {
     if (row < 0 || row >= rowCount()) return;
     beginRemoveRows({}, row, row);

@@ -16,6 +16,7 @@ public:
     explicit GoodsLinesModel(Currency currency, QObject* parent = nullptr)
         : QAbstractTableModel{parent}, currency_{currency} {}
     void add(shop::Delivery line);
+    void change(int row, shop::Delivery line);
     void remove(int row);
     void clear();
     void setFreight(Money freight);

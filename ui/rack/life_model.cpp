@@ -37,16 +37,23 @@ bool standsAlone(const store::Movement& movement, store::PieceId piece) {
 }
 
 /// Where the width came from or went to, as far as this piece tells.
-QString whereTo(const store::Movement& movement, store::PieceId piece, Unit unit) {
+QString whereTo(const store::RecordedMovement& recorded, store::PieceId piece, Unit unit,
+                const PieceUpkeep& upkeep) {
     QStringList parts;
+    const store::Movement& movement = recorded.movement;
     const bool alone = standsAlone(movement, piece);
     for (const auto& posting : movement.postings()) {
         if (ofPiece(posting, piece) || posting.amount == 0 || (alone && posting.piece != piece)) continue;
         const std::int64_t size = posting.amount < 0 ? -posting.amount : posting.amount;
         QString part = say(posting.account) + QLatin1Char(' ') + shown(Extent::of(unit, size));
         if (posting.reason) part += QStringLiteral(" (%1)").arg(say(*posting.reason));
+        if (const auto order = posting.line ? upkeep.orders.find(*posting.line) : upkeep.orders.end();
+            order != upkeep.orders.end())
+            part += QStringLiteral(" (%1)").arg(text(order->second));
         parts << part;
     }
+    if (const auto grams = upkeep.grams.find(recorded.id); grams != upkeep.grams.end())
+        parts << LifeModel::tr("%1 g").arg(grams->second);
     return parts.join(QStringLiteral(", "));
 }
 
@@ -87,29 +94,40 @@ void LifeModel::add(const store::RecordedMovement& recorded, store::PieceId piec
                      say(movement),
                      change,
                      0,
-                     whereTo(movement, piece, unit_),
+                     whereTo(recorded, piece, unit_, upkeep),
                      noteOf(text(movement.about().note), movement.about().person, upkeep.people),
-                     {recorded.id, false}});
+                     {recorded.id}});
 }
 
 void LifeModel::addUpkeep(const PieceUpkeep& upkeep) {
+    const auto way = [](const store::Relocation& moved) {
+        if (moved.from.empty()) return tr("to %1").arg(text(moved.to));
+        if (moved.to.empty()) return tr("from %1, to no place").arg(text(moved.from));
+        return tr("from %1 to %2").arg(text(moved.from), text(moved.to));
+    };
+    const store::Inspection* last = nullptr;
+    for (const auto& seen : upkeep.inspections)
+        if (!seen.takenBack) last = &seen;
     for (const auto& moved : upkeep.relocations)
         rows_.push_back({moved.at,
                          tr("moved"),
                          std::nullopt,
                          0,
-                         moved.from.empty() ? tr("to %1").arg(text(moved.to))
-                                            : tr("from %1 to %2").arg(text(moved.from), text(moved.to)),
+                         way(moved),
                          noteOf({}, moved.person, upkeep.people),
                          {std::nullopt, &moved == &upkeep.relocations.back()}});
+    const auto verdict = [](const store::Inspection& seen) {
+        const QString said = seen.until ? tr("sound, to be used by %1").arg(shown(*seen.until)) : tr("bad");
+        return seen.takenBack ? tr("%1; taken back %2").arg(said, shown(dayOf(*seen.takenBack))) : said;
+    };
     for (const auto& seen : upkeep.inspections)
         rows_.push_back({seen.at,
                          tr("inspected"),
                          std::nullopt,
                          0,
-                         seen.until ? tr("sound, to be used by %1").arg(shown(*seen.until)) : tr("bad"),
+                         verdict(seen),
                          noteOf(text(seen.note), seen.person, upkeep.people),
-                         {}});
+                         {std::nullopt, false, &seen == last}});
 }
 
 void LifeModel::clear() {

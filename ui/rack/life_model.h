@@ -15,7 +15,9 @@ namespace riband::ui {
 struct PieceUpkeep {
     std::vector<store::Relocation> relocations;
     std::vector<store::Inspection> inspections;
-    std::map<store::PersonId, std::string> people; ///< initials
+    std::map<store::PersonId, std::string> people;     ///< initials
+    std::map<store::MovementId, std::int64_t> grams{}; ///< that were weighed at a scrap
+    std::map<store::LineId, std::string> orders{};     ///< code of the order of a line
 };
 
 /// The life of a piece: what came and went, oldest first, what was there after it, where it was put and who
@@ -27,10 +29,12 @@ public:
     explicit LifeModel(QObject* parent = nullptr) : QAbstractTableModel{parent} {}
     void setLife(store::PieceId piece, Unit unit, const std::vector<store::RecordedMovement>& life,
                  const PieceUpkeep& upkeep = {});
-    /// What an undo of this row would undo: a movement, or the last move to another place.
+    /// What an undo of this row would undo: a movement, the last move to another place, or the last
+    /// inspection.
     struct Act {
         std::optional<store::MovementId> movement;
         bool move = false;
+        bool inspection = false;
     };
     Act actAt(int row) const { return rows_[static_cast<std::size_t>(row)].undoes; }
     void clear();

@@ -55,7 +55,7 @@ void PieceView::buildView() {
 namespace {
 
 QString worthWords(const RackModel::Worth& known, const store::StockPiece& piece) {
-    if (piece.kind == cutting::PieceKind::Ready) return {};
+    if (piece.kind == cutting::PieceKind::Ready || piece.gone()) return {};
     if (!known.known) return PieceView::tr("its worth is being found …");
     const auto& worth = known.worth;
     if (!worth) return PieceView::tr("no worth table of this belt yet");
@@ -72,7 +72,8 @@ void PieceView::show(const shop::RackRow& row, const std::string& parent, const 
                      Date today) {
     const store::StockPiece& piece = row.piece;
     title_->setText(tr("%1 %2", "kind, code").arg(say(piece.kind), text(piece.code)));
-    belt_->setText(tr("%1, %2", "belt, width").arg(text(row.belt), shown(piece.extent)));
+    belt_->setText(
+        tr("%1, %2", "belt, width").arg(text(row.belt), piece.gone() ? tr("gone") : shown(piece.extent)));
     QStringList facts{piece.place.empty() ? tr("no place yet") : tr("place %1").arg(text(piece.place)),
                       tr("received %1").arg(shown(piece.received))};
     if (piece.made) facts << tr("made %1").arg(shown(*piece.made));
@@ -81,7 +82,10 @@ void PieceView::show(const shop::RackRow& row, const std::string& parent, const 
     facts << tr("%n days old", nullptr, static_cast<int>((today - piece.born()).count()));
     facts_->setText(facts.join(QStringLiteral(" · ")));
     showWorth(worth, piece);
-    band_->show(pictureOf(piece));
+    if (piece.gone())
+        band_->clear();
+    else
+        band_->show(pictureOf(piece));
     life_->setLife(piece.id, piece.extent.unit(), life, upkeep);
     lifeView_->scrollToBottom(); // what was done last is looked for first
 }

@@ -1,6 +1,7 @@
 #include "ui/rack/rack_page.h"
 
 #include "core/shop/family.h"
+#include "core/shop/people.h"
 #include "core/shop/stock.h"
 #include "core/shop/undo.h"
 #include "ui/desk/list_file.h"
@@ -11,6 +12,7 @@
 #include "ui/rack/goods_in_dialog.h"
 #include "ui/rack/life_model.h"
 #include "ui/rack/piece_view.h"
+#include "ui/rack/places_part.h"
 #include "ui/rack/rack_filter.h"
 #include "ui/rack/rack_words.h"
 #include "ui/rack/scan_move_dialog.h"
@@ -49,7 +51,11 @@ void RackPage::scrapPiece() {
                     dialog.grams());
     }));
     session_.touch();
-    session_.tell(tr("%1 of %2 is scrapped.").arg(shown(dialog.extent()), text(piece.code)));
+    const QString done = tr("%1 of %2 is scrapped.").arg(shown(dialog.extent()), text(piece.code));
+    session_.tell(dialog.extent() < piece.extent
+                      ? done
+                      : done + QLatin1Char(' ') +
+                            tr("It is gone from the list; its code finds it, and Ctrl+Z there undoes it."));
 }
 
 void RackPage::splitPiece() {
@@ -73,7 +79,17 @@ void RackPage::labelPiece() {
     if (!current()) return;
     session_.attempt([&] {
         const QString file = PaperTray{session_}.labels({current()->piece.id});
-        session_.tell(tr("The label is in %1.").arg(file));
+        session_.tell(tr("The label is in %1. Ctrl+P prints it.").arg(file));
+    });
+}
+
+void RackPage::printLabel() {
+    if (!current()) return;
+    const store::PieceId piece = current()->piece.id;
+    session_.attempt([&] {
+        const PaperTray tray{session_};
+        tray.labels({piece});
+        tray.printLabels({piece}, this);
     });
 }
 
@@ -84,10 +100,13 @@ void RackPage::undoAct() {
     const store::PieceId piece = current()->piece.id;
     const LifeModel::Act act = view_->life().actAt(row);
     const auto cell = [&](int column) { return view_->life().index(row, column).data().toString(); };
-    const QString what = tr("%1, %2 %3, %4", "day, act, change, where")
-                             .arg(cell(LifeModel::DayColumn), cell(LifeModel::ActColumn),
-                                  cell(LifeModel::ChangeColumn), cell(LifeModel::WhereColumn));
-    if (!act.movement && !act.move) return session_.tell(tr("This moved nothing: there is nothing to undo."));
+    const QString done = QStringList{cell(LifeModel::ActColumn), cell(LifeModel::ChangeColumn)}
+                             .join(QLatin1Char(' '))
+                             .trimmed();
+    const QString what = tr("%1, %2, %3", "day, act with change, where")
+                             .arg(cell(LifeModel::DayColumn), done, cell(LifeModel::WhereColumn));
+    if (!act.movement && !act.move && !act.inspection)
+        return session_.tell(tr("This moved nothing: there is nothing to undo."));
     if (act.movement) {
         std::optional<shop::Refusal> why;
         store::Act kind{};
@@ -103,13 +122,15 @@ void RackPage::undoAct() {
                     QMessageBox::Ok | QMessageBox::Cancel, this};
     ask.setDefaultButton(QMessageBox::Ok);
     if (ask.exec() != QMessageBox::Ok) return;
-    const bool done = session_.attempt([&] {
-        if (act.movement)
-            shop::undo(session_.shop(), *act.movement);
-        else
-            shop::undoMove(session_.shop(), piece);
-    });
-    if (!done) return;
+    if (!session_.attempt([&] {
+            if (act.movement)
+                shop::undo(session_.shop(), *act.movement);
+            else if (act.move)
+                shop::undoMove(session_.shop(), piece);
+            else
+                shop::undoInspection(session_.shop(), piece);
+        }))
+        return;
     session_.touch();
     session_.tell(tr("Undone."));
 }
@@ -129,12 +150,24 @@ void RackPage::showFamily() {
 
 void RackPage::showAgeing() { AgeingDialog{session_, this}.exec(); }
 
+void RackPage::showPlaces() {
+    if (session_.attempt([&] { shop::demandRole(session_.shop(), store::Role::StockManager); }))
+        PlacesDialog{session_, this}.exec();
+}
+
 void RackPage::takeOverStock() { SheetDialog{session_, SheetDialog::For::Stock, this}.exec(); }
 
 void RackPage::saveShownList() {
     session_.attempt([&] {
         session_.tell(tr("The list is in %1.").arg(saveList(session_, *filter_, QStringLiteral("rack"))));
     });
+}
+
+void RackPage::saveLife() {
+    if (!current()) return;
+    const QString name = QStringLiteral("life-") + text(current()->piece.code);
+    session_.attempt(
+        [&] { session_.tell(tr("The life is in %1.").arg(saveList(session_, view_->life(), name))); });
 }
 
 } // namespace riband::ui

@@ -65,6 +65,7 @@ void RackModel::setPieces(std::vector<shop::RackRow> pieces, Date today) {
         return row.shown.piece.extent == piece.extent ? row.worth : Worth{};
     };
     beginResetModel();
+    gone_ = false;
     rows_.clear();
     byPiece_.clear();
     rows_.reserve(pieces.size());
@@ -76,6 +77,25 @@ void RackModel::setPieces(std::vector<shop::RackRow> pieces, Date today) {
         rows_.push_back({std::move(piece), rank, days, worth});
     }
     endResetModel();
+}
+
+void RackModel::setGone(std::optional<shop::RackRow> piece, Date today) {
+    if (gone_) {
+        const int last = rowCount() - 1;
+        beginRemoveRows({}, last, last);
+        byPiece_.erase(rows_.back().shown.piece.id);
+        rows_.pop_back();
+        gone_ = false;
+        endRemoveRows();
+    }
+    if (!piece) return;
+    const int row = rowCount();
+    beginInsertRows({}, row, row);
+    byPiece_.emplace(piece->piece.id, row);
+    const int days = static_cast<int>((today - piece->piece.born()).count());
+    rows_.push_back({std::move(*piece), row, days, {true, std::nullopt}});
+    gone_ = true;
+    endInsertRows();
 }
 
 void RackModel::setWorths(
@@ -118,7 +138,7 @@ QString RackModel::words(const Row& row, int column) const {
     case ReservedColumn:
         return piece.reserved.isNone() ? QString{} : shown(piece.reserved);
     case KindColumn:
-        return say(piece.kind);
+        return piece.gone() ? tr("gone") : say(piece.kind);
     case PlaceColumn:
         return text(piece.place);
     default:
@@ -177,6 +197,7 @@ QVariant RackModel::data(const QModelIndex& index, int role) const {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
     const Row& row = rows_[static_cast<std::size_t>(index.row())];
     if (role == Qt::DisplayRole) return words(row, index.column());
+    if (role == Qt::ToolTipRole && index.column() == BeltColumn) return words(row, BeltColumn);
     if (role == SortRole) return sortKey(row, index.column());
     if (role == Qt::TextAlignmentRole) return alignmentOf(index.column());
     return {};

@@ -6,6 +6,7 @@
 #include <QAbstractTableModel>
 
 #include <map>
+#include <optional>
 #include <vector>
 
 namespace riband::ui {
@@ -35,6 +36,10 @@ public:
     };
     /// What is known of the worth of a piece stays as long as its width does.
     void setPieces(std::vector<shop::RackRow> pieces, Date today);
+    /// A piece that is gone from the rack stands below all others: it was asked for by its code. Nothing:
+    /// none does.
+    void setGone(std::optional<shop::RackRow> piece, Date today);
+    bool hasGone() const { return gone_; }
     void setWorths(const std::vector<std::pair<store::PieceId, std::optional<shop::PieceWorth>>>& worths);
     const Worth& worth(int number) const { return rows_[static_cast<std::size_t>(number)].worth; }
     const shop::RackRow& row(int number) const { return rows_[static_cast<std::size_t>(number)].shown; }
@@ -59,6 +64,7 @@ private:
     QVariant sortKey(const Row& row, int column) const;
     std::vector<Row> rows_;
     std::map<store::PieceId, int> byPiece_;
+    bool gone_ = false; ///< the last row is
 };
 
 } // namespace riband::ui

@@ -1,5 +1,6 @@
 #include "ui/rack/rack_page.h"
 
+#include "core/measure/code.h"
 #include "core/store/people.h"
 #include "core/store/search.h"
 #include "ui/desk/labels.h"
@@ -70,13 +71,16 @@ void RackPage::buildActions() {
     expected_ = act(tr("Expected"), Qt::SHIFT | Qt::Key_F8, &RackPage::showExpected);
     move_ = act(tr("Move"), Qt::Key_F6, &RackPage::movePieces);
     label_ = act(tr("Label"), Qt::Key_F7, &RackPage::labelPiece);
+    print_ = act(tr("Print the label"), QKeySequence::Print, &RackPage::printLabel);
     scrap_ = act(tr("Scrap"), Qt::CTRL | Qt::Key_Delete, &RackPage::scrapPiece);
     split_ = act(tr("Divide"), Qt::CTRL | Qt::Key_T, &RackPage::splitPiece);
     undo_ = act(tr("Undo"), Qt::CTRL | Qt::Key_Z, &RackPage::undoAct);
     family_ = act(tr("Family"), Qt::Key_F9, &RackPage::showFamily);
     ageing_ = act(tr("Ageing"), Qt::Key_F10, &RackPage::showAgeing);
     takeOver_ = act(tr("Take over a stock"), Qt::CTRL | Qt::Key_O, &RackPage::takeOverStock);
+    act(tr("Places"), Qt::CTRL | Qt::Key_L, &RackPage::showPlaces);
     act(tr("Sort by the next column"), Qt::Key_F5, &RackPage::sortNext);
+    act(tr("Save the life of the piece"), Qt::CTRL | Qt::SHIFT | Qt::Key_E, &RackPage::saveLife);
     save_ = act(tr("Save the list"), Qt::CTRL | Qt::Key_E, &RackPage::saveShownList);
 }
 
@@ -126,6 +130,10 @@ QWidget* RackPage::buildList() {
     table_->setShowGrid(false);
     table_->setTabKeyNavigation(false);
     table_->setWordWrap(false);
+    table_->setProperty("rows", "dense");
+    table_->horizontalHeader()->setProperty("rows", "dense");
+    table_->horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    table_->horizontalHeader()->setSectionResizeMode(RackModel::BeltColumn, QHeaderView::Stretch);
     table_->verticalHeader()->hide();
     table_->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     table_->verticalHeader()->setDefaultSectionSize(RowHeight);
@@ -140,36 +148,57 @@ QWidget* RackPage::buildList() {
     return box;
 }
 
-/// Each as wide as what usually stands in it, so that no figure is cut; the belt takes the rest.
+/// The widest text of a column, a little too wide rather than too narrow: letters are added up one by one, so
+/// that 20 000 rows take no time.
+int RackPage::widestOf(int column, const QFontMetrics& words) const {
+    std::map<QChar, int> letters;
+    int widest = 0;
+    for (int row = 0; row < model_->rowCount(); ++row) {
+        int width = 0;
+        for (const QChar letter : model_->index(row, column).data().toString()) {
+            const auto [known, isNew] = letters.try_emplace(letter, 0);
+            if (isNew) known->second = words.horizontalAdvance(letter);
+            width += known->second;
+        }
+        widest = std::max(widest, width);
+    }
+    return widest;
+}
+
+/// Each as wide as what stands in it, so that no code, figure or place is cut; the belt takes the rest.
 void RackPage::sizeColumns() {
     table_->ensurePolished();
     auto& header = *table_->horizontalHeader();
     header.ensurePolished();
-    header.setSectionResizeMode(QHeaderView::Fixed);
-    header.setSectionResizeMode(RackModel::BeltColumn, QHeaderView::Stretch);
-    const Extent width = Width::micrometres(444'400), narrow = Width::millimetres(444);
-    const std::pair<RackModel::Column, QString> usual[] = {
-        {RackModel::CodeColumn, QStringLiteral("00W-M")},
-        {RackModel::WidthColumn, shown(width)},
-        {RackModel::WorthColumn, shown(narrow)},
-        {RackModel::KeptColumn, briefly({Width::millimetres(80), 2, 0})},
-        {RackModel::ReservedColumn, shown(width)},
-        {RackModel::KindColumn, say(cutting::PieceKind::Remnant)},
-        {RackModel::PlaceColumn, QStringLiteral("B3-22")},
-        {RackModel::AgeColumn, daysOld(8888)}};
-    constexpr int margins = 24;
     const QFontMetrics words = table_->fontMetrics(), heads = header.fontMetrics();
-    for (const auto& [column, usually] : usual) {
+    const auto advance = [&](const QString& text) { return words.horizontalAdvance(text); };
+    const int figure =
+        std::max(widestOf(RackModel::WidthColumn, words), advance(shown(Width::millimetres(444))));
+    const std::pair<RackModel::Column, int> usual[] = {
+        {RackModel::CodeColumn,
+         std::max(widestOf(RackModel::CodeColumn, words), advance(QStringLiteral("00W-M")))},
+        {RackModel::WidthColumn, figure},
+        {RackModel::WorthColumn, advance(shown(Width::millimetres(4444)))},
+        {RackModel::KeptColumn, advance(briefly({Width::millimetres(80), 2, 0}))},
+        {RackModel::ReservedColumn, widestOf(RackModel::ReservedColumn, words)},
+        {RackModel::KindColumn,
+         std::max({advance(say(cutting::PieceKind::Remnant)), advance(say(cutting::PieceKind::Sleeve)),
+                   advance(say(cutting::PieceKind::Ready))})},
+        {RackModel::PlaceColumn,
+         std::max(widestOf(RackModel::PlaceColumn, words), advance(QStringLiteral("B3-22")))},
+        {RackModel::AgeColumn, advance(daysOld(8888))}};
+    constexpr int margins = 16; // of the rows and heads of a dense table, with Qt's own
+    for (const auto& [column, wide] : usual) {
         const QString head = model_->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
-        header.resizeSection(
-            column, std::max(words.horizontalAdvance(usually), heads.horizontalAdvance(head)) + margins);
+        header.resizeSection(column, std::max(wide, heads.horizontalAdvance(head)) + margins);
     }
 }
 
 QString RackPage::help() const {
     return tr(
         "Every piece on the rack. Type any words of it: code, belt, kind, place, batch, width; remnants are "
-        "found as offcuts too. A piece's worth is how much of its width will serve orders to come; beside it "
+        "found as offcuts too; a piece that is gone by its whole code. A piece's worth is how much of its "
+        "width will serve orders to come; beside it "
         "stands "
         "the order that it is most kept for. The arrows choose a piece; its life stands on the right. F8 "
         "books goods in, "
@@ -196,6 +225,7 @@ void RackPage::setRows(std::vector<shop::RackRow> rows) {
     for (const shop::RackRow& row : rows)
         belts.insert(row.piece.belt);
     model_->setPieces(std::move(rows), session_.today());
+    sizeColumns();
     filter(words_->text());
     worths_->find({belts.begin(), belts.end()});
     if (kept && (asked || model_->rowOf(*kept) >= 0)) showPiece(*kept);
@@ -216,18 +246,37 @@ void RackPage::filter(const QString& words) {
     std::optional<std::vector<store::PieceId>> pieces;
     if (!wanted.empty())
         session_.attempt([&] { pieces = store::findPieces(session_.shop().connection, wanted); });
+    const auto gone = goneByCode(words);
+    if (gone && pieces) pieces->push_back(gone->piece.id);
+    model_->setGone(gone, session_.today());
     filter_->setFound(pieces);
     showCount();
     choose(std::max(0, table_->currentIndex().row()));
     seePieces();
 }
 
+/// A piece that is used up is found by its whole code, typed or scanned: what was done can be seen and
+/// undone.
+std::optional<shop::RackRow> RackPage::goneByCode(const QString& words) {
+    const auto code = Code::read(words.trimmed().toStdString());
+    if (!code || code->kind() != CodeKind::Piece) return std::nullopt;
+    std::optional<shop::RackRow> gone;
+    session_.attempt([&] {
+        store::Connection& connection = session_.shop().connection;
+        const auto piece = store::Pieces{connection}.byCode(code->text());
+        if (piece && piece->gone())
+            gone = shop::RackRow{*piece, store::Catalogue{connection}.at(piece->belt).designation};
+    });
+    return gone;
+}
+
 void RackPage::showCount() {
-    const int found = filter_->rowCount();
-    const QString pieces =
-        found == model_->rowCount()
-            ? tr("%Ln pieces", nullptr, found)
-            : tr("%1 of %Ln pieces", nullptr, model_->rowCount()).arg(QLocale().toString(found));
+    const int found = filter_->rowCount(), all = model_->rowCount() - (model_->hasGone() ? 1 : 0);
+    if (model_->hasGone())
+        return count_->setText(
+            tr("Gone from the rack. Its life can be seen, and what can be undone is by Ctrl+Z."));
+    const QString pieces = found == all ? tr("%Ln pieces", nullptr, found)
+                                        : tr("%1 of %Ln pieces", nullptr, all).arg(QLocale().toString(found));
     const QString head =
         model_->headerData(filter_->sortColumn(), Qt::Horizontal, Qt::DisplayRole).toString();
     count_->setText(filter_->sortOrder() == Qt::AscendingOrder
@@ -279,8 +328,9 @@ void RackPage::showPiece(store::PieceId piece) {
         return;
     }
     wanted_.reset();
-    if (row < 0) {
-        session_.tell(tr("This piece is gone: all of it was cut or scrapped."));
+    if (row < 0) { // gone: its code finds it
+        session_.attempt(
+            [&] { words_->setText(text(store::Pieces{session_.shop().connection}.at(piece).code)); });
         return;
     }
     if (!filter_->mapFromSource(model_->index(row, 0)).isValid()) words_->clear();
@@ -297,18 +347,32 @@ const shop::RackRow* RackPage::current() const {
 
 void RackPage::showCurrent() {
     const shop::RackRow* row = current();
-    for (QAction* action : {scrap_, label_, split_, undo_, family_})
+    for (QAction* action : {scrap_, label_, print_, split_})
+        action->setEnabled(row && !row->piece.gone());
+    for (QAction* action : {undo_, family_})
         action->setEnabled(row != nullptr);
     if (!row) return view_->clear();
     session_.attempt([&] {
         store::Pieces pieces{session_.shop().connection};
-        const store::Upkeep upkeep{session_.shop().connection};
         const std::string parent = row->piece.parent ? pieces.at(*row->piece.parent).code : std::string{};
-        view_->show(*row, parent, model_->worth(model_->rowOf(row->piece.id)),
-                    shop::lifeOf(session_.shop(), row->piece.id),
-                    {upkeep.relocationsOf(row->piece.id), upkeep.inspectionsOf(row->piece.id), initials()},
-                    session_.today());
+        const auto life = shop::lifeOf(session_.shop(), row->piece.id);
+        view_->show(*row, parent, model_->worth(model_->rowOf(row->piece.id)), life,
+                    upkeepOf(row->piece.id, life), session_.today());
     });
+}
+
+PieceUpkeep RackPage::upkeepOf(store::PieceId piece, const std::vector<store::RecordedMovement>& life) const {
+    store::Connection& connection = session_.shop().connection;
+    const store::Upkeep upkeep{connection};
+    const store::Orders orders{connection};
+    PieceUpkeep known{upkeep.relocationsOf(piece), upkeep.inspectionsOf(piece), initials(), {}, {}};
+    for (const store::RecordedMovement& recorded : life) {
+        if (const auto grams = upkeep.gramsOf(recorded.id)) known.grams.emplace(recorded.id, *grams);
+        for (const store::Posting& posting : recorded.movement.postings())
+            if (posting.line && !known.orders.contains(*posting.line))
+                known.orders.emplace(*posting.line, orders.at(orders.orderOf(*posting.line)).code);
+    }
+    return known;
 }
 
 std::map<store::PersonId, std::string> RackPage::initials() const {

@@ -15,6 +15,7 @@ class PieceView;
 class RackFilter;
 class RackModel;
 class RackWorths;
+struct PieceUpkeep;
 
 /// Every piece on the rack: found as one types, its life, and what one does with it.
 class RackPage final : public Page {
@@ -43,15 +44,18 @@ private:
     void buildView();
     QWidget* buildList();
     void sizeColumns();
+    int widestOf(int column, const QFontMetrics& words) const;
     QLayout* buildActs();
     void read();
     void setRows(std::vector<shop::RackRow> rows);
     void filter(const QString& words);
+    std::optional<shop::RackRow> goneByCode(const QString& words);
     void seePieces();
     void showWorth();
     void showCurrent();
     void choose(int proxyRow);
     const shop::RackRow* current() const;
+    PieceUpkeep upkeepOf(store::PieceId piece, const std::vector<store::RecordedMovement>& life) const;
     std::map<store::PersonId, std::string> initials() const; ///< also of those who left
 
     // What one does with it: rack_acts.cpp.
@@ -61,11 +65,14 @@ private:
     void scrapPiece();
     void splitPiece();
     void labelPiece();
+    void printLabel();
     void undoAct();
     void showFamily();
     void showAgeing();
+    void showPlaces();
     void takeOverStock();
     void saveShownList();
+    void saveLife();
 
     Session& session_;
     RackModel* model_;
@@ -75,8 +82,8 @@ private:
     QTableView* table_;
     PieceView* view_;
     QAction *goodsIn_ = nullptr, *expected_ = nullptr, *move_ = nullptr, *scrap_ = nullptr, *label_ = nullptr,
-            *split_ = nullptr, *undo_ = nullptr, *family_ = nullptr, *ageing_ = nullptr, *takeOver_ = nullptr,
-            *save_ = nullptr;
+            *print_ = nullptr, *split_ = nullptr, *undo_ = nullptr, *family_ = nullptr, *ageing_ = nullptr,
+            *takeOver_ = nullptr, *save_ = nullptr;
     Reading* reading_;
     RackWorths* worths_;
     std::optional<store::PieceId> wanted_; ///< to be shown when the rack has been read

@@ -46,6 +46,47 @@ QString say(shop::PlaceAdvice::Why why) {
     return {};
 }
 
+QString say(store::PlaceLevel level) {
+    switch (level) {
+    case store::PlaceLevel::Room:
+        return RackWords::tr("room");
+    case store::PlaceLevel::Bay:
+        return RackWords::tr("bay");
+    case store::PlaceLevel::Shelf:
+        return RackWords::tr("shelf");
+    case store::PlaceLevel::Bin:
+        return RackWords::tr("bin");
+    }
+    return {};
+}
+
+QString say(shop::PlaceFault fault) {
+    using shop::PlaceFault;
+    switch (fault) {
+    case PlaceFault::NoName:
+        return RackWords::tr("Type the name that stands on its label, for example B3-2.");
+    case PlaceFault::BadName:
+        return RackWords::tr("A name has at most 60 characters in one line and is no code of a piece, a "
+                             "ticket or an order.");
+    case PlaceFault::NameTaken:
+        return RackWords::tr("Another place has this name. Give it one of its own.");
+    case PlaceFault::StandsInSmaller:
+        return RackWords::tr("A place stands in a larger one: bins in a shelf, shelves in a bay, bays in a "
+                             "room. Choose a larger place, or a smaller level for this one.");
+    case PlaceFault::HoldsLarger:
+        return RackWords::tr("Places as large as this one would be stand in it. Put them elsewhere first, "
+                             "or choose a larger level.");
+    case PlaceFault::LiesThere:
+        return RackWords::tr("Pieces lie there. Move them first (F6 on the Rack).");
+    case PlaceFault::HoldsPlaces:
+        return RackWords::tr("Other places stand in it. Put them elsewhere first (F2).");
+    case PlaceFault::HasLain:
+        return RackWords::tr("The book names this place: pieces lay there, so it stays. Give it another name "
+                             "if the shelf has one (F2).");
+    }
+    return {};
+}
+
 QString saidOf(const std::vector<shop::PlaceAdvice>& places) {
     QStringList parts;
     for (const shop::PlaceAdvice& place : places)

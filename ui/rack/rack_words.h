@@ -2,6 +2,7 @@
 
 #include "core/shop/ageing.h"
 #include "core/shop/place_advice.h"
+#include "core/shop/places.h"
 #include "core/shop/suggest.h"
 
 #include <QString>
@@ -12,6 +13,9 @@ namespace riband::ui {
 /// "goes best to B3-2 (the same belt lies there), B3-4 (empty, beside the same belt)"; "" for none.
 QString saidOf(const std::vector<shop::PlaceAdvice>& places);
 QString say(shop::PlaceAdvice::Why why);
+QString say(store::PlaceLevel level);
+/// A sentence that says what to do instead.
+QString say(shop::PlaceFault fault);
 /// "offer it as ready belts: 3 x 20 mm", or that it is to be scrapped".
 QString saidOf(const shop::Burden& burden);
 /// What a piece is kept for: "50 mm", "2 × 30 mm".

@@ -28,16 +28,18 @@ namespace {
 constexpr qsizetype MostNamed = 4; ///< at once, in figures that are read from afar
 } // namespace
 
-ScanMoveDialog::ScanMoveDialog(Session& session, std::optional<store::PieceId> first, QWidget* parent)
+ScanMoveDialog::ScanMoveDialog(Session& session, std::optional<store::PieceId> marked, QWidget* parent)
     : QDialog{parent}, session_{session}, scan_{new QLineEdit}, in_hand_{label({}, "total")},
       asks_{label({}, "head")}, advice_{label({}, "remark")}, list_{new QListWidget} {
     setWindowTitle(tr("Move pieces"));
-    setWhatsThis(tr("Scan a piece, then the place it goes to, and so on; each pair is booked at once. Scan "
-                    "the place first, and every piece behind it goes there."));
+    setWhatsThis(
+        tr("Scan a piece, then the place it goes to, and so on; each pair is booked at once. Scan "
+           "the place first, and every piece behind it goes there. F6 takes the piece that is chosen on "
+           "the Rack in the hand."));
     setMinimumSize(640, 560);
+    if (marked) session_.attempt([&] { marked_ = store::Pieces{session_.shop().connection}.at(*marked); });
+    if (marked_ && marked_->gone()) marked_.reset();
     buildView();
-    if (first) session_.attempt([&] { hand_ = {store::Pieces{session_.shop().connection}.at(*first)}; });
-    offered_ = !hand_.empty();
     ask();
 }
 
@@ -57,6 +59,11 @@ void ScanMoveDialog::buildView() {
         words->setWordWrap(true);
     list_->setAccessibleName(tr("Moved"));
     list_->setFocusPolicy(Qt::ClickFocus);
+    auto* take = new KeyButton{marked_ ? tr("Take %1 in the hand").arg(text(marked_->code))
+                                       : tr("Take the chosen one in the hand"),
+                               Qt::Key_F6};
+    take->setEnabled(marked_.has_value());
+    connect(take, &KeyButton::clicked, this, &ScanMoveDialog::takeMarked);
     auto* back = new KeyButton{tr("The last one back"), Qt::CTRL | Qt::Key_Z};
     connect(back, &KeyButton::clicked, this, &ScanMoveDialog::back);
     auto* close = new KeyButton{tr("Done"), Qt::Key_F9, KeyButton::Rank::Likely};
@@ -68,6 +75,7 @@ void ScanMoveDialog::buildView() {
     column->addWidget(advice_);
     column->addWidget(scan_);
     column->addWidget(list_, 1);
+    column->addWidget(take);
     column->addWidget(back);
     column->addWidget(close);
     scan_->setFocus();
@@ -93,7 +101,6 @@ void ScanMoveDialog::pieceScanned(const store::StockPiece& piece) {
         put(piece, *place_);
         return ask();
     }
-    if (std::exchange(offered_, false)) hand_.clear();
     std::erase_if(hand_, [&](const store::StockPiece& each) { return each.id == piece.id; });
     hand_.push_back(piece); // several may be taken in the hand for one place
     ask();
@@ -126,7 +133,6 @@ void ScanMoveDialog::placeScanned(const std::string& place) {
     if (hand_.empty()) place_ = place;
     for (const store::StockPiece& piece : std::exchange(hand_, {}))
         put(piece, place);
-    offered_ = false;
     ask();
 }
 
@@ -137,6 +143,12 @@ void ScanMoveDialog::put(const store::StockPiece& piece, const std::string& plac
         ++moved_;
         session_.touch();
     }
+}
+
+/// As if it had been scanned.
+void ScanMoveDialog::takeMarked() {
+    if (marked_) pieceScanned(*marked_);
+    scan_->setFocus();
 }
 
 void ScanMoveDialog::back() {

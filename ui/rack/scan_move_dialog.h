@@ -15,8 +15,9 @@ namespace riband::ui {
 class ScanMoveDialog final : public QDialog {
     Q_OBJECT
 public:
-    /// `first`: the piece that is in the hand already; none: scan one.
-    ScanMoveDialog(Session& session, std::optional<store::PieceId> first, QWidget* parent = nullptr);
+    /// `marked`: the piece that is chosen on the page, which a key takes in the hand. Nothing is to begin
+    /// with.
+    ScanMoveDialog(Session& session, std::optional<store::PieceId> marked, QWidget* parent = nullptr);
     int moved() const { return moved_; }
 
 private:
@@ -26,6 +27,7 @@ private:
     void placeScanned(const std::string& place);
     bool isPlace(const std::string& place);
     void put(const store::StockPiece& piece, const std::string& place);
+    void takeMarked();
     void back();
     void ask();
 
@@ -34,7 +36,7 @@ private:
     QLabel *in_hand_, *asks_, *advice_;
     QListWidget* list_;
     std::vector<store::StockPiece> hand_;
-    bool offered_ = false;             ///< what is in the hand was marked on the page, not scanned
+    std::optional<store::StockPiece> marked_;
     std::optional<std::string> place_; ///< of a row of pieces that go there
     std::string newPlace_;             ///< named once: a second time makes it one
     std::vector<store::PieceId> done_;

@@ -1,6 +1,7 @@
 #include "ui/shop/belts_part.h"
 
 #include "ui/desk/labels.h"
+#include "ui/desk/list_file.h"
 #include "ui/look/key_button.h"
 #include "ui/look/look.h"
 #include "ui/shop/belt_dialog.h"
@@ -46,6 +47,11 @@ void BeltsPart::buildView() {
     addAction(change);
     auto* buttons = new QHBoxLayout;
     buttons->addWidget(new KeyButton{change});
+    auto* save = new QAction{tr("Save the list"), this};
+    save->setShortcut(Qt::CTRL | Qt::Key_E);
+    connect(save, &QAction::triggered, this, &BeltsPart::save);
+    addAction(save);
+    buttons->addWidget(new KeyButton{save});
     buttons->addWidget(label(tr("A belt that is new comes in with its first goods, on the Rack."), "remark"),
                        1);
     auto* column = new QVBoxLayout{this};
@@ -59,6 +65,12 @@ void BeltsPart::refresh() {
     session_.attempt(
         [&] { model_->setBelts(store::Catalogue{session_.shop().connection}.all(), session_.currency()); });
     if (filter_->rowCount() > 0) table_->selectRow(std::clamp(row, 0, filter_->rowCount() - 1));
+}
+
+void BeltsPart::save() {
+    session_.attempt([&] {
+        session_.tell(tr("The list is in %1.").arg(saveList(session_, *filter_, QStringLiteral("belts"))));
+    });
 }
 
 void BeltsPart::changeBelt() {

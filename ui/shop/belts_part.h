@@ -22,6 +22,7 @@ public:
 private:
     void buildView();
     void changeBelt();
+    void save();
     Session& session_;
     BeltsModel* model_;
     QSortFilterProxyModel* filter_;

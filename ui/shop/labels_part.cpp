@@ -1,7 +1,9 @@
 #include "ui/shop/labels_part.h"
 
 #include "core/measure/text.h"
+#include "core/shop/label_sheet.h"
 #include "ui/shop/entry.h"
+#include "ui/words/tr.h"
 #include "ui/words/words.h"
 
 #include <QComboBox>
@@ -88,10 +90,25 @@ bool LabelsPart::write(store::ShopSettings& settings) const {
     for (const Entry* entry : {width_, height_, left_, top_, across_, down_})
         if (!entry->isRight()) return false;
     const auto width = [](const Entry* entry) { return *readWidth(entry->typed()); };
-    settings.labels = {width(width_),  width(height_), columns_->value(),
-                       rows_->value(), width(left_),   width(top_),
-                       width(across_), width(down_),   stock_->currentIndex() == 1};
+    store::ShopSettings meant = settings; // its paper may have been changed with it
+    meant.labels = {width(width_),  width(height_), columns_->value(),
+                    rows_->value(), width(left_),   width(top_),
+                    width(across_), width(down_),   stock_->currentIndex() == 1};
+    if (!shop::labelsFit(meant)) {
+        const shop::LabelsThatFit most = shop::labelsThatFit(meant);
+        misfit_ =
+            tr("On the paper of the shop (%1), from these edges and with these gaps, fit at most %2 labels "
+               "side by side and %3 one below the other.")
+                .arg(text(meant.paper))
+                .arg(most.columns)
+                .arg(most.rows);
+        return false;
+    }
+    misfit_.clear();
+    settings.labels = meant.labels;
     return true;
 }
+
+QString LabelsPart::wrong() const { return misfit_; }
 
 } // namespace riband::ui

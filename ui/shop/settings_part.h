@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/store/settings.h"
+#include "core/shop/shop.h"
 
 #include <QWidget>
 
@@ -15,6 +15,10 @@ public:
     virtual void show(const store::ShopSettings& settings) = 0;
     /// Puts what is typed into `settings`; false, and nothing is put, if a field is wrong.
     virtual bool write(store::ShopSettings& settings) const = 0;
+    /// Writes what it has beside those settings; refuses as a verb of the shop does.
+    virtual void keep(const shop::Shop&) const {}
+    /// Why `write` gave false, where that is not one field's fault; else "".
+    virtual QString wrong() const { return {}; }
 
 signals:
     void edited();

@@ -3,6 +3,7 @@
 #include "ui/desk/labels.h"
 #include "ui/look/key_button.h"
 #include "ui/look/look.h"
+#include "ui/rack/places_part.h"
 #include "ui/shop/advice_part.h"
 #include "ui/shop/belts_part.h"
 #include "ui/shop/book_part.h"
@@ -14,6 +15,7 @@
 #include "ui/shop/people_part.h"
 #include "ui/shop/price_part.h"
 #include "ui/shop/rules_part.h"
+#include "ui/shop/shelf_life_part.h"
 
 #include <QAction>
 #include <QHBoxLayout>
@@ -56,13 +58,15 @@ void ShopPage::addPart(const QString& title, QWidget* part, Fills fills) {
 void ShopPage::buildParts() {
     for (SettingsPart* part : std::initializer_list<SettingsPart*>{
              new NamePart, new LabelsPart, new PricePart{session_}, new RulesPart, new AdvicePart{session_},
-             new CountPart, new CutterPart}) {
+             new CountPart, new CutterPart, new ShelfLifePart{session_}}) {
         settings_.push_back(part);
         addPart(part->title(), part, dynamic_cast<CutterPart*>(part) ? Fills::All : Fills::Top);
         connect(part, &SettingsPart::edited, this, [this] { setEdited(true); });
     }
     belts_ = new BeltsPart{session_};
     addPart(tr("Belts and widths"), belts_, Fills::All);
+    places_ = new PlacesPart{session_};
+    addPart(tr("Places"), places_, Fills::All);
     people_ = new PeoplePart{session_};
     addPart(tr("People"), people_, Fills::All);
     addPart(tr("Book and backup"), new BookPart{session_}, Fills::All);
@@ -99,14 +103,15 @@ void ShopPage::buildView() {
 }
 
 QString ShopPage::help() const {
-    return tr(
-        "How this shop works: what stands on its papers, how it prices, what a cut loses, its cutters "
-        "and their shafts, its belts. Ctrl+S saves; what is on tickets already stays as it was planned.");
+    return tr("How this shop works: what stands on its papers, how it prices, what a cut loses, its cutters "
+              "and their shafts, its belts, its places. Ctrl+S saves; what is on tickets already stays as it "
+              "was planned.");
 }
 
 void ShopPage::refresh() {
     if (!edited_) showSettings();
     belts_->refresh();
+    places_->refresh();
     people_->refresh();
 }
 
@@ -127,10 +132,17 @@ void ShopPage::save() {
     for (std::size_t i = 0; i < settings_.size(); ++i)
         if (!settings_[i]->write(settings)) {
             titles_->setCurrentRow(static_cast<int>(i));
-            session_.warn(Entry::firstWrong(*settings_[i]) + QLatin1Char(' ') + tr("Nothing was saved."));
+            const QString field = Entry::firstWrong(*settings_[i]);
+            session_.warn((field.isEmpty() ? settings_[i]->wrong() : field) + QLatin1Char(' ') +
+                          tr("Nothing was saved."));
             return;
         }
-    if (!session_.attempt([&] { session_.save(settings); })) return;
+    if (!session_.attempt([&] {
+            for (const SettingsPart* part : settings_)
+                part->keep(session_.shop());
+            session_.save(settings);
+        }))
+        return;
     showSettings();
     session_.tell(tr("Saved."));
 }

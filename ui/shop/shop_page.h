@@ -13,9 +13,10 @@ namespace riband::ui {
 
 class BeltsPart;
 class PeoplePart;
+class PlacesPart;
 class SettingsPart;
 
-/// The shop's own ways: names, prices, rules, cutter, belts, and its book.
+/// The shop's own ways: names, prices, rules, cutter, belts, places, people, and its book.
 class ShopPage final : public Page {
     Q_OBJECT
 public:
@@ -42,6 +43,7 @@ private:
     QStackedWidget* stack_;
     std::vector<SettingsPart*> settings_;
     BeltsPart* belts_ = nullptr;
+    PlacesPart* places_ = nullptr;
     PeoplePart* people_ = nullptr;
     QAction *save_ = nullptr, *revert_ = nullptr;
     bool edited_ = false;

@@ -48,8 +48,7 @@ QString wrongAmount(const QString& typed, const Currency& currency, Money most) 
 QString wrongDay(const QString& typed, Date today, std::optional<Date> last) {
     const auto day = readDate(typed.toStdString());
     if (!day) return Words::tr("Type a day, for example %1.").arg(text(printDate(today)));
-    if (last && *day > *last)
-        return Words::tr("This day is still to come. At the latest it is %1.").arg(shown(*last));
+    if (last && *day > *last) return Words::tr("This day is still to come: today is %1.").arg(shown(today));
     return {};
 }
 

@@ -1,5 +1,6 @@
 #include "core/shop/buying/cases.h"
 
+#include "core/shop/shelf_life.h"
 #include "core/store/goods.h"
 #include "core/store/offers.h"
 
@@ -62,7 +63,7 @@ void addLine(foresight::Order& order, foresight::Line line) {
 
 class Reader {
 public:
-    explicit Reader(const Shop& shop) : shop_{shop} {
+    explicit Reader(const Shop& shop) : shop_{shop}, lives_{shop} {
         outlook_.settings = store::Settings{shop.connection}.read();
         outlook_.today = dayOf(shop.now());
         now_ = Moment{outlook_.today + std::chrono::days{1}};
@@ -180,7 +181,7 @@ private:
         setting.listed = listedOf(belt, setting, buying.record);
         setting.daysPerYear = daysOfYear;
         setting.rackLimit = outlook_.settings.mostRemnants;
-        setting.ageLimitDays = shop_.tables->shelfLife(belt.belt.profile).years * daysOfYear;
+        setting.ageLimitDays = lives_.of(belt).years * daysOfYear;
         setting.interest = outlook_.terms.interest;
         setting.ribs = belt.unit == Unit::Rib;
         if (!setting.fault().empty()) return; // a sleeve that can't be cut is not bought
@@ -194,6 +195,7 @@ private:
     }
 
     const Shop& shop_;
+    ShelfLife lives_;
     Moment now_; ///< the end of today, so that a list is the same all day
     double days_ = 0;
     BuyingOutlook outlook_;

@@ -1,4 +1,5 @@
 #include "core/shop/ageing.h"
+#include "core/shop/shelf_life.h"
 #include "core/shop/shelf_ticket.h"
 #include "tests/core/shop/shop_fixture.h"
 
@@ -51,6 +52,49 @@ TEST_CASE("A body may lie as long as ISO 2230:2002 says, and half of that again 
     const auto after = ageing(shop.shop, days{180});
     REQUIRE(after.size() == 1);
     CHECK(after[0].refused);
+}
+
+TEST_CASE("An inspection that was a mistake is taken back, and stays to be seen", "[ageing]") {
+    TestShop shop;
+    const store::PieceId rubber = madeOn(shop, shop.h8m1200, mm(100), on(2019, 3, 1));
+    checkRefused(shop, Why::ActStays, [&] { undoInspection(shop.shop, rubber); });
+    inspect(shop.shop, rubber, true, "wrong key");
+    undoInspection(shop.shop, rubber);
+    const auto rows = ageing(shop.shop, days{180});
+    REQUIRE(rows.size() == 1);
+    CHECK(rows[0].useBy == on(2026, 3, 1));
+    CHECK_FALSE(rows[0].extended);
+    CHECK(inspect(shop.shop, rubber, true, "") == on(2029, 3, 1)); // once, since the first does not count
+    const auto seen = store::Upkeep{shop.connection}.inspectionsOf(rubber);
+    REQUIRE(seen.size() == 2);
+    CHECK(seen[0].takenBack);
+    CHECK_FALSE(seen[1].takenBack);
+}
+
+TEST_CASE("How long a body may lie is the shop's own, and a belt's own body goes before the usual one",
+          "[ageing]") {
+    TestShop shop;
+    store::People people{shop.connection};
+    store::Person owner = people.at(shop.shop.person);
+    owner.role = store::Role::Clerk;
+    people.change(owner);
+    checkRefused(shop, Why::NotTheirs, [&] { setShelfLives(shop.shop, {{"rubber", {6, 2}}}); });
+    owner.role = store::Role::Owner;
+    people.change(owner);
+    checkRefused(shop, Why::BadQuantity, [&] { setShelfLives(shop.shop, {{"rubber", {0, 2}}}); });
+    checkRefused(shop, Why::BadQuantity, [&] { setShelfLives(shop.shop, {{"cheese", {1, 2}}}); });
+
+    const store::PieceId rubber = madeOn(shop, shop.h8m1200, mm(100), on(2020, 3, 10));
+    CHECK(ageing(shop.shop, days{180}).empty()); // 7 years
+    setShelfLives(shop.shop, {{"rubber", {6, 1}}});
+    REQUIRE(ageing(shop.shop, days{180}).size() == 1);
+    CHECK(ageing(shop.shop, days{180}).front().useBy == on(2026, 3, 10));
+    CHECK(inspect(shop.shop, rubber, true, "") == on(2027, 3, 10));
+
+    store::StockedBelt belt = store::Catalogue{shop.connection}.at(shop.at(rubber).belt);
+    belt.body = "EPDM";
+    store::Catalogue{shop.connection}.change(belt);
+    CHECK(ShelfLife{shop.shop}.of(belt) == store::ShelfYears{10, 5});
 }
 
 TEST_CASE("A leap day ends on the 28th", "[ageing]") {

@@ -33,7 +33,7 @@ TEST_CASE("All that became of a sleeve is told, and what came in is what went ou
         parts += each.extent.count();
     CHECK(parts == cut.before.count());
     CHECK(std::any_of(cut.parts.begin(), cut.parts.end(), [&](const FamilyAct::Part& each) {
-        return each.account == Account::Sold && each.extent == mm(90) &&
+        return each.account == Account::Sold && each.extent == mm(90) && each.belts == 3 &&
                each.order == shop.at(ordered.order).code;
     }));
 

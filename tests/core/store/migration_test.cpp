@@ -91,6 +91,8 @@ TEST_CASE("A shop of every older schema is brought to today's with all it held",
     }
     if (version >= 7) CHECK(SleeveOffers{connection}.all().at(BeltId{1}).front().cost == Money::minor(36800));
     CHECK(findPieces(connection, {"8m", "7.5"}).size() == (version >= 3 ? 1 : 0)); // found, whoever wrote it
+    CHECK(findPieces(connection, {"2026-03"}).size() == (version >= 3 ? 2 : 0));
+    CHECK(findPieces(connection, {"n00-2", "rubber"}).size() == (version >= 4 ? 1 : 0));
     if (version >= 9) CHECK(Goods{connection}.piecesOf(DeliveryId{1}).front().labelled == mm(102));
     if (version >= 4) CHECK(Tickets{connection}.at(TicketId{1}).mountings.front().movement == MovementId{3});
     CHECK(belts[0].preCut == PreCut::WherePays);

@@ -70,6 +70,21 @@ TEST_CASE("The words follow the piece: width, kind, place, and gone is gone", "[
     CHECK(rack.find({code}).empty());
 }
 
+TEST_CASE("A piece is found by its days, its body and its orders", "[store][search]") {
+    Rack rack;
+    const StockPiece sleeve = Pieces{rack.connection}.at(rack.sleeve);
+    const std::string day = printDate(sleeve.received);
+    CHECK(rack.find({day, "h8m"}) == Found{rack.sleeve});
+    CHECK(rack.find({day.substr(0, 7)}).size() == 2);
+    CHECK(rack.find({"1999-01-31"}).empty());
+    CHECK(rack.find({day.substr(8)}).empty()); // the day alone is a figure, and no width
+
+    StockedBelt belt = Catalogue{rack.connection}.at(sleeve.belt);
+    belt.body = "chloroprene";
+    Catalogue{rack.connection}.change(belt);
+    CHECK(rack.find({"chlorop"}) == Found{rack.sleeve});
+}
+
 TEST_CASE("The spellings of a belt", "[store][search]") {
     const belt::Belt h8m{"H8M", Teeth{150}, Length::millimetres(1200), ""};
     CHECK(searchWords(h8m) == "H8M 1200 H8M1200 8M 8M1200");

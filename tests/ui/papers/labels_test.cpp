@@ -30,6 +30,13 @@ TEST_CASE("A remnant's label says code, belt, width, place and birth, and can be
     CHECK(example::codesOn(example::pages(pdf, 203).front()) == std::vector<std::string>{"7K2-M"});
 }
 
+TEST_CASE("A place's label says its name large, and is scanned as that", "[labels]") {
+    const QByteArray pdf = pdfOfLabels({PlaceLabel{"B3-22", "in B3"}});
+    CHECK(example::words(pdf).contains("B3-22"));
+    CHECK(example::words(pdf).contains("in B3"));
+    CHECK(example::codesOn(example::pages(pdf, 203).front()) == std::vector<std::string>{"B3-22"});
+}
+
 TEST_CASE("A belt's label says the printed form, the width with its tolerance, and whose it is", "[labels]") {
     const QString words = example::words(pdfOfLabels({cutBelt}));
     for (const char* word : {"1200H8M30", "H8M 1200", "30 mm", "+0.8 -0.8", "N2B-4", "Łucja Müller"}) {

@@ -83,6 +83,10 @@ TEST_CASE("What ages is inspected once, and a useless remnant is scrapped from t
         wait();
         auto* table = dialog.findChild<QTableView*>();
         CHECK(table->model()->rowCount() == 2);
+        QTest::keyClick(&dialog, Qt::Key_F7); // the wrong key: it is not bad
+        wait();
+        QTest::keyClick(&dialog, Qt::Key_Z, Qt::ControlModifier);
+        wait();
         QTest::keyClick(&dialog, Qt::Key_F6); // the first ages out: it is sound
         wait();
         table->selectRow(1);
@@ -91,7 +95,8 @@ TEST_CASE("What ages is inspected once, and a useless remnant is scrapped from t
         wait();
     });
     desk.press(Qt::Key_F10);
-    CHECK(store::Upkeep{shop.connection()}.inspectionsOf(aged).size() == 1);
+    CHECK(store::Upkeep{shop.connection()}.inspectionsOf(aged).size() == 2);
+    CHECK(store::Upkeep{shop.connection()}.lastInspections().at(aged).until);
     CHECK(store::Pieces{shop.connection()}.at(useless).gone());
     CHECK(shop.disagreements().empty());
 }

@@ -7,6 +7,7 @@
 #include <QMessageBox>
 #include <QPushButton>
 #include <QSpinBox>
+#include <QTableView>
 #include <QTableWidget>
 
 namespace riband::ui {
@@ -142,6 +143,75 @@ TEST_CASE("What is typed first goes into the first field", "[rack]") {
     }
 }
 
+TEST_CASE("A line that was entered goes back into the form by F2", "[rack]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    goToTheRack(desk);
+    answering(desk, [](QDialog& dialog) {
+        QTest::keyClicks(&field(dialog, "belt"), "XL 414");
+        field(dialog, "cost").selectAll();
+        QTest::keyClicks(&field(dialog, "cost"), "61.50");
+        QTest::keyClick(&field(dialog, "cost"), Qt::Key_Return);
+        QTest::keyClicks(&field(dialog, "belt"), "T10 1250");
+        field(dialog, "cost").selectAll();
+        QTest::keyClicks(&field(dialog, "cost"), "1");
+        QTest::keyClick(&field(dialog, "cost"), Qt::Key_Return);
+        auto* lines = dialog.findChild<QTableView*>();
+        REQUIRE(lines->model()->rowCount() == 2);
+        lines->selectRow(0);
+        QTest::keyClick(&dialog, Qt::Key_F2);
+        CHECK(field(dialog, "belt").text() == "XL 414");
+        CHECK(field(dialog, "cost").text() == "61.50");
+        QTest::keyClicks(&field(dialog, "batch"), "L-9");
+        QTest::keyClicks(&field(dialog, "made"), "2026-01-31");
+        QTest::keyClick(&field(dialog, "batch"), Qt::Key_Return);
+        CHECK(lines->model()->rowCount() == 2);
+        QTest::keyClick(&dialog, Qt::Key_F9);
+        dialog.reject();
+    });
+    desk.press(Qt::Key_F8);
+    const auto belt = store::Catalogue{shop.connection()}.find(shop.belt("XL 414"));
+    const auto pieces = store::Pieces{shop.connection()}.ofBelt(belt->id);
+    REQUIRE(pieces.size() == 2);
+    const auto& came = pieces[0].batch == "L-9" ? pieces[0] : pieces[1];
+    CHECK(came.batch == "L-9");
+    CHECK(came.made == readDate("2026-01-31"));
+    CHECK(came.place == "B3-2"); // where the same belt lies
+}
+
+TEST_CASE("What a sleeve cost last is proposed, and that it was cleared is said once", "[rack]") {
+    DeskShop shop;
+    {
+        store::Transaction transaction{shop.connection()};
+        store::StockedBelt belt = store::Catalogue{shop.connection()}.find(shop.belt("T10 1250")).value();
+        belt.sleeveCost = Money::minor(8'000);
+        belt.newSleeve = mm(400);
+        store::Catalogue{shop.connection()}.change(belt);
+        transaction.commit();
+    }
+    DeskWindow desk{shop};
+    goToTheRack(desk);
+    answering(desk, [](QDialog& dialog) {
+        QTest::keyClicks(&field(dialog, "belt"), "T10 1250");
+        field(dialog, "width").selectAll();
+        QTest::keyClicks(&field(dialog, "width"), "200");
+        CHECK(field(dialog, "cost").text() == "40.00"); // half a sleeve
+        auto* lines = dialog.findChild<QTableView*>();
+        field(dialog, "cost").setFocus();
+        field(dialog, "cost").selectAll();
+        QTest::keyClick(&field(dialog, "cost"), Qt::Key_Delete);
+        QTest::keyClick(&field(dialog, "cost"), Qt::Key_Return);
+        CHECK(lines->model()->rowCount() == 0);
+        CHECK(saidWrong(dialog).startsWith("Cost of each: Nothing is typed"));
+        QTest::keyClick(&field(dialog, "cost"), Qt::Key_Return);
+        CHECK(lines->model()->rowCount() == 1);
+        QTest::keyClick(&dialog, Qt::Key_F9);
+        dialog.reject();
+    });
+    desk.press(Qt::Key_F8);
+    CHECK(shop.disagreements().empty());
+}
+
 TEST_CASE("Goods in says what a wrong field wants, and books nothing of it", "[rack]") {
     DeskShop shop;
     DeskWindow desk{shop};
@@ -164,7 +234,7 @@ TEST_CASE("Goods in says what a wrong field wants, and books nothing of it", "[r
         };
         wrong("cost", "-30", "Cost of each: This must not be negative. Type an amount");
         wrong("cost", "abc", "Cost of each: Type an amount, for example 38.50.");
-        wrong("made", "1.2.2099", "Made on: This day is still to come.");
+        wrong("made", "1.2.2099", "Made on: This day is still to come: today is");
         wrong("width", "-5", "This must not be negative.");
         wrong("width", "6000", "At most 5000 mm can be meant here.");
         wrong("labelled", "x", "Label says: Type the width in mm");

@@ -121,6 +121,34 @@ TEST_CASE("The life of a piece tells what came, what went, and where", "[rack]")
     CHECK(model.rowCount() == 0);
 }
 
+TEST_CASE("The life tells what a scrap weighed", "[rack]") {
+    DeskShop shop;
+    const auto piece = shop.piece("T10 960", mm(100));
+    const auto thrown =
+        shop::scrap(shop.session().shop(), piece, mm(40), store::ScrapReason::Damaged, "", 120);
+    PieceUpkeep upkeep;
+    upkeep.grams.emplace(thrown, 120);
+    LifeModel model;
+    model.setLife(piece, Unit::Micrometre, shop::lifeOf(shop.session().shop(), piece), upkeep);
+    CHECK(model.index(1, LifeModel::WhereColumn).data().toString().contains("120 g"));
+}
+
+TEST_CASE("Codes, widths, kinds and places are never cut, however long", "[rack]") {
+    DeskShop shop;
+    const auto piece = shop.piece("T10 960", um(444'444));
+    shop::move(shop.session().shop(), piece, "Back room R92-33");
+    DeskWindow desk{shop};
+    goToTheRack(desk);
+    auto& table = *desk.window().rack().findChild<QTableView*>("pieces");
+    for (int column :
+         {RackModel::CodeColumn, RackModel::WidthColumn, RackModel::KindColumn, RackModel::PlaceColumn})
+        for (int row = 0; row < table.model()->rowCount(); ++row) {
+            const QModelIndex at = table.model()->index(row, column);
+            INFO(at.data().toString().toStdString());
+            CHECK(table.columnWidth(column) >= table.sizeHintForIndex(at).width());
+        }
+}
+
 TEST_CASE("The life of one sleeve of a delivery tells nothing of its sisters", "[rack]") {
     DeskShop shop;
     const auto pieces = shop::receive(shop.session().shop(),

@@ -1,5 +1,7 @@
 #include "core/shop/counting/count.h"
 #include "core/shop/suggest.h"
+#include "core/store/places.h"
+#include "core/store/shelf_lives.h"
 #include "core/store/verify.h"
 #include "tests/ui/desk_fixture.h"
 #include "ui/desk/page.h"
@@ -15,6 +17,8 @@
 #include <QAction>
 #include <QCheckBox>
 #include <QComboBox>
+#include <QDir>
+#include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QLabel>
@@ -23,6 +27,7 @@
 #include <QSpinBox>
 #include <QTableWidget>
 #include <QTest>
+#include <QTreeWidget>
 
 namespace riband::ui {
 
@@ -99,6 +104,12 @@ TEST_CASE("What is saved on the Shop page is what the shop works by", "[shop]") 
         desk.press(Qt::Key_4, Qt::ControlModifier);
         CHECK(desk.window().tally().findChild<QSpinBox*>()->value() == 35);
     }
+    SECTION("how long rubber may lie") {
+        spinNamed(page, "Rubber, years").setValue(6);
+        desk.press(Qt::Key_S, Qt::ControlModifier);
+        CHECK(store::readShelfLives(shop.connection()).at("rubber") == store::ShelfYears{6, 3});
+        CHECK(store::readShelfLives(shop.connection()).at("EPDM") == store::ShelfYears{10, 5});
+    }
     SECTION("labels on a sheet, two of them side by side, are printed there") {
         for (auto* box : page.findChildren<QComboBox*>())
             if (box->accessibleName() == "Labels are on") box->setCurrentIndex(1);
@@ -112,6 +123,19 @@ TEST_CASE("What is saved on the Shop page is what the shop works by", "[shop]") 
         CHECK(labels.width == Width::millimetres(70));
         CHECK(labels.left == Width::millimetres(10));
         CHECK(labels.columns == 2);
+    }
+    SECTION("labels that would be cut at the paper's edge are refused with what fits") {
+        for (auto* box : page.findChildren<QComboBox*>())
+            if (box->accessibleName() == "Labels are on") box->setCurrentIndex(1);
+        write(fieldNamed(page, "Height of a label"), "38");
+        write(fieldNamed(page, "First label, from the top edge"), "15");
+        spinNamed(page, "Labels one below the other").setValue(9); // 15 + 9 x 38 = 357, and A4 has 297
+        desk.press(Qt::Key_S, Qt::ControlModifier);
+        CHECK_FALSE(store::Settings{shop.connection()}.read().labels.sheet);
+        CHECK(desk.window().toast().words().contains("fit at most 3 labels side by side and 7 one below"));
+        spinNamed(page, "Labels one below the other").setValue(7);
+        desk.press(Qt::Key_S, Qt::ControlModifier);
+        CHECK(store::Settings{shop.connection()}.read().labels.rows == 7);
     }
     SECTION("cutters are added, made the usual one and taken out by keys") {
         page.findChild<QListWidget*>()->setCurrentRow(6);
@@ -243,6 +267,75 @@ TEST_CASE("Whether a belt is cut before it is asked for is tried out where it is
         CHECK(std::abs(figure(2) - (figure(1) - figure(0))) < 0.011); // each is rounded
     }
     CHECK(store::Catalogue{shop.connection()}.at(belt.id).preCut == store::PreCut::WherePays);
+}
+
+TEST_CASE("The list of belts is saved as a table with plain figures", "[shop]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    desk.press(Qt::Key_6, Qt::ControlModifier);
+    auto* parts = desk.window().current()->findChild<QListWidget*>();
+    for (int row = 0; row < parts->count(); ++row)
+        if (parts->item(row)->text() == "Belts and widths") parts->setCurrentRow(row);
+    desk.press(Qt::Key_E, Qt::ControlModifier);
+    const QStringList files = QDir{shop.papers()}.entryList({"belts-*.csv"});
+    REQUIRE(files.size() == 1);
+    QFile file{QDir{shop.papers()}.filePath(files.front())};
+    REQUIRE(file.open(QIODevice::ReadOnly));
+    const QString head = QString::fromUtf8(file.readLine());
+    CHECK(head.contains("New sleeve (mm),New sleeve (ribs)"));
+    CHECK(head.contains("Delivery (days)"));
+}
+
+TEST_CASE("A place gets its level, its belt and its reach by keys, and a label", "[shop]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    desk.press(Qt::Key_6, Qt::ControlModifier);
+    QWidget& page = *desk.window().current();
+    auto* parts = page.findChild<QListWidget*>();
+    for (int row = 0; row < parts->count(); ++row)
+        if (parts->item(row)->text() == "Places") parts->setCurrentRow(row);
+    const auto place = [&](const char* name) { return store::Places{shop.connection()}.byName(name); };
+    const auto answer = [](QDialog& dialog, const char* name, const QString& words) {
+        auto* field = dialog.findChild<QLineEdit*>(QString::fromLatin1(name));
+        REQUIRE(field != nullptr);
+        write(*field, words);
+    };
+    auto& tree = *page.findChild<QTreeWidget*>();
+    REQUIRE(tree.topLevelItemCount() > 0);
+    REQUIRE(place("B3-2"));
+
+    desk.answering([&](QDialog& dialog) {
+        answer(dialog, "name", "B3-2"); // there is one
+        dialog.accept();
+        CHECK(dialog.isVisible());
+        answer(dialog, "name", "B3");
+        dialog.findChild<QComboBox*>("level")->setCurrentIndex(1);
+        dialog.accept();
+    });
+    desk.press(Qt::Key_N, Qt::ControlModifier);
+    REQUIRE(place("B3"));
+    CHECK(place("B3")->level == store::PlaceLevel::Bay);
+    CHECK(place("B3-2")->parent == place("B3")->id);
+
+    tree.setCurrentItem(tree.findItems("B3-2", Qt::MatchExactly | Qt::MatchRecursive).front());
+    desk.answering([&](QDialog& dialog) {
+        answer(dialog, "parent", "nowhere at all");
+        dialog.accept();
+        CHECK(dialog.isVisible());
+        answer(dialog, "parent", "B3");
+        answer(dialog, "belt", "H8M 1200");
+        dialog.findChild<QCheckBox*>("front")->setChecked(true);
+        dialog.accept();
+    });
+    desk.press(Qt::Key_F2);
+    CHECK(place("B3-2")->front);
+    CHECK(place("B3-2")->fixedFor == store::Catalogue{shop.connection()}.find(shop.belt("H8M 1200"))->id);
+
+    desk.press(Qt::Key_F7);
+    CHECK(QDir{shop.papers()}.entryList({"places-*.pdf"}).size() == 1);
+    desk.press(Qt::Key_Delete, Qt::ControlModifier); // pieces lie there
+    CHECK(place("B3-2"));
+    CHECK(desk.window().toast().words().contains("Pieces lie there"));
 }
 
 TEST_CASE("A backup is made by keys while the shop is open, and is a whole shop", "[shop]") {

@@ -26,8 +26,7 @@ TEST_CASE("A wrong figure is answered with what is expected, a right one with no
     CHECK(ui::wrongDay("2.3.2026", today, today).isEmpty());
     CHECK(ui::wrongDay("31.2.2026", today) == "Type a day, for example 2026-03-02.");
     CHECK(ui::wrongDay("2026-03-03", today).isEmpty());
-    CHECK(ui::wrongDay("2026-03-03", today, today) ==
-          "This day is still to come. At the latest it is 2026-03-02.");
+    CHECK(ui::wrongDay("2026-03-03", today, today) == "This day is still to come: today is 2026-03-02.");
 
     CHECK(ui::wrongWhole("500", 1, 500).isEmpty());
     for (const char* typed : {"0", "501", "2.5", "x", "1000000000000000000000"})
