@@ -29,7 +29,8 @@ QString headlineOf(const shop::Outlook& outlook, const cutting::Plan& plan) {
     if (plan.mountings.empty()) return WayWords::tr("Not enough here");
     if (plan.mountings.size() > 1)
         return WayWords::tr("Cut from %n pieces", nullptr, static_cast<int>(plan.mountings.size()));
-    const cutting::Piece& piece = outlook.problem.pieces[plan.mountings.front().piece];
+    // By its label: who fetches a sleeve looks for a sleeve, be some of it promised or not.
+    const store::StockPiece& piece = outlook.pieces[plan.mountings.front().piece];
     return piece.kind == cutting::PieceKind::Sleeve
                ? WayWords::tr("Cut the sleeve %1").arg(text(piece.code))
                : WayWords::tr("Cut the remnant %1").arg(text(piece.code));
@@ -46,10 +47,15 @@ QString daysHere(const store::StockPiece& piece, Date today) {
                     : WayWords::tr("on the rack %n days", nullptr, days);
 }
 
+/// What is promised to other tickets is still on the piece: who fetches it must find the width that is said.
+QString widthOf(const shop::Outlook& outlook, std::size_t piece) {
+    const Extent free = outlook.problem.pieces[piece].extent, now = outlook.pieces[piece].extent;
+    return free == now ? shown(now) : WayWords::tr("%1 free of %2", "width").arg(shown(free), shown(now));
+}
+
 QString pieceLine(const shop::Outlook& outlook, std::size_t piece) {
     const store::StockPiece& stock = outlook.pieces[piece];
-    return shown(outlook.problem.pieces[piece].extent) + Dot + placeOf(stock) + Dot +
-           daysHere(stock, outlook.today);
+    return widthOf(outlook, piece) + Dot + placeOf(stock) + Dot + daysHere(stock, outlook.today);
 }
 
 QString takenLine(const shop::Outlook& outlook, const cutting::Plan& plan) {
@@ -111,7 +117,7 @@ QString sourceOf(const shop::Outlook& outlook, const cutting::Plan& plan) {
     QStringList parts;
     if (!plan.taken.empty()) parts << WayWords::tr("from ready belts");
     for (const auto& mounting : plan.mountings) {
-        const cutting::Piece& piece = outlook.problem.pieces[mounting.piece];
+        const store::StockPiece& piece = outlook.pieces[mounting.piece];
         parts << say(piece.kind) + QLatin1Char(' ') + text(piece.code);
     }
     return parts.join(QStringLiteral(", "));
@@ -119,7 +125,7 @@ QString sourceOf(const shop::Outlook& outlook, const cutting::Plan& plan) {
 
 QString bandName(const shop::Outlook& outlook, std::size_t piece) {
     const store::StockPiece& stock = outlook.pieces[piece];
-    return text(stock.code) + Dot + shown(outlook.problem.pieces[piece].extent) + Dot + placeOf(stock);
+    return text(stock.code) + Dot + widthOf(outlook, piece) + Dot + placeOf(stock);
 }
 
 } // namespace
