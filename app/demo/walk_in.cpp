@@ -131,7 +131,7 @@ private:
                     .arg(QLocale().toString(mounting.setUp->centreDistance, 'f', 1)));
         const auto done = shop::recordCut(session_.shop(), {.mounting = mounting.mounting.id});
         say(Words::tr("Cut and booked; the order is %1.")
-                .arg(done.orderReady ? Words::tr("ready") : Words::tr("not whole yet")));
+                .arg(done.allReady() ? Words::tr("ready") : Words::tr("not whole yet")));
         say(tray_.beltLabels(mounting));
         if (!done.shelf.empty())
             say(Words::tr("The rest makes belts for the shelf: %1").arg(tray_.labels(done.shelf)));

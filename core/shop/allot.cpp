@@ -23,6 +23,10 @@ public:
                                                                      belt)},
           pieces_{store::Pieces{shop.connection}.ofBelt(belt)}, how_{how}, into_{into} {}
 
+    void spare(const std::set<store::PieceId>& pieces) {
+        std::erase_if(pieces_, [&](const store::StockPiece& each) { return pieces.contains(each.id); });
+    }
+
     void serve(const std::vector<Wanted>& wanted) {
         const Outlook outlook = outlookFor(wanted);
         const Suggestion suggestion = suggestionFor(outlook);
@@ -226,13 +230,52 @@ void bookAllTaken(const Shop& shop, const Allotment& allotment) {
 
 } // namespace
 
-Allotment allot(const Shop& shop, const std::vector<Wanted>& wanted, Allotting how) {
-    const store::ShopSettings settings = store::Settings{shop.connection}.read();
-    Promises promises = Promises::read(shop, settings);
-    Allotment allotment;
+namespace {
+
+/// The belts one after the other, each from what the ones before it leave.
+class Allotter {
+public:
+    Allotter(const Shop& shop, Allotting how)
+        : shop_{shop}, settings_{store::Settings{shop.connection}.read()}, how_{how},
+          promises_{Promises::read(shop, settings_)} {}
+
+    void serve(store::BeltId belt, const std::vector<Wanted>& wanted,
+               const std::set<store::PieceId>& spared) {
+        if (spared.empty() || !serveWithout(belt, wanted, spared))
+            BeltAllotment{shop_, settings_, promises_, belt, how_, allotment_}.serve(wanted);
+    }
+    const Allotment& allotment() const { return allotment_; }
+
+private:
+    /// False, and nothing is allotted, if that doesn't serve all.
+    bool serveWithout(store::BeltId belt, const std::vector<Wanted>& wanted,
+                      const std::set<store::PieceId>& spared) {
+        Promises promises = promises_;
+        Allotment tried = allotment_;
+        BeltAllotment one{shop_, settings_, promises, belt, how_, tried};
+        one.spare(spared);
+        one.serve(wanted);
+        if (tried.unserved.size() > allotment_.unserved.size()) return false;
+        promises_ = std::move(promises);
+        allotment_ = std::move(tried);
+        return true;
+    }
+
+    const Shop& shop_;
+    const store::ShopSettings settings_;
+    const Allotting how_;
+    Promises promises_;
+    Allotment allotment_;
+};
+
+} // namespace
+
+Allotment allot(const Shop& shop, const std::vector<Wanted>& wanted, Allotting how,
+                const std::set<store::PieceId>& spared) {
+    Allotter allotter{shop, how};
     for (const store::BeltId belt : beltsOf(wanted))
-        BeltAllotment{shop, settings, promises, belt, how, allotment}.serve(ofBelt(wanted, belt));
-    return allotment;
+        allotter.serve(belt, ofBelt(wanted, belt), spared);
+    return allotter.allotment();
 }
 
 std::optional<store::TicketId> enter(const Shop& shop, store::OrderId order, const Allotment& allotment) {

@@ -2,6 +2,8 @@
 
 #include "core/shop/offers.h"
 
+#include <set>
+
 namespace riband::shop {
 
 /// So many belts of a line that are to be planned.
@@ -40,9 +42,11 @@ enum class Allotting : std::uint8_t {
 };
 
 /// Plans what is wanted from what is free now: the lines of a belt together, after those with a chosen way
-/// that can still be done. Reads inside the caller's transaction. Planning stops after a
-/// second by the shop's clock with the best plan so far.
-Allotment allot(const Shop& shop, const std::vector<Wanted>& wanted, Allotting how = Allotting::OneOrder);
+/// that can still be done. `spared`: pieces that are taken only for a belt of which the others don't give
+/// all. Reads inside the caller's transaction. Planning stops after a second by the shop's clock with the
+/// best plan so far.
+Allotment allot(const Shop& shop, const std::vector<Wanted>& wanted, Allotting how = Allotting::OneOrder,
+                const std::set<store::PieceId>& spared = {});
 
 /// Books the ready belts that were taken and makes the ticket of the rest, inside the caller's transaction.
 /// No ticket if there is no mounting.

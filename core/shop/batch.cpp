@@ -184,7 +184,8 @@ std::optional<std::int64_t> savedBy(const Batch& batch, const Suggestion& sugges
 } // namespace
 
 std::optional<Joint> joint(const Batch& batch, const cutting::Limits& limits) {
-    const Suggestion suggestion = suggestTogether(batch.outlook, limits);
+    Suggestion suggestion = suggestTogether(batch.outlook, limits);
+    declineShelf(batch.outlook, suggestion.best);
     const cutting::Plan& plan = suggestion.best.plan;
     const auto mountings = static_cast<std::int64_t>(plan.mountings.size());
     if (!plan.unserved.empty() || mountings >= batch.mountings) return std::nullopt;

@@ -28,7 +28,8 @@ struct Joint {
     /// table.
     std::optional<Extent> width{};
 };
-/// Nothing if it saves no mounting, costs more than what is planned, or not all could be served. Pure.
+/// Without belts for the shelf, since nobody is asked. Nothing if it saves no mounting, costs more than what
+/// is planned, or not all could be served. Pure.
 std::optional<Joint> joint(const Batch& batch, const cutting::Limits& limits = {});
 
 } // namespace riband::shop

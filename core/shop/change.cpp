@@ -33,11 +33,24 @@ std::int64_t stillGood(const store::OrderLine& line, Extent extent, std::int64_t
     return extent == line.extent ? std::min(quantity, line.cut) : 0;
 }
 
+bool isWhole(const store::StockPiece& piece) {
+    return piece.kind == cutting::PieceKind::Sleeve && piece.reserved.isNone();
+}
+
+/// Of the order's belts: nobody is to open them without being asked.
+std::set<store::PieceId> wholeSleeves(const Shop& shop, const store::Order& order) {
+    std::set<store::PieceId> whole;
+    for (const store::OrderLine& line : order.lines)
+        for (const store::StockPiece& piece : store::Pieces{shop.connection}.ofBelt(line.belt))
+            if (isWhole(piece)) whole.insert(piece.id);
+    return whole;
+}
+
 /// Plans what was released, and all that the changed line waits for.
 Ordered planAgain(const Shop& shop, store::OrderId order, std::map<store::LineId, std::int64_t> belts,
-                  const store::OrderLine& line) {
+                  const store::OrderLine& line, const std::set<store::PieceId>& whole) {
     belts[line.id] = waiting(line);
-    const Allotment allotment = allot(shop, wantedOf(shop, belts));
+    const Allotment allotment = allot(shop, wantedOf(shop, belts), Allotting::OneOrder, whole);
     demandServed(shop, allotment);
     return {order, enter(shop, order, allotment), false};
 }
@@ -54,8 +67,9 @@ Ordered changeOpen(const Shop& shop, const store::Order& order, store::OrderLine
     line.cut = stay;
     const store::OrderLine after = changed(shop, line, extent, quantity);
     store::Orders{shop.connection}.changeLine(after);
+    const std::set<store::PieceId> whole = wholeSleeves(shop, order);
     const auto released = release(shop, {order.id});
-    Ordered ordered = planAgain(shop, order.id, released, after);
+    Ordered ordered = planAgain(shop, order.id, released, after, whole);
     ordered.shelf = shelf;
     settleAll(shop, released);
     settleOrder(shop, order.id);
@@ -76,12 +90,12 @@ void cancelLines(const Shop& shop, const store::Order& order, std::vector<store:
 
 /// Belts of other orders that shared a mounting with a cancelled one are planned again, without its width.
 void planForOthers(const Shop& shop, std::map<store::LineId, std::int64_t> released,
-                   const store::Order& cancelled) {
+                   const store::Order& cancelled, const std::set<store::PieceId>& whole) {
     for (const store::OrderLine& line : cancelled.lines)
         released.erase(line.id);
     if (released.empty()) return;
     const store::OrderId first = store::Orders{shop.connection}.orderOf(released.begin()->first);
-    enter(shop, first, allot(shop, wantedOf(shop, released)));
+    enter(shop, first, allot(shop, wantedOf(shop, released), Allotting::OneOrder, whole));
     settleAll(shop, released);
 }
 
@@ -115,10 +129,6 @@ Ordered changeInside(const Shop& shop, store::LineId id, Extent extent, std::int
     if (!aside) return changeOpen(shop, order, line, extent, quantity);
     orders.changeLine(changed(shop, line, extent, quantity));
     return {order.id, std::nullopt, false};
-}
-
-bool isWhole(const store::StockPiece& piece) {
-    return piece.kind == cutting::PieceKind::Sleeve && piece.reserved.isNone();
 }
 
 } // namespace
@@ -158,11 +168,12 @@ std::vector<store::PieceId> cancel(const Shop& shop, store::OrderId id) {
     store::Orders orders{shop.connection};
     const store::Order order = orders.at(id);
     if (!isAside(order.state)) openOrder(shop, id);
+    const std::set<store::PieceId> whole = wholeSleeves(shop, order);
     const auto released = release(shop, {id});
     std::vector<store::PieceId> shelf;
     cancelLines(shop, order, shelf);
     orders.setState(id, OrderState::Cancelled);
-    planForOthers(shop, released, order);
+    planForOthers(shop, released, order, whole);
     transaction.commit();
     return shelf;
 }

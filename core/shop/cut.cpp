@@ -5,6 +5,8 @@
 #include "core/shop/standing.h"
 #include "core/store/upkeep.h"
 
+#include <algorithm>
+
 namespace riband::shop {
 
 namespace {
@@ -51,10 +53,14 @@ CutDone recordCut(const Shop& shop, const CutRecord& record) {
     if (booked.remnant && !record.place.empty())
         store::Upkeep{shop.connection}.relocate(*booked.remnant, record.place, shop.person, shop.now());
     const std::vector<Voided> voided = act.close(booked.movement, beltsOf(act, record));
-    const bool ready = act.ticket.order &&
-                       store::Orders{shop.connection}.at(*act.ticket.order).state == store::OrderState::Ready;
+    std::vector<OrderAfter> orders = ordersAfter(shop, act.mounting.cuts);
     transaction.commit();
-    return {booked.movement, booked.remnant, booked.shelf, booked.difference, ready, voided};
+    return {booked.movement, booked.remnant, booked.shelf, booked.difference, std::move(orders), voided};
+}
+
+bool CutDone::allReady() const {
+    return !orders.empty() && std::all_of(orders.begin(), orders.end(),
+                                          [](const OrderAfter& order) { return order.missing == 0; });
 }
 
 Planned planMissing(const Shop& shop, store::OrderId id) {

@@ -28,14 +28,23 @@ struct Voided {
     std::vector<store::OrderId> orders;
 };
 
+/// How an order stands of which belts were cut.
+struct OrderAfter {
+    store::OrderId order;
+    std::string code;
+    std::int64_t missing; ///< belts still to be cut, on a ticket or not; 0: it is ready
+};
+
 /// What was made of the rest.
 struct CutDone {
     store::MovementId movement;
     std::optional<store::PieceId> remnant; ///< the rest, under the piece's own code: label it
     std::vector<store::PieceId> shelf;     ///< ready belts, each to be labelled
     std::int64_t difference;               ///< µm or ribs more (+) or less (-) than the figures said
-    bool orderReady;                       ///< all belts of the ticket's order are cut
+    std::vector<OrderAfter> orders;        ///< whose belts were cut; none if all were for the shelf
     std::vector<Voided> voided;            ///< what the measured rest made impossible
+    /// Nobody whose belts were cut waits for more.
+    bool allReady() const;
 };
 
 /// Books a mounting: trim, kerf, belts, rest, difference. The rest keeps the piece's code (a sleeve is a
@@ -67,6 +76,7 @@ struct Replanned {
     std::optional<store::PieceId> remnant;
     std::optional<store::TicketId> ticket; ///< the new one; none if the rest can't be served now
     std::vector<store::LineId> unserved;   ///< lines that still want belts; the order stands
+    std::vector<OrderAfter> orders;        ///< whose belts this mounting was for
     std::vector<Voided> voided;            ///< what the measured rest made impossible
 };
 Replanned recordMiscut(const Shop& shop, const Miscut& miscut);

@@ -53,8 +53,9 @@ Replanned recordMiscut(const Shop& shop, const Miscut& miscut) {
     if (ticket) putOn(shop, *ticket, act.cutter());
     for (const auto& [line, count] : belts)
         settleOrder(shop, store::Orders{shop.connection}.orderOf(line));
+    std::vector<OrderAfter> orders = ordersAfter(shop, act.mounting.cuts);
     transaction.commit();
-    return {booked.movement, booked.remnant, ticket, allotment.unserved, voided};
+    return {booked.movement, booked.remnant, ticket, allotment.unserved, std::move(orders), voided};
 }
 
 } // namespace riband::shop

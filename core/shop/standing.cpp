@@ -58,6 +58,17 @@ std::map<store::LineId, std::int64_t> missingOf(const store::Order& order, const
     return belts;
 }
 
+std::vector<OrderAfter> ordersAfter(const Shop& shop, const std::vector<store::TicketCut>& cuts) {
+    std::vector<OrderAfter> after;
+    for (const store::OrderId id : ordersOf(shop, cuts)) {
+        const store::Order order = store::Orders{shop.connection}.at(id);
+        after.push_back({id, order.code, 0});
+        for (const store::OrderLine& line : order.lines)
+            after.back().missing += waiting(line);
+    }
+    return after;
+}
+
 OrderState settleOrder(const Shop& shop, store::OrderId id) {
     store::Orders orders{shop.connection};
     const store::Order order = orders.at(id);

@@ -15,6 +15,9 @@ std::int64_t waiting(const store::OrderLine& line);
 /// Belts of an order that are waiting and on no planned mounting.
 std::map<store::LineId, std::int64_t> missingOf(const store::Order& order, const Promises& promises);
 
+/// How the orders stand whose belts these are, each once, the longest waiting first.
+std::vector<OrderAfter> ordersAfter(const Shop& shop, const std::vector<store::TicketCut>& cuts);
+
 /// Sets an open or ready order to what its lines say: cancelled if nothing of it is wanted any more, ready if
 /// no belt is waiting, else open. Gives the new state.
 store::OrderState settleOrder(const Shop& shop, store::OrderId order);

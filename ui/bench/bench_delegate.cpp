@@ -30,7 +30,12 @@ void paintCard(QPainter& painter, const QRect& card, const QModelIndex& index, c
     words(painter, upper, said(BenchModel::PieceRole), Look::font(14, QFont::Medium), look.ink2,
           Qt::AlignRight);
     words(painter, upper.translated(0, 20), said(BenchModel::CutsRole), Look::font(14), look.ink);
-    words(painter, upper.translated(0, 39), said(BenchModel::OrderRole), Look::font(12), look.ink2);
+    const QString due = said(BenchModel::DueRole);
+    const QFont when = Look::font(12, QFont::DemiBold);
+    const QRect lower = upper.translated(0, 39);
+    const int kept = due.isEmpty() ? 0 : QFontMetrics{when}.horizontalAdvance(due) + 12;
+    words(painter, lower.adjusted(0, 0, -kept, 0), said(BenchModel::OrderRole), Look::font(12), look.ink2);
+    words(painter, lower, due, when, look.ink, Qt::AlignRight);
 }
 
 } // namespace

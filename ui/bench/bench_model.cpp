@@ -1,5 +1,6 @@
 #include "ui/bench/bench_model.h"
 
+#include "ui/words/due_words.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -28,8 +29,11 @@ QString shownCuts(const shop::BenchMounting& mounting) {
     return cuts.join(QStringLiteral(", "));
 }
 
-void BenchModel::setMountings(std::vector<shop::BenchMounting> mountings, bool many) {
+void BenchModel::setMountings(std::vector<shop::BenchMounting> mountings,
+                              std::vector<shop::MountingFor> whose, bool many, Date today) {
     beginResetModel();
+    whose_ = std::move(whose);
+    today_ = today;
     rows_ = std::move(mountings);
     many_ = many;
     endResetModel();
@@ -55,9 +59,14 @@ int BenchModel::rowAfter(const shop::BenchMounting& gone) const {
     return best;
 }
 
-int BenchModel::rowOfTicket(const std::string& code) const {
+bool BenchModel::isOf(std::size_t row, const std::string& code) const {
+    return rows_[row].ticket == code || rows_[row].piece.code == code || whose_[row].isFor(code);
+}
+
+int BenchModel::rowOfCode(const std::string& code, int now) const {
+    if (now >= 0 && isOf(static_cast<std::size_t>(now), code)) return now;
     for (std::size_t i = 0; i < rows_.size(); ++i)
-        if (rows_[i].ticket == code) return static_cast<int>(i);
+        if (isOf(i, code)) return static_cast<int>(i);
     return -1;
 }
 
@@ -74,6 +83,14 @@ QString BenchModel::shaftOf(std::size_t row) const {
     };
     const QString name = nameOf(rows_[row]);
     return row > 0 && nameOf(rows_[row - 1]) == name ? QString{} : name;
+}
+
+QString BenchModel::inOneLine(const QModelIndex& index) const {
+    const auto said = [&](int role) { return index.data(role).toString(); };
+    const QString line = tr("%1: %2 from %3, %4", "belt, cuts, piece, ticket")
+                             .arg(said(BeltRole), said(CutsRole), said(PieceRole), said(OrderRole));
+    const QString due = said(DueRole);
+    return due.isEmpty() ? line : line + Dot + due;
 }
 
 QVariant BenchModel::data(const QModelIndex& index, int role) const {
@@ -93,13 +110,19 @@ QVariant BenchModel::data(const QModelIndex& index, int role) const {
             text(shown.ticket) + Dot + (shown.order.empty() ? tr("for the shelf") : text(shown.order));
         return shown.customer.empty() ? codes : codes + Dot + text(shown.customer);
     }
+    case DueRole:
+        return whose_[row].due ? tr("by %1", "a time").arg(shownDue(*whose_[row].due, today_)) : QString{};
     case ShaftRole:
         return shaftOf(row);
     case Qt::DisplayRole:
     case Qt::AccessibleTextRole:
-        return tr("%1: %2 from %3, %4", "belt, cuts, piece, ticket")
-            .arg(text(shown.belt.designation), shownCuts(shown), index.data(PieceRole).toString(),
-                 index.data(OrderRole).toString());
+        return inOneLine(index);
+    case Qt::ToolTipRole:
+        return QStringList{index.data(BeltRole).toString(), shownCuts(shown),
+                           index.data(PieceRole).toString(), index.data(OrderRole).toString(),
+                           index.data(DueRole).toString()}
+            .join(QLatin1Char('\n'))
+            .trimmed();
     default:
         return {};
     }

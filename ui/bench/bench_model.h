@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/shop/queries.h"
+#include "core/shop/whose.h"
 #include "ui/drawing/band.h"
 
 #include <QAbstractListModel>
@@ -19,25 +19,34 @@ public:
         CutsRole,                ///< "3 × 30 mm"
         PieceRole,               ///< "7K2-M · B3-2"
         OrderRole,               ///< "T4K-9 · N7P-2 · Mill Lane Bakery"
+        DueRole,                 ///< "by 16:00"; "" where nobody said
         ShaftRole,               ///< the shaft's name where it (or the cutter) changes from the row before
     };
     explicit BenchModel(QObject* parent = nullptr) : QAbstractListModel{parent} {}
-    /// `many`: the shop has several cutters, so that a shaft is named with its own.
-    void setMountings(std::vector<shop::BenchMounting> mountings, bool many);
+    /// `whose`: one a mounting; `many`: the shop has several cutters, so that a shaft is named with its own.
+    void setMountings(std::vector<shop::BenchMounting> mountings, std::vector<shop::MountingFor> whose,
+                      bool many, Date today);
     const shop::BenchMounting& mounting(int row) const { return rows_[static_cast<std::size_t>(row)]; }
+    const shop::MountingFor& whose(int row) const { return whose_[static_cast<std::size_t>(row)]; }
     int rowOf(store::MountingId mounting) const; ///< -1 if it waits no more
     /// What took the place of a mounting that waits no more: of the same piece and customers' lines, else of
     /// these lines, this order, this piece; else -1.
     int rowAfter(const shop::BenchMounting& gone) const;
-    int rowOfTicket(const std::string& code) const; ///< its first mounting; -1
+    /// The first mounting of a ticket, an order or a piece with this code, but the one at `now` if it is of
+    /// it as well; -1.
+    int rowOfCode(const std::string& code, int now) const;
 
     int rowCount(const QModelIndex& parent = {}) const override;
     QVariant data(const QModelIndex& index, int role) const override;
 
 private:
     QString shaftOf(std::size_t row) const;
+    QString inOneLine(const QModelIndex& index) const;
+    bool isOf(std::size_t row, const std::string& code) const;
     std::vector<shop::BenchMounting> rows_;
+    std::vector<shop::MountingFor> whose_;
     bool many_ = false;
+    Date today_{};
 };
 
 /// "3 × 30 mm, 1 × 25 mm to the shelf"

@@ -1,5 +1,6 @@
 #include "ui/bench/bench_page.h"
 
+#include "core/measure/code.h"
 #include "core/shop/shelf_ticket.h"
 #include "ui/bench/bench_delegate.h"
 #include "ui/bench/bench_model.h"
@@ -19,7 +20,10 @@
 #include "ui/words/words.h"
 
 #include <QAction>
+#include <QCoreApplication>
 #include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLineEdit>
 #include <QListView>
 #include <QVBoxLayout>
 
@@ -29,17 +33,31 @@ namespace riband::ui {
 
 namespace {
 
-constexpr int ListWidth = 340;
+constexpr int LeastListWidth = 340, MostListWidth = 520;
 
-QStringList listRow(const shop::BenchMounting& mounting) {
-    return {text(mounting.ticket),           text(mounting.order),      text(mounting.customer),
-            text(mounting.belt.designation), text(mounting.piece.code), text(mounting.piece.place),
-            shown(mounting.piece.extent),    shownCuts(mounting)};
+QStringList listRow(const shop::BenchMounting& mounting, const shop::MountingFor& whose) {
+    return {text(mounting.ticket),
+            text(mounting.order),
+            text(mounting.customer),
+            text(mounting.belt.designation),
+            text(mounting.piece.code),
+            text(mounting.piece.place),
+            shown(mounting.piece.extent),
+            shownCuts(mounting),
+            whose.due ? shown(*whose.due) : QString{}};
 }
 
 bool mustNotBeMounted(const shop::BenchMounting& mounting) {
     const std::vector<Warning> warnings = warningsOf(mounting);
     return std::any_of(warnings.begin(), warnings.end(), [](const Warning& each) { return each.stop; });
+}
+
+/// The mounting as far as it was well cut when a belt of it was spoiled.
+shop::BenchMounting asCut(shop::BenchMounting mounting, const shop::Miscut& miscut) {
+    auto& cuts = mounting.mounting.cuts;
+    for (std::size_t i = 0; i < cuts.size(); ++i)
+        cuts[i].count = miscut.good[i];
+    return mounting;
 }
 
 /// The mounting as it was really cut: of the belts for the shelf perhaps fewer.
@@ -56,7 +74,7 @@ shop::BenchMounting asCut(shop::BenchMounting mounting, const shop::CutRecord& r
 
 BenchPage::BenchPage(Session& session, QWidget* parent)
     : Page{parent}, session_{session}, model_{new BenchModel{this}}, list_{new QListView},
-      view_{new MountingView} {
+      code_{new QLineEdit}, view_{new MountingView} {
     setObjectName(QStringLiteral("bench"));
     buildActions();
     buildView();
@@ -100,6 +118,12 @@ void BenchPage::buildView() {
     left->setSpacing(2 * step);
     left->addWidget(label(tr("Waiting, in the order that changes shafts least"), "remark"));
     left->addWidget(list_, 1);
+    code_->setAccessibleName(tr("Code of a piece, a ticket or an order"));
+    code_->setPlaceholderText(tr("scan or type a code"));
+    code_->setToolTip(tr("A piece, a ticket or an order: what waits of it is chosen."));
+    code_->installEventFilter(this);
+    connect(code_, &QLineEdit::returnPressed, this, &BenchPage::takeCode);
+    left->addWidget(code_);
     left->addWidget(new KeyButton{together_});
     left->addWidget(new KeyButton{orders_});
     left->addWidget(new KeyButton{giveUp_});
@@ -116,15 +140,21 @@ void BenchPage::buildView() {
                          new KeyButton{print_}})
         buttons->addWidget(button);
     right->addLayout(buttons);
-    auto* side = new QWidget;
-    side->setFixedWidth(ListWidth);
-    side->setLayout(left);
+    side_ = new QWidget;
+    side_->setFixedWidth(LeastListWidth);
+    side_->setLayout(left);
     left->setContentsMargins(0, 0, 0, 0);
     auto* row = new QHBoxLayout{this};
     row->setContentsMargins(5 * step, 5 * step, 5 * step, 5 * step);
     row->setSpacing(6 * step);
-    row->addWidget(side);
+    row->addWidget(side_);
     row->addLayout(right, 1);
+}
+
+/// On a wide screen what waits can be read whole.
+void BenchPage::resizeEvent(QResizeEvent* event) {
+    side_->setFixedWidth(std::clamp(width() / 4, LeastListWidth, MostListWidth));
+    Page::resizeEvent(event);
 }
 
 QString BenchPage::help() const {
@@ -134,8 +164,8 @@ QString BenchPage::help() const {
         "booked at once, and labels are made. F6 books a belt that was spoiled and plans again. F8 finds "
         "what could be cut in fewer mountings; F7 puts the mounting on the next cutter, where the shop has "
         "more than one. Ctrl+Delete leaves out what the chosen mounting would cut for the shelf; its ticket "
-        "is "
-        "made anew.");
+        "is made anew. A code that is scanned or typed, of a piece, a ticket or an order, chooses what waits "
+        "of it. After an act Enter sleeps until another mounting is chosen: F9 records.");
 }
 
 void BenchPage::count() {
@@ -147,13 +177,21 @@ void BenchPage::refresh() {
     const int at = list_->currentIndex().row();
     const auto before = at < 0 ? std::nullopt : std::optional{model_->mounting(at)};
     const bool many = session_.settings().cutters.size() > 1;
-    session_.attempt([&] { model_->setMountings(shop::bench(session_.shop()), many); });
+    const bool slept = enterSleeps_;
+    session_.attempt([&] {
+        std::vector<shop::BenchMounting> mountings = shop::bench(session_.shop());
+        std::vector<shop::MountingFor> whose = shop::whoseAre(session_.shop(), mountings);
+        model_->setMountings(std::move(mountings), std::move(whose), many, session_.today());
+    });
     otherCutter_->setVisible(many);
     cutter_->setVisible(many);
     waiting_ = model_->rowCount();
     int again = before ? model_->rowOf(before->mounting.id) : -1;
     if (before && again < 0) again = model_->rowAfter(*before);
     choose(again);
+    const store::MountingId* now = currentMounting();
+    // What took the place of another was chosen by nobody.
+    enterSleeps_ = slept || (before && (!now || *now != before->mounting.id));
     list_->setFocus();
     emit waitingChanged();
 }
@@ -177,24 +215,68 @@ void BenchPage::showCurrent() {
     giveUp_->setEnabled(at && !at->forShelf().empty());
     recordKey_->setRank(at && mustNotBeMounted(*at) ? KeyButton::Rank::Plain : KeyButton::Rank::Likely);
     if (at)
-        view_->show(*at);
+        view_->show(*at, model_->whose(list_->currentIndex().row()), session_.today());
     else
         view_->clear();
 }
 
 void BenchPage::showTicket(store::TicketId ticket) {
+    session_.attempt([&] { chooseByCode(store::Tickets{session_.shop().connection}.at(ticket).code); });
+}
+
+/// What is typed or scanned on this page is a code: there is nothing else to type.
+void BenchPage::typed(const QString& words) {
+    code_->setFocus();
+    code_->insert(words);
+}
+
+bool BenchPage::eventFilter(QObject* watched, QEvent* event) {
+    if (watched != code_ || event->type() != QEvent::KeyPress) return Page::eventFilter(watched, event);
+    const auto* key = static_cast<QKeyEvent*>(event);
+    if (key->key() == Qt::Key_Escape) code_->clear();
+    if (key->key() != Qt::Key_Escape && key->key() != Qt::Key_Up && key->key() != Qt::Key_Down) return false;
+    list_->setFocus();
+    if (key->key() != Qt::Key_Escape) QCoreApplication::sendEvent(list_, event);
+    return true;
+}
+
+/// It chooses, and never records: whoever scans the piece has not cut it yet.
+void BenchPage::takeCode() {
+    const QString typed = code_->text().trimmed();
+    code_->clear();
+    list_->setFocus();
+    enterSleeps_ = true;
+    if (typed.isEmpty()) return;
     session_.attempt([&] {
-        const store::Ticket shown = store::Tickets{session_.shop().connection}.at(ticket);
-        const int row = model_->rowOfTicket(shown.code);
-        if (row >= 0)
-            list_->setCurrentIndex(model_->index(row, 0));
-        else
-            session_.tell(tr("Nothing of ticket %1 waits to be cut.").arg(text(shown.code)));
+        const auto code = Code::read(typed.toStdString());
+        const shop::Scanned found = shop::scan(session_.shop(), typed.toStdString());
+        if (code && found.any()) return chooseByCode(code->text());
+        session_.warn(
+            tr("No piece, ticket or order is called %1. Scan its label again, or type its code.").arg(typed));
     });
 }
 
-/// One Enter too many, or a scanner that fires twice, must not record a cut that nobody has made: after one
-/// is recorded Enter sleeps until another mounting is chosen.
+void BenchPage::chooseByCode(const std::string& code) {
+    const int row = model_->rowOfCode(code, list_->currentIndex().row());
+    if (row >= 0) {
+        const QModelIndex chosen = model_->index(row, 0);
+        list_->setCurrentIndex(chosen);
+        list_->scrollTo(chosen);
+        session_.tell(tr("Chosen: %1. F9 records it when it is cut.").arg(chosen.data().toString()));
+    } else
+        session_.warn(notWaiting(shop::scan(session_.shop(), code), text(code)));
+    enterSleeps_ = true;
+}
+
+QString BenchPage::notWaiting(const shop::Scanned& found, const QString& code) const {
+    if (found.ticket) return tr("Nothing of ticket %1 waits to be cut.").arg(code);
+    if (found.order) return tr("Nothing of order %1 waits to be cut.").arg(code);
+    return tr("%1 is none of the pieces that wait to be cut. Put it back; the Rack (Ctrl+3) says what it is.")
+        .arg(code);
+}
+
+/// One Enter too many, or a scanner that fires twice, must not record a cut that nobody has made: after an
+/// act Enter sleeps until another mounting is chosen.
 void BenchPage::enter() {
     if (enterSleeps_) return session_.tell(tr("F9 records the next cut, when it is made."));
     recordCut();
@@ -216,7 +298,7 @@ void BenchPage::recordCut() {
     if (done->remnant) labelled.push_back(*done->remnant);
     session_.attempt([&] {
         PaperTray{session_}.labels(labelled);
-        PaperTray{session_}.beltLabels(mounting);
+        PaperTray{session_}.beltLabels(mounting); // the customers' belts are all cut then
     });
     session_.touch();
     choose(0); // on the shaft, perhaps of the piece, that is on the cutter
@@ -241,12 +323,28 @@ bool BenchPage::stillWaits(const shop::BenchMounting& mounting) {
 
 QString BenchPage::wordsFor(const shop::BenchMounting& mounting, const shop::CutDone& done) const {
     QStringList words{tr("Booked: %1 from %2.").arg(shownCuts(mounting), text(mounting.piece.code))};
-    if (done.orderReady) words << tr("Order %1 is ready to be handed over.").arg(text(mounting.order));
+    words << orderWords(done.orders);
     if (!done.voided.empty())
         words << tr("The rest is too narrow for %n tickets that wait; plan what is missing in Orders.",
                     nullptr, static_cast<int>(done.voided.size()));
     words << tr("Labels are in %1.").arg(session_.papersFolder());
     return words.join(QLatin1Char(' '));
+}
+
+/// Which orders may be handed over now, and which not yet.
+QStringList BenchPage::orderWords(const std::vector<shop::OrderAfter>& orders) {
+    QStringList ready, words;
+    for (const shop::OrderAfter& order : orders)
+        if (order.missing == 0)
+            ready << text(order.code);
+        else
+            words << tr("Still to be cut for order %1: %2.", "code, number of belts")
+                         .arg(text(order.code))
+                         .arg(order.missing);
+    if (ready.size() == 1) words.prepend(tr("Order %1 is ready to be handed over.").arg(ready.front()));
+    if (ready.size() > 1)
+        words.prepend(tr("Orders %1 are ready to be handed over.").arg(ready.join(QStringLiteral(", "))));
+    return words;
 }
 
 void BenchPage::recordMiscut() {
@@ -258,17 +356,24 @@ void BenchPage::recordMiscut() {
         if (!stillWaits(mounting) || dialog.exec() != QDialog::Accepted) return;
         session_.attempt([&] { done = shop::recordMiscut(session_.shop(), dialog.miscut()); });
     }
-    QString words = tr("The miscut is booked.");
+    bookMiscut(mounting, dialog.miscut(), *done);
+}
+
+/// Papers and words for what was booked.
+void BenchPage::bookMiscut(const shop::BenchMounting& mounting, const shop::Miscut& miscut,
+                           const shop::Replanned& done) {
+    QStringList words{tr("The miscut is booked.")};
+    words << orderWords(done.orders);
     session_.attempt([&] {
-        if (done->remnant) PaperTray{session_}.labels({*done->remnant});
-        if (done->ticket)
-            words += QLatin1Char(' ') +
-                     tr("The new ticket is in %1.").arg(PaperTray{session_}.ticket(*done->ticket));
+        if (done.remnant) PaperTray{session_}.labels({*done.remnant});
+        PaperTray{session_}.beltLabels(asCut(mounting, miscut));
+        if (done.ticket)
+            words << tr("The new ticket is in %1.").arg(PaperTray{session_}.ticket(*done.ticket));
     });
-    if (!done->unserved.empty())
-        words += QLatin1Char(' ') + tr("Not all can be cut from what is here; the order waits.");
+    if (!done.unserved.empty()) words << tr("Not all can be cut from what is here; the order waits.");
     session_.touch();
-    session_.tell(words);
+    enterSleeps_ = true;
+    session_.tell(words.join(QLatin1Char(' ')));
 }
 
 void BenchPage::openOrder() {
@@ -280,6 +385,7 @@ void BenchPage::openOrder() {
         if (ticket.order) order = store::Orders{session_.shop().connection}.at(*ticket.order);
     });
     if (order) OrderDialog{session_, order->id, this}.exec();
+    enterSleeps_ = true;
 }
 
 /// The next one in the order of the shop.
@@ -295,6 +401,7 @@ void BenchPage::changeCutter() {
     if (!session_.attempt([&] { shop::putOnCutter(session_.shop(), mounting.mounting.id, next.id); })) return;
     const QString name = text(next.cutter.name);
     session_.touch();
+    enterSleeps_ = true;
     session_.tell(tr("%1 is to be cut on %2.").arg(text(mounting.piece.code), name));
 }
 
@@ -311,6 +418,7 @@ void BenchPage::giveUp() {
                                             .arg(text(ticket.code), PaperTray{session_}.ticket(ticket.id));
         });
     session_.touch();
+    enterSleeps_ = true;
     session_.tell(words);
 }
 
@@ -318,16 +426,22 @@ void BenchPage::saveShownList() {
     session_.attempt([&] {
         ListRows list{QStringLiteral("bench"),
                       {tr("Ticket"), tr("Order"), tr("Customer"), tr("Belt"), tr("Piece"), tr("Place"),
-                       tr("Width"), tr("Cuts")}};
+                       tr("Width"), tr("Cuts"), tr("Wanted by")}};
         for (int row = 0; row < model_->rowCount(); ++row)
-            list.rows.push_back(listRow(model_->mounting(row)));
+            list.rows.push_back(listRow(model_->mounting(row), model_->whose(row)));
         session_.tell(tr("The list is in %1.").arg(saveList(session_, list)));
     });
 }
 
-void BenchPage::cutTogether() { TogetherDialog{session_, this}.exec(); }
+void BenchPage::cutTogether() {
+    TogetherDialog{session_, this}.exec();
+    enterSleeps_ = true;
+}
 
-void BenchPage::openOrders() { OrdersDialog{session_, this}.exec(); }
+void BenchPage::openOrders() {
+    OrdersDialog{session_, this}.exec();
+    enterSleeps_ = true;
+}
 
 void BenchPage::printTicket() {
     if (!currentMounting()) return;

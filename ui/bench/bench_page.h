@@ -1,10 +1,12 @@
 #pragma once
 
 #include "core/shop/cut.h"
+#include "core/shop/whose.h"
 #include "ui/desk/page.h"
 #include "ui/desk/session.h"
 
 class QAction;
+class QLineEdit;
 class QListView;
 
 namespace riband::ui {
@@ -26,6 +28,13 @@ public:
     /// Reads how many mountings wait, also while the page is behind.
     void count();
     void showTicket(store::TicketId ticket);
+    void typed(const QString& words) override;
+    /// Reads codes by itself.
+    QLineEdit& codeField() { return *code_; }
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     void buildActions();
@@ -36,6 +45,9 @@ private:
     const store::MountingId* currentMounting() const;
 
     void enter();
+    void takeCode();
+    void chooseByCode(const std::string& code);
+    QString notWaiting(const shop::Scanned& found, const QString& typed) const;
     bool stillWaits(const shop::BenchMounting& mounting);
     void recordCut();
     void recordMiscut();
@@ -47,17 +59,22 @@ private:
     void saveShownList();
     void printTicket();
     QString wordsFor(const shop::BenchMounting& mounting, const shop::CutDone& done) const;
+    static QStringList orderWords(const std::vector<shop::OrderAfter>& orders);
+    void bookMiscut(const shop::BenchMounting& mounting, const shop::Miscut& miscut,
+                    const shop::Replanned& done);
 
     Session& session_;
     BenchModel* model_;
+    QWidget* side_ = nullptr;
     QListView* list_;
+    QLineEdit* code_;
     MountingView* view_;
     KeyButton* recordKey_ = nullptr;
     QAction *record_ = nullptr, *miscut_ = nullptr, *order_ = nullptr, *orders_ = nullptr, *print_ = nullptr,
             *together_ = nullptr, *giveUp_ = nullptr, *save_ = nullptr, *cutter_ = nullptr;
     KeyButton* otherCutter_ = nullptr; ///< not there while the shop has one cutter
     int waiting_ = 0;
-    bool enterSleeps_ = false;
+    bool enterSleeps_ = false; ///< until another mounting is chosen by hand
 };
 
 } // namespace riband::ui

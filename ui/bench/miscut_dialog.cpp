@@ -28,6 +28,8 @@ MiscutDialog::MiscutDialog(const shop::BenchMounting& mounting, QWidget* parent)
     const Extent piece = mounting_.piece.extent;
     wrong_->watch(*spoiled_, [=](const QString& typed) { return wrongExtent(typed, unit, piece); });
     wrong_->watch(*left_, [=](const QString& typed) { return wrongRest(typed, unit, piece); });
+    good_.front()->setFocus();
+    good_.front()->selectAll(); // a figure typed takes the place of the one that stands there
 }
 
 void MiscutDialog::buildView() {

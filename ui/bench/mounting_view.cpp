@@ -6,12 +6,14 @@
 #include "ui/drawing/pictures.h"
 #include "ui/look/look.h"
 #include "ui/words/cutting_steps.h"
+#include "ui/words/due_words.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QHeaderView>
+#include <QScrollArea>
 #include <QTableView>
 #include <QVBoxLayout>
 
@@ -89,8 +91,8 @@ void MountingView::buildView() {
     column->addLayout(warnings_);
     auto* halves = new QHBoxLayout;
     halves->setSpacing(6 * step);
-    halves->addWidget(buildSteps(), 1);
-    halves->addWidget(buildStops(), 1);
+    halves->addWidget(buildSteps(), 3); // sentences; the stops are figures
+    halves->addWidget(buildStops(), 2);
     column->addLayout(halves, 1);
     outer->addWidget(whole_, 1);
     outer->addStretch();
@@ -105,8 +107,20 @@ QWidget* MountingView::buildSteps() {
     column->addWidget(label(tr("Set-up"), "part"));
     steps_->setSpacing(2 * step);
     steps_->setColumnStretch(1, 1);
-    column->addLayout(steps_);
-    column->addStretch();
+    auto* all = new QWidget;
+    auto* inside = new QVBoxLayout{all};
+    inside->setContentsMargins(0, 0, 0, 0);
+    inside->addLayout(steps_);
+    inside->addStretch();
+    auto* room = new QScrollArea; // where there is not enough of it, steps are scrolled, never cut in two
+    room->setObjectName(QStringLiteral("steps"));
+    room->setAccessibleName(tr("Set-up"));
+    room->setFrameShape(QFrame::NoFrame);
+    room->setWidgetResizable(true);
+    room->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    room->setFocusPolicy(Qt::NoFocus);
+    room->setWidget(all);
+    column->addWidget(room, 1);
     return box;
 }
 
@@ -137,22 +151,37 @@ QWidget* MountingView::buildCautions() {
     auto* column = new QVBoxLayout{box};
     column->setContentsMargins(4 * step, 2 * step, 4 * step, 2 * step);
     column->setSpacing(2);
+    QStringList said;
     for (const QString& words : cautions())
-        column->addWidget(wrapped(words, "remark"));
+        said << words;
+    // One paragraph: on a low screen each line is wanted for the steps.
+    column->addWidget(wrapped(said.join(QLatin1Char(' ')), "remark"));
     return box;
 }
 
-void MountingView::show(const shop::BenchMounting& mounting) {
+QString MountingView::whoseWords(const shop::BenchMounting& mounting, const shop::MountingFor& whose,
+                                 Date today) {
+    if (mounting.order.empty()) return tr("ticket %1 · for the shelf").arg(text(mounting.ticket));
+    const QString codes = whose.isJoint()
+                              ? tr("ticket %1 · orders %2").arg(text(mounting.ticket), text(mounting.order))
+                              : tr("ticket %1 · order %2").arg(text(mounting.ticket), text(mounting.order));
+    QStringList parts{codes};
+    if (!mounting.customer.empty()) parts << text(mounting.customer);
+    if (whose.due) parts << tr("wanted by %1").arg(shownDue(*whose.due, today));
+    return parts.join(QStringLiteral(" · "));
+}
+
+void MountingView::show(const shop::BenchMounting& mounting, const shop::MountingFor& whose, Date today) {
     headline_->setText(tr("Mount %1").arg(text(mounting.piece.code)));
-    piece_->setText(
+    const QString piece =
         tr("%1 %2 · %3", "kind, belt, width")
-            .arg(say(mounting.piece.kind), text(mounting.belt.designation), shown(mounting.piece.extent)));
+            .arg(say(mounting.piece.kind), text(mounting.belt.designation), shown(mounting.piece.extent));
+    piece_->setText(
+        whose.others.empty()
+            ? piece
+            : tr("%1 · some of it for %2", "piece, other tickets").arg(piece, text(whose.others)));
     cuts_->setText(tr("Cut %1").arg(shownCuts(mounting)));
-    whose_->setText(mounting.order.empty() ? tr("ticket %1 · for the shelf").arg(text(mounting.ticket))
-                    : mounting.customer.empty()
-                        ? tr("ticket %1 · order %2").arg(text(mounting.ticket), text(mounting.order))
-                        : tr("ticket %1 · order %2 · %3")
-                              .arg(text(mounting.ticket), text(mounting.order), text(mounting.customer)));
+    whose_->setText(whoseWords(mounting, whose, today));
     band_->show(pictureOf(mounting));
     showWarnings(mounting);
     empty(steps_);
@@ -161,7 +190,7 @@ void MountingView::show(const shop::BenchMounting& mounting) {
         steps_->addWidget(label(tr("%1.", "number of a step").arg(number + 1)), number, 0, Qt::AlignTop);
         steps_->addWidget(wrapped(words, ""), number++, 1);
     }
-    stops_->setMounting(mounting);
+    stops_->setMounting(mounting, whose);
     const QString tolerance = tolerancesOf(mounting);
     tolerance_->setText(tolerance.isEmpty() ? QString{} : tr("Allowed: %1").arg(tolerance));
     nothing_->setVisible(false);

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/shop/queries.h"
+#include "core/shop/whose.h"
 #include "core/store/settings.h"
 #include "ui/drawing/band.h"
 
@@ -20,7 +20,7 @@ class MountingView final : public QWidget {
     Q_OBJECT
 public:
     explicit MountingView(QWidget* parent = nullptr);
-    void show(const shop::BenchMounting& mounting);
+    void show(const shop::BenchMounting& mounting, const shop::MountingFor& whose, Date today);
     void clear();
 
 private:
@@ -28,6 +28,8 @@ private:
     QWidget* buildSteps();
     QWidget* buildStops();
     QWidget* buildCautions();
+    static QString whoseWords(const shop::BenchMounting& mounting, const shop::MountingFor& whose,
+                              Date today);
     void showWarnings(const shop::BenchMounting& mounting);
     QWidget* whole_;
     QLabel *headline_, *piece_, *whose_, *cuts_, *tolerance_, *nothing_;

@@ -18,6 +18,7 @@
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <set>
 
 namespace riband::ui {
@@ -34,6 +35,13 @@ QString beltsOf(const store::Order& order, const shop::Shop& shop) {
     return belts.join(QStringLiteral("; "));
 }
 
+/// What is wanted soonest comes first, what has no time after it: what is ready, then the longest waiting.
+void sortByDue(std::vector<OrdersModel::Row>& rows) {
+    std::stable_sort(rows.begin(), rows.end(), [](const OrdersModel::Row& a, const OrdersModel::Row& b) {
+        return a.order.due.value_or(Moment::max()) < b.order.due.value_or(Moment::max());
+    });
+}
+
 std::vector<OrdersModel::Row> rowsOf(const shop::Shop& shop) {
     std::set<store::OrderId> missing;
     for (const auto& line : shop::missing(shop))
@@ -45,6 +53,7 @@ std::vector<OrdersModel::Row> rowsOf(const shop::Shop& shop) {
             const bool lacks = missing.count(order.id) > 0;
             rows.push_back({std::move(order), belts, lacks});
         }
+    sortByDue(rows);
     return rows;
 }
 

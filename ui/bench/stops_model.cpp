@@ -1,5 +1,6 @@
 #include "ui/bench/stops_model.h"
 
+#include "ui/words/tr.h"
 #include "ui/words/words.h"
 
 namespace riband::ui {
@@ -12,14 +13,25 @@ QVariant alignmentOf(int column) {
     return QVariant::fromValue(Qt::Alignment{words ? Qt::AlignLeft : Qt::AlignRight} | Qt::AlignVCenter);
 }
 
+/// The order; where there are several whose it is besides, since the belts part at the cutter.
+QString whoFor(const shop::CutFor& cut, bool joint) {
+    if (cut.order.empty()) return StopsModel::tr("the shelf");
+    return joint && !cut.customer.empty()
+               ? StopsModel::tr("%1 · %2", "order, customer").arg(text(cut.order), text(cut.customer))
+               : text(cut.order);
+}
+
 } // namespace
 
-void StopsModel::setMounting(const shop::BenchMounting& mounting) {
+void StopsModel::setMounting(const shop::BenchMounting& mounting, const shop::MountingFor& whose) {
+    const bool joint = whose.isJoint();
     beginResetModel();
     rows_.clear();
-    for (const auto& cut : mounting.mounting.cuts)
-        for (std::int64_t i = 0; i < cut.count && rows_.size() < mounting.stops.size(); ++i)
-            rows_.push_back({mounting.stops[rows_.size()], mounting.cumulative[rows_.size()], !cut.line});
+    const auto& cuts = mounting.mounting.cuts;
+    for (std::size_t cut = 0; cut < cuts.size(); ++cut)
+        for (std::int64_t i = 0; i < cuts[cut].count && rows_.size() < mounting.stops.size(); ++i)
+            rows_.push_back({mounting.stops[rows_.size()], mounting.cumulative[rows_.size()],
+                             whoFor(whose.cuts[cut], joint)});
     endResetModel();
 }
 
@@ -38,7 +50,7 @@ int StopsModel::columnCount(const QModelIndex& parent) const { return parent.isV
 QVariant StopsModel::data(const QModelIndex& index, int role) const {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
     if (role == Qt::TextAlignmentRole) return alignmentOf(index.column());
-    if (role != Qt::DisplayRole) return {};
+    if (role != Qt::DisplayRole && (role != Qt::ToolTipRole || index.column() != ForColumn)) return {};
     const Row& row = rows_[static_cast<std::size_t>(index.row())];
     switch (index.column()) {
     case NumberColumn:
@@ -48,7 +60,7 @@ QVariant StopsModel::data(const QModelIndex& index, int role) const {
     case CumulativeColumn:
         return shownNumber(row.cumulative);
     default:
-        return row.shelf ? tr("the shelf") : tr("the order");
+        return row.whom;
     }
 }
 

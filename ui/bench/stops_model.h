@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/shop/queries.h"
+#include "core/shop/whose.h"
 
 #include <QAbstractTableModel>
 
@@ -14,7 +14,7 @@ class StopsModel final : public QAbstractTableModel {
 public:
     enum Column { NumberColumn, EachColumn, CumulativeColumn, ForColumn, ColumnCount };
     explicit StopsModel(QObject* parent = nullptr) : QAbstractTableModel{parent} {}
-    void setMounting(const shop::BenchMounting& mounting);
+    void setMounting(const shop::BenchMounting& mounting, const shop::MountingFor& whose);
     void clear();
 
     int rowCount(const QModelIndex& parent = {}) const override;
@@ -25,7 +25,7 @@ public:
 private:
     struct Row {
         Extent each, cumulative;
-        bool shelf;
+        QString whom;
     };
     std::vector<Row> rows_;
 };

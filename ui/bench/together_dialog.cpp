@@ -10,6 +10,7 @@
 #include <QDeadlineTimer>
 #include <QDialogButtonBox>
 #include <QHeaderView>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QProgressBar>
 #include <QPushButton>
@@ -43,8 +44,10 @@ TogetherDialog::TogetherDialog(Session& session, QWidget* parent)
                                                                                     this}},
       table_{new QTableView}, words_{label({}, "remark")}, progress_{new QProgressBar} {
     setWindowTitle(tr("Cut together"));
-    setWhatsThis(tr("Orders that wait for the same belt, planned as one: fewer mountings and less width, or "
-                    "it isn't offered. Nothing changes before it is taken."));
+    setWhatsThis(
+        tr("Orders that wait for the same belt, planned as one: fewer mountings and less width, or "
+           "it isn't offered. Nothing changes before it is taken. Nothing is cut for the shelf beside "
+           "them: what was planned for it is given up."));
     resize(1000, 420);
     buildView();
     look();
@@ -72,7 +75,10 @@ void TogetherDialog::buildView() {
     accept_->setText(tr("Cut these &together"));
     connect(buttons, &QDialogButtonBox::accepted, this, &TogetherDialog::cutTogether);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    connect(table_, &QTableView::activated, this, &TogetherDialog::cutTogether);
+    connect(table_, &QTableView::activated, this, &TogetherDialog::enter);
+    connect(table_, &QTableView::pressed, this, [this] { enterSleeps_ = false; });
+    connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            [this] { enterSleeps_ = false; });
     auto* column = new QVBoxLayout{this};
     column->setSpacing(3 * step);
     column->addWidget(words_);
@@ -101,13 +107,30 @@ void TogetherDialog::take(Rows rows) {
     progress_->setVisible(false);
     model_->setRows(std::move(rows), session_.settings().cutters.size() > 1, session_.costsIn());
     const bool any = model_->rowCount() > 0;
-    words_->setText(
-        any ? tr("One mounting pays one trim, however many orders it serves. Enter plans the chosen "
-                 "belt anew, on one ticket; nothing is cut yet.")
-            : tr("Nothing that waits would be cut in fewer mountings."));
+    const QString how =
+        enterSleeps_ ? tr("That is planned. Choose the next belt and press Enter, or press the button.")
+                     : tr("One mounting pays one trim, however many orders it serves. Enter plans the chosen "
+                          "belt anew, on one ticket and without belts for the shelf; nothing is cut yet.");
+    words_->setText(any ? how : tr("Nothing that waits would be cut in fewer mountings."));
     accept_->setEnabled(any);
+    const bool sleeps = enterSleeps_;
     if (any) table_->selectRow(0);
+    enterSleeps_ = sleeps; // nobody chose this row
     table_->setFocus();
+}
+
+/// The table has answered it; the button is not to be pressed by it as well.
+void TogetherDialog::keyPressEvent(QKeyEvent* event) {
+    const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    if (isEnter && table_->hasFocus())
+        event->accept();
+    else
+        QDialog::keyPressEvent(event);
+}
+
+/// One Enter too many must not plan the next belt too and make its tickets void.
+void TogetherDialog::enter() {
+    if (!enterSleeps_) cutTogether();
 }
 
 void TogetherDialog::cutTogether() {
@@ -127,6 +150,7 @@ void TogetherDialog::cutTogether() {
                               .arg(file));
         });
     session_.touch();
+    enterSleeps_ = true;
     look();
 }
 

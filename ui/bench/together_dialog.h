@@ -25,9 +25,13 @@ public:
     bool searching() const { return stop_ != nullptr; }
     int rows() const { return model_->rowCount(); }
 
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+
 private:
     void buildView();
     void look();
+    void enter();
     void take(std::vector<TogetherModel::Row> rows);
     void cutTogether();
 
@@ -38,6 +42,7 @@ private:
     QLabel* words_;
     QProgressBar* progress_;
     QPushButton* accept_ = nullptr;
+    bool enterSleeps_ = false; ///< after a belt was planned, until another one is chosen by hand
     std::shared_ptr<std::atomic_bool> stop_; ///< of the search that is under way
 };
 

@@ -3,6 +3,7 @@
 #include "ui/desk/completion.h"
 #include "ui/desk/field_words.h"
 #include "ui/look/look.h"
+#include "ui/words/due_words.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -19,8 +20,6 @@ namespace riband::ui {
 namespace {
 
 constexpr std::size_t MostNames = 8;
-
-const QTime EndOfDay{17, 0}; // common practice, no source
 
 Moment at(Date day, QTime time) {
     const QDate date = QDate{1970, 1, 1}.addDays(day.time_since_epoch().count());
@@ -41,13 +40,13 @@ std::optional<Moment> dueOn(const QString& typed, Date today) {
             return std::nullopt;
     }
     if (parts.size() != (day ? 1 : 0) + (time.isValid() ? 1 : 0) || parts.isEmpty()) return std::nullopt;
-    return at(day.value_or(today), time.isValid() ? time : EndOfDay);
+    return at(day.value_or(today), time.isValid() ? time : endOfDay());
 }
 
 QString dueText(Moment due) {
     const auto local = QDateTime::fromMSecsSinceEpoch(due.time_since_epoch().count());
-    return local.toString(local.time() == EndOfDay ? QStringLiteral("yyyy-MM-dd")
-                                                   : QStringLiteral("yyyy-MM-dd H:mm"));
+    return local.toString(local.time() == endOfDay() ? QStringLiteral("yyyy-MM-dd")
+                                                     : QStringLiteral("yyyy-MM-dd H:mm"));
 }
 
 } // namespace

@@ -7,6 +7,7 @@
 #include "ui/look/key_button.h"
 #include "ui/look/look.h"
 #include "ui/look/slip.h"
+#include "ui/words/due_words.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -107,7 +108,10 @@ void OrderSlip::show(const OrderInHand& hand, const std::optional<SlipLine>& pen
 
 void OrderSlip::showHead(const OrderInHand& hand) {
     title_->setText(hand.insteadCode.empty() ? tr("New order") : tr("Order %1").arg(text(hand.insteadCode)));
-    customer_->setText(hand.customer.empty() ? tr("walk-in") : text(hand.customer));
+    const QString who = hand.customer.empty() ? tr("walk-in") : text(hand.customer);
+    customer_->setText(
+        hand.due ? tr("%1 · by %2", "customer, a time").arg(who, shownDue(*hand.due, session_.today()))
+                 : who);
 }
 
 void OrderSlip::setChosen(std::optional<std::size_t> line) {

@@ -29,6 +29,7 @@ QString headlineOf(const shop::Outlook& outlook, const cutting::Plan& plan) {
     if (plan.mountings.empty()) return WayWords::tr("Not enough here");
     if (plan.mountings.size() > 1)
         return WayWords::tr("Cut from %n pieces", nullptr, static_cast<int>(plan.mountings.size()));
+    // By its label: who fetches a sleeve looks for a sleeve, be some of it promised or not.
     const store::StockPiece& piece = outlook.pieces[plan.mountings.front().piece];
     return piece.kind == cutting::PieceKind::Sleeve
                ? WayWords::tr("Cut the sleeve %1").arg(text(piece.code))
@@ -46,15 +47,15 @@ QString daysHere(const store::StockPiece& piece, Date today) {
                     : WayWords::tr("on the rack %n days", nullptr, days);
 }
 
-/// Its width, and what of it other tickets are promised.
-QString freeOf(const shop::Outlook& outlook, std::size_t piece) {
-    const Extent free = outlook.problem.pieces[piece].extent, all = outlook.pieces[piece].extent;
-    return free == all ? shown(all) : WayWords::tr("%1 of %2 are free").arg(shown(free), shown(all));
+/// What is promised to other tickets is still on the piece: who fetches it must find the width that is said.
+QString widthOf(const shop::Outlook& outlook, std::size_t piece) {
+    const Extent free = outlook.problem.pieces[piece].extent, now = outlook.pieces[piece].extent;
+    return free == now ? shown(now) : WayWords::tr("%1 free of %2", "width").arg(shown(free), shown(now));
 }
 
 QString pieceLine(const shop::Outlook& outlook, std::size_t piece) {
     const store::StockPiece& stock = outlook.pieces[piece];
-    return freeOf(outlook, piece) + Dot + placeOf(stock) + Dot + daysHere(stock, outlook.today);
+    return widthOf(outlook, piece) + Dot + placeOf(stock) + Dot + daysHere(stock, outlook.today);
 }
 
 QString takenLine(const shop::Outlook& outlook, const cutting::Plan& plan) {
@@ -116,7 +117,7 @@ QString sourceOf(const shop::Outlook& outlook, const cutting::Plan& plan) {
     QStringList parts;
     if (!plan.taken.empty()) parts << WayWords::tr("from ready belts");
     for (const auto& mounting : plan.mountings) {
-        const cutting::Piece& piece = outlook.problem.pieces[mounting.piece];
+        const store::StockPiece& piece = outlook.pieces[mounting.piece];
         parts << say(piece.kind) + QLatin1Char(' ') + text(piece.code);
     }
     return parts.join(QStringLiteral(", "));
@@ -139,7 +140,7 @@ QString bandName(const shop::Outlook& outlook, const shop::Way& way, std::size_t
     if (number < way.forShelf.size())
         for (const Extent extent : way.forShelf[number])
             ++shelf[extent];
-    QStringList parts{text(stock.code), freeOf(outlook, mounting.piece), placeOf(stock), counted(belts)};
+    QStringList parts{text(stock.code), widthOf(outlook, mounting.piece), placeOf(stock), counted(belts)};
     if (!shelf.empty()) parts << WayWords::tr("%1 to the shelf").arg(counted(shelf));
     parts << leaves(way.left(number, outlook.problem.rules), outlook.problem);
     return parts.join(Dot);

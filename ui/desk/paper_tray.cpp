@@ -1,6 +1,7 @@
 #include "ui/desk/paper_tray.h"
 
 #include "core/shop/delivery_time.h"
+#include "core/shop/whose.h"
 #include "ui/desk/print.h"
 #include "ui/papers/purchase_paper.h"
 #include "ui/words/tr.h"
@@ -10,7 +11,9 @@
 #include <QDir>
 #include <QPdfWriter>
 
+#include <algorithm>
 #include <map>
+#include <set>
 
 namespace riband::ui {
 
@@ -20,42 +23,73 @@ struct TrayWords {
     Q_DECLARE_TR_FUNCTIONS(TrayWords)
 };
 
-const store::OrderLine* lineOf(const store::Order& order, store::LineId id) {
-    for (const auto& line : order.lines)
-        if (line.id == id) return &line;
-    return nullptr;
+/// "013-S at C1-2"
+QString whereOf(const store::StockPiece& piece) {
+    return piece.place.empty()
+               ? text(piece.code)
+               : TrayWords::tr("%1 at %2", "code, place").arg(text(piece.code), text(piece.place));
 }
 
-/// "PJ 1194, 6 ribs: 4F2-T, 4F3-K", one entry a line of the order.
+/// "PJ 1194, 6 ribs: 4F2-T at C1-2, 4F3-K at C1-2", one entry a line of the orders; whose, if there are
+/// several.
 std::vector<std::string> shelfLines(const shop::Shop& shop, const store::Ticket& ticket,
-                                    const store::Order& order) {
+                                    const std::vector<store::Order>& orders) {
     std::map<store::LineId, QStringList> codes;
     for (const auto& [piece, line] : ticket.taken)
-        codes[line] << text(store::Pieces{shop.connection}.at(piece).code);
+        codes[line] << whereOf(store::Pieces{shop.connection}.at(piece));
     std::vector<std::string> lines;
-    for (const auto& [id, list] : codes) {
-        const store::OrderLine* line = lineOf(order, id);
-        if (!line) continue;
-        const std::string belt = store::Catalogue{shop.connection}.at(line->belt).designation;
-        lines.push_back(TrayWords::tr("%1, %2: %3", "belt, width, codes on the shelf")
-                            .arg(text(belt), shown(line->extent), list.join(QStringLiteral(", ")))
-                            .toStdString());
-    }
+    for (const store::Order& order : orders)
+        for (const store::OrderLine& line : order.lines) {
+            const auto found = codes.find(line.id);
+            if (found == codes.end()) continue;
+            const std::string belt = store::Catalogue{shop.connection}.at(line.belt).designation;
+            const QString what =
+                TrayWords::tr("%1, %2: %3", "belt, width, codes on the shelf")
+                    .arg(text(belt), shown(line.extent), found->second.join(QStringLiteral(", ")));
+            lines.push_back(
+                (orders.size() > 1 ? text(order.code) + QLatin1Char(' ') + what : what).toStdString());
+        }
     return lines;
 }
 
-/// A ticket for the shelf has no order: nobody waits, and no line is to be named.
-store::Order noOrder(const store::Ticket& ticket) {
-    return {.id = store::OrderId{0},
-            .code = "",
-            .state = store::OrderState::Open,
-            .customer = std::nullopt,
-            .customerName = "",
-            .person = store::PersonId{0},
-            .made = ticket.made,
-            .due = std::nullopt,
-            .note = "",
-            .lines = {}};
+/// What is void is cut by nobody; of a ticket that is void as a whole it is shown what it was.
+std::vector<shop::BenchMounting> toBeCut(std::vector<shop::BenchMounting> mountings) {
+    const auto isVoid = [](const shop::BenchMounting& each) {
+        return each.mounting.state == store::MountingState::Void;
+    };
+    if (!std::all_of(mountings.begin(), mountings.end(), isVoid)) std::erase_if(mountings, isVoid);
+    return mountings;
+}
+
+/// Those whose belts the ticket cuts or fetches, the longest waiting first.
+std::vector<store::Order> ordersOf(const shop::Shop& shop, const store::Ticket& ticket,
+                                   const std::vector<shop::BenchMounting>& mountings) {
+    const store::Orders orders{shop.connection};
+    std::set<store::OrderId> ids;
+    for (const auto& mounting : mountings)
+        for (const auto& cut : mounting.mounting.cuts)
+            if (cut.line) ids.insert(orders.orderOf(*cut.line));
+    for (const auto& [piece, line] : ticket.taken)
+        ids.insert(orders.orderOf(line));
+    if (ids.empty() && ticket.order) ids.insert(*ticket.order);
+    std::vector<store::Order> all;
+    for (const store::OrderId id : ids)
+        all.push_back(orders.at(id));
+    return all;
+}
+
+/// Belts of the order lie with it, and all of them were ready on the shelf.
+bool allFromShelf(const shop::Shop& shop, const store::Order& order) {
+    std::int64_t belts = 0;
+    for (const store::OrderLine& line : order.lines) {
+        if (line.cut != line.quantity - line.cancelled) return false;
+        belts += line.cut;
+        for (const auto& recorded : store::Ledger{shop.connection}.ofLine(line.id))
+            if (recorded.movement.about().act == store::Act::Cut ||
+                recorded.movement.about().act == store::Act::Miscut)
+                return false;
+    }
+    return belts > 0;
 }
 
 } // namespace
@@ -63,15 +97,16 @@ store::Order noOrder(const store::Ticket& ticket) {
 TicketPaper PaperTray::ticketPaper(store::TicketId id) const {
     const shop::Shop& shop = session_.shop();
     const store::Ticket ticket = store::Tickets{shop.connection}.at(id);
-    const store::Order order =
-        ticket.order ? store::Orders{shop.connection}.at(*ticket.order) : noOrder(ticket);
-    return {ticket, order, shop::mountingsOf(shop, id), shelfLines(shop, ticket, order)};
+    const auto mountings = toBeCut(shop::mountingsOf(shop, id));
+    const std::vector<store::Order> orders = ordersOf(shop, ticket, mountings);
+    return {ticket, orders, mountings, shelfLines(shop, ticket, orders)};
 }
 
 OrderPaper PaperTray::orderPaper(store::OrderId id) const {
     OrderPaper paper{store::Orders{session_.shop().connection}.at(id), {}};
     for (const auto& line : paper.order.lines)
         paper.designations.push_back(store::Catalogue{session_.shop().connection}.at(line.belt).designation);
+    paper.allFromShelf = allFromShelf(session_.shop(), paper.order);
     if (paper.order.state == store::OrderState::Quoted)
         paper.deliveryDays = shop::deliveryDays(session_.shop(), paper.order);
     return paper;
@@ -163,13 +198,19 @@ QString PaperTray::placeLabels(const std::vector<store::Place>& places) const {
 
 QString PaperTray::beltLabels(const shop::BenchMounting& mounting) const {
     std::vector<Label> labels;
-    for (const auto& cut : mounting.mounting.cuts) {
-        if (!cut.line) continue;
-        const auto* allowed = mounting.toleranceOf(cut.extent);
-        const auto tolerance = allowed ? shown(*allowed).toStdString() : std::string{};
-        labels.push_back(
-            BeltLabel{mounting.order, belt::printed(mounting.belt.belt, cut.extent, session_.tables()),
-                      mounting.belt.designation, cut.extent, tolerance, mounting.order, mounting.customer});
+    const auto& cuts = mounting.mounting.cuts;
+    const auto whose = shop::whoseAre(session_.shop(), {mounting}).front();
+    for (std::size_t i = 0; i < cuts.size(); ++i) {
+        if (!cuts[i].line) continue;
+        const auto* allowed = mounting.toleranceOf(cuts[i].extent);
+        const BeltLabel label{whose.cuts[i].order,
+                              belt::printed(mounting.belt.belt, cuts[i].extent, session_.tables()),
+                              mounting.belt.designation,
+                              cuts[i].extent,
+                              allowed ? shown(*allowed).toStdString() : std::string{},
+                              whose.cuts[i].order,
+                              whose.cuts[i].customer};
+        labels.insert(labels.end(), static_cast<std::size_t>(cuts[i].count), label);
     }
     return keepLabels(QStringLiteral("belt-%1-%2").arg(text(mounting.ticket), text(mounting.piece.code)),
                       labels);

@@ -86,10 +86,15 @@ struct StopCell {
     QString each, display, whom;
 };
 
-QString whoFor(const store::TicketCut& cut, const store::Order& order) {
+/// Where the ticket is for several orders a line alone says nothing.
+QString whoFor(const store::TicketCut& cut, const std::vector<store::Order>& orders) {
     if (!cut.line) return PaperWords::tr("shelf");
-    for (const auto& line : order.lines)
-        if (line.id == *cut.line) return PaperWords::tr("line %1").arg(line.position);
+    for (const store::Order& order : orders)
+        for (const auto& line : order.lines) {
+            if (line.id != *cut.line) continue;
+            const QString position = PaperWords::tr("line %1").arg(line.position);
+            return orders.size() > 1 ? text(order.code) + QLatin1Char(' ') + position : position;
+        }
     return {};
 }
 
@@ -100,14 +105,14 @@ QString displayText(Extent cumulative, const belt::Profile* profile) {
     return PaperWords::tr("%1 = %2").arg(shownNumber(cumulative), shown(cumulative.shownWidth(pitch)));
 }
 
-std::vector<StopCell> stopCells(const shop::BenchMounting& mounting, const store::Order& order,
+std::vector<StopCell> stopCells(const shop::BenchMounting& mounting, const std::vector<store::Order>& orders,
                                 const belt::Profile* profile) {
     std::vector<StopCell> cells;
     std::size_t stop = 0;
     for (const auto& cut : mounting.mounting.cuts)
         for (std::int64_t i = 0; i < cut.count && stop < mounting.stops.size(); ++i, ++stop)
             cells.push_back({shownNumber(mounting.stops[stop]),
-                             displayText(mounting.cumulative[stop], profile), whoFor(cut, order)});
+                             displayText(mounting.cumulative[stop], profile), whoFor(cut, orders)});
     return cells;
 }
 
@@ -227,15 +232,15 @@ Block leftRow(const shop::BenchMounting& mounting) {
 
 } // namespace
 
-Block mountingBlock(const shop::BenchMounting& mounting, const store::Order& order, std::size_t number,
-                    std::size_t of, const store::ShopSettings& shop, const belt::Tables& tables,
-                    double width) {
+Block mountingBlock(const shop::BenchMounting& mounting, const std::vector<store::Order>& orders,
+                    std::size_t number, std::size_t of, const store::ShopSettings& shop,
+                    const belt::Tables& tables, double width) {
     const belt::Profile* profile = tables.profile(mounting.belt.belt.profile);
     std::vector<Block> rows{headRow(mounting, profile, countWords(mounting, number, of, shop))};
     addSetUp(rows, mounting, width);
     rows.push_back(bandRow(mounting));
     rows.push_back(toleranceRow(mounting, width));
-    addStops(rows, stopCells(mounting, order, profile), mounting.piece.extent.unit(), width);
+    addStops(rows, stopCells(mounting, orders, profile), mounting.piece.extent.unit(), width);
     rows.push_back(leftRow(mounting));
     return stacked(std::move(rows));
 }

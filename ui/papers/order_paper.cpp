@@ -186,10 +186,11 @@ Block wordsBlock(const QString& words, double width) {
             }};
 }
 
-QString closingWords(store::OrderState state) {
-    return state == store::OrderState::Quoted
-               ? PaperWords::tr("Belts are cut to width when ordered. Nothing is reserved by a quote.")
-               : PaperWords::tr("Belts are cut to width for this order.");
+QString closingWords(const OrderPaper& paper) {
+    if (paper.order.state == store::OrderState::Quoted)
+        return PaperWords::tr("Belts are cut to width when ordered. Nothing is reserved by a quote.");
+    return paper.allFromShelf ? PaperWords::tr("Ready belts from the shelf.")
+                              : PaperWords::tr("Belts are cut to width for this order.");
 }
 
 Block codeBlock(const std::string& code) {
@@ -211,7 +212,7 @@ int paintOrder(QPagedPaintDevice& device, const OrderPaper& paper, const store::
     }
     blocks.push_back(totalsBlock(paper, shop.prices, width));
     if (!paper.order.note.empty()) blocks.push_back(wordsBlock(text(paper.order.note), width));
-    blocks.push_back(wordsBlock(closingWords(paper.order.state), width));
+    blocks.push_back(wordsBlock(closingWords(paper), width));
     blocks.push_back(codeBlock(paper.order.code));
     const QString foot =
         QString{"%1 · %2 %3"}.arg(text(shop.name), titleOf(paper.order.state), text(paper.order.code));

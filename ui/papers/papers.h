@@ -21,9 +21,9 @@ namespace riband::ui {
 
 struct TicketPaper {
     store::Ticket ticket;
-    store::Order order;
+    std::vector<store::Order> orders; ///< all whose belts it cuts or fetches; none: for the shelf
     std::vector<shop::BenchMounting> mountings;
-    std::vector<std::string> fromShelf; ///< "PJ 1194, 6 ribs: 3 belts, codes ..."
+    std::vector<std::string> fromShelf; ///< "PJ 1194, 6 ribs: codes, each with its place"
 };
 int paintTicket(QPagedPaintDevice& device, const TicketPaper& paper, const store::ShopSettings& shop,
                 const belt::Tables& tables);
@@ -65,6 +65,7 @@ struct OrderPaper {
     store::Order order;
     std::vector<std::string> designations; ///< one a line
     std::vector<int> deliveryDays{};       ///< one a line of a quote, 0: it is here; else empty
+    bool allFromShelf = false;             ///< ready belts, nothing was cut for it
 };
 int paintOrder(QPagedPaintDevice& device, const OrderPaper& paper, const store::ShopSettings& shop);
 

@@ -12,16 +12,28 @@ namespace {
 
 QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
 
-QString whoLine(const store::Order& order) {
-    if (order.code.empty()) return PaperWords::tr("for the shelf");
-    QStringList parts{PaperWords::tr("order %1").arg(text(order.code))};
-    parts << (order.customerName.empty() ? PaperWords::tr("walk-in") : text(order.customerName));
-    return parts.join(" · ");
+QString customerOf(const store::Order& order) {
+    return order.customerName.empty() ? PaperWords::tr("walk-in") : text(order.customerName);
 }
+
+bool isJoint(const TicketPaper& paper) { return paper.orders.size() > 1; }
+
+QString whoLine(const std::vector<store::Order>& orders) {
+    if (orders.empty()) return PaperWords::tr("for the shelf");
+    if (orders.size() == 1)
+        return PaperWords::tr("order %1").arg(text(orders.front().code)) + QStringLiteral(" · ") +
+               customerOf(orders.front());
+    QStringList codes;
+    for (const store::Order& order : orders)
+        codes << text(order.code);
+    return PaperWords::tr("cut together for %1", "orders").arg(codes.join(QStringLiteral(", ")));
+}
+
+QString neededBy(const store::Order& order) { return PaperWords::tr("needed by %1").arg(shown(*order.due)); }
 
 QString whenLine(const TicketPaper& paper) {
     QStringList parts{PaperWords::tr("made %1").arg(shown(paper.ticket.made))};
-    if (paper.order.due) parts << PaperWords::tr("needed by %1").arg(shown(*paper.order.due));
+    if (paper.orders.size() == 1 && paper.orders.front().due) parts << neededBy(paper.orders.front());
     return parts.join(" · ");
 }
 
@@ -34,8 +46,8 @@ Block headBlock(const TicketPaper& paper) {
                 paintFitted(painter, left.adjusted(0, 16, 0, -44), Qt::AlignLeft | Qt::AlignVCenter,
                             text(paper.ticket.code));
                 painter.setFont(paperFont(15, QFont::DemiBold));
-                paintElided(painter, left.adjusted(0, 58, 0, -22), Qt::AlignLeft | Qt::AlignVCenter,
-                            whoLine(paper.order));
+                paintFitted(painter, left.adjusted(0, 58, 0, -22), Qt::AlignLeft | Qt::AlignVCenter,
+                            whoLine(paper.orders));
                 painter.setFont(paperFont(13));
                 paintFitted(painter, left.adjusted(0, 78, 0, -2), Qt::AlignLeft | Qt::AlignVCenter,
                             whenLine(paper));
@@ -71,15 +83,30 @@ QString remarkOn(const store::OrderLine& line, const belt::Tables& tables) {
                                    : PaperWords::tr("changed since it was ordered");
 }
 
-Block lineBlock(const store::OrderLine& line, const QString& belt, const QString& remark) {
+/// Belts of the line that are cut by this ticket.
+std::int64_t cutHere(const store::OrderLine& line, const TicketPaper& paper) {
+    std::int64_t belts = 0;
+    for (const auto& mounting : paper.mountings)
+        for (const auto& cut : mounting.mounting.cuts)
+            if (cut.line == line.id) belts += cut.count;
+    return belts;
+}
+
+/// "3 × H8M 1200, 30 mm"; where the rest of the line is cut elsewhere or was cut before, "2 of 3 × ...".
+QString whatOf(const store::OrderLine& line, std::int64_t belts, const QString& belt) {
+    const QString count = belts == wanted(line)
+                              ? QString::number(belts)
+                              : PaperWords::tr("%1 of %2", "belts").arg(belts).arg(wanted(line));
+    return PaperWords::tr("%1 × %2, %3").arg(count, belt, shown(line.extent));
+}
+
+Block lineBlock(int position, const QString& what, const QString& remark) {
     return {24, [=](QPainter& painter, const QRectF& area) {
                 painter.setFont(paperFont(12));
                 painter.setPen(Look::paper().ink2);
-                paintElided(painter, area, Qt::AlignLeft | Qt::AlignVCenter, QString::number(line.position));
+                paintElided(painter, area, Qt::AlignLeft | Qt::AlignVCenter, QString::number(position));
                 painter.setPen(Look::paper().ink);
                 painter.setFont(paperFont(15, QFont::DemiBold));
-                const QString what =
-                    PaperWords::tr("%1 × %2, %3").arg(wanted(line)).arg(belt, shown(line.extent));
                 paintFitted(painter, area.adjusted(28, 0, -230, 0), Qt::AlignLeft | Qt::AlignVCenter, what);
                 painter.setFont(paperFont(12));
                 painter.setPen(Look::paper().ink2);
@@ -112,6 +139,25 @@ Block noteBlock(const QString& note, double width) {
             }};
 }
 
+QString orderHeading(const store::Order& order) {
+    const QString who =
+        PaperWords::tr("order %1").arg(text(order.code)) + QStringLiteral(" · ") + customerOf(order);
+    return order.due ? who + QStringLiteral(" · ") + neededBy(order) : who;
+}
+
+/// The lines of the order that are cut here, and what it says besides; its heading where there are others.
+void addOrder(std::vector<Block>& blocks, const store::Order& order, const TicketPaper& paper,
+              const belt::Tables& tables, double width) {
+    if (isJoint(paper)) blocks.push_back(headingBlock(orderHeading(order)));
+    for (const auto& line : order.lines) {
+        const std::int64_t belts = cutHere(line, paper);
+        if (wanted(line) > 0 && belts > 0)
+            blocks.push_back(
+                lineBlock(line.position, whatOf(line, belts, beltOf(line, paper)), remarkOn(line, tables)));
+    }
+    if (!order.note.empty()) blocks.push_back(noteBlock(text(order.note), width));
+}
+
 QStringList cuttersOf(const TicketPaper& paper) {
     QStringList names;
     for (const auto& mounting : paper.mountings)
@@ -132,16 +178,15 @@ int paintTicket(QPagedPaintDevice& device, const TicketPaper& paper, const store
                 const belt::Tables& tables) {
     const double width = leafWidth(device);
     std::vector<Block> blocks{headBlock(paper)};
-    for (const auto& line : paper.order.lines)
-        if (wanted(line) > 0) blocks.push_back(lineBlock(line, beltOf(line, paper), remarkOn(line, tables)));
-    if (!paper.order.note.empty()) blocks.push_back(noteBlock(text(paper.order.note), width));
+    for (const store::Order& order : paper.orders)
+        addOrder(blocks, order, paper, tables, width);
     if (!paper.fromShelf.empty())
         blocks.push_back(headingBlock(PaperWords::tr("From the shelf, no cutting")));
     for (const auto& taken : paper.fromShelf)
         blocks.push_back(tickBlock(text(taken)));
     if (!paper.mountings.empty()) blocks.push_back(cautionsBlock(width));
     for (std::size_t i = 0; i < paper.mountings.size(); ++i)
-        blocks.push_back(mountingBlock(paper.mountings[i], paper.order, i + 1, paper.mountings.size(), shop,
+        blocks.push_back(mountingBlock(paper.mountings[i], paper.orders, i + 1, paper.mountings.size(), shop,
                                        tables, width));
     return paintLeaves(device, blocks, footOf(paper, shop));
 }

@@ -267,6 +267,7 @@ void Window::connectAll() {
     scanner_ = new Scanner{[this](const QString& code) { return openScanned(session_, code); },
                            [] { return QDateTime::currentMSecsSinceEpoch(); }, this};
     scanner_->leaveAlone(&counter_->line());
+    scanner_->leaveAlone(&bench_->codeField());
     scanner_->leaveAlone(&tally_->line());
     qApp->installEventFilter(this);
     qApp->installEventFilter(scanner_); // the last one installed sees the keys first

@@ -153,7 +153,7 @@ TEST_CASE("A dead end is finished in the same mounting: on the ticket, booked, a
     SECTION("cut as suggested") {
         const CutDone done = recordCut(shop.shop, {mounting.id});
         CHECK(done.shelf.size() == 1);
-        CHECK(done.orderReady);
+        CHECK(done.allReady());
         CHECK(shop.at(piece).gone());
         CHECK(shop.widthOn(store::Account::Ready) == 20'000);
         undoCut(shop.shop, mounting.id);

@@ -164,7 +164,7 @@ TEST_CASE("A remnant becomes ready belts by a ticket for the shelf, and is itsel
     SECTION("cut: the belts lie on the shelf, 17.5 mm of the remnant are left; undone: nothing was cut") {
         const std::int64_t width = shop.widthOn(store::Account::Rack);
         const CutDone done = recordCut(shop.shop, {mounting});
-        CHECK_FALSE(done.orderReady);
+        CHECK_FALSE(done.allReady());
         REQUIRE(done.shelf.size() == 2);
         CHECK(shop.at(done.shelf.front()).extent == mm(20));
         CHECK(shop.widthOn(store::Account::Ready) == 40'000);

@@ -6,6 +6,7 @@
 #include "core/shop/shelf_fill.h"
 #include "core/shop/suggest_together.h"
 #include "core/shop/weigh.h"
+#include "core/shop/whose.h"
 #include "tests/core/shop/shop_fixture.h"
 
 #include <set>
@@ -51,6 +52,53 @@ TEST_CASE("Of an order with two belts only the one that is cut together is plann
     CHECK(shop.at(*second.ticket).state == store::TicketState::Void);
     CHECK(missing(shop.shop).empty());
     CHECK(shop.disagreements().empty());
+}
+
+TEST_CASE("What is cut together names each belt's order, and what each order still misses", "[batch]") {
+    TestShop shop;
+    shop.piece(shop.h8m1200, mm(400));
+    shop.piece(shop.t5x500, mm(300));
+    const auto named = [&](const std::string& who, std::vector<DraftLine> lines, std::optional<Moment> due) {
+        return order(shop.shop,
+                     {.lines = std::move(lines), .customer = who, .phone = "", .due = due, .note = ""});
+    };
+    const Moment noon = *readMoment("2026-03-02T12:00:00.000Z");
+    const Ordered mill = named("Mill", {TestShop::line(shop.h8m1200, mm(30), 2)}, std::nullopt);
+    const Ordered dairy = named(
+        "Dairy", {TestShop::line(shop.t5x500, mm(16), 3), TestShop::line(shop.h8m1200, mm(50), 1)}, noon);
+    const auto all = batches(shop.shop);
+    REQUIRE(all.size() == 1);
+    const Ordered done = together(shop.shop, all[0].orders, all[0].outlook.belt.id);
+    const BenchMounting row = mountingsOf(shop.shop, *done.ticket).front();
+    const MountingFor whose = whoseAre(shop.shop, {row}).front();
+    CHECK(whose.isJoint());
+    CHECK(whose.due == noon);
+    REQUIRE(whose.cuts.size() == row.mounting.cuts.size());
+    for (std::size_t i = 0; i < whose.cuts.size(); ++i) {
+        const bool wide = row.mounting.cuts[i].extent == mm(50);
+        CHECK(whose.cuts[i].order == shop.at(wide ? dairy.order : mill.order).code);
+        CHECK(whose.cuts[i].customer == (wide ? "Dairy" : "Mill"));
+        CHECK(whose.cuts[i].line == (wide ? 2 : 1));
+    }
+    const CutDone cut = recordCut(shop.shop, {row.mounting.id});
+    REQUIRE(cut.orders.size() == 2);
+    CHECK(cut.orders[0].order == mill.order);
+    CHECK(cut.orders[0].missing == 0);
+    CHECK(cut.orders[1].order == dairy.order);
+    CHECK(cut.orders[1].missing == 3);
+    CHECK_FALSE(cut.allReady());
+}
+
+TEST_CASE("A mounting says which other tickets wait for width of its piece", "[batch]") {
+    TestShop shop;
+    shop.piece(shop.h8m1200, mm(400));
+    const Ordered first = shop.order(shop.h8m1200, mm(30), 1);
+    CHECK(whoseAre(shop.shop, bench(shop.shop)).front().others.empty());
+    const Ordered second = shop.order(shop.h8m1200, mm(50), 1);
+    const auto whose = whoseAre(shop.shop, bench(shop.shop));
+    REQUIRE(whose.size() == 2);
+    CHECK(whose[0].others == shop.at(*second.ticket).code);
+    CHECK(whose[1].others == shop.at(*first.ticket).code);
 }
 
 TEST_CASE("What saves no mounting is not offered", "[batch]") {

@@ -33,6 +33,27 @@ TEST_CASE("Changed mind before the cut: two instead of three, and 25 instead of 
     CHECK(t.shop.disagreements().empty());
 }
 
+TEST_CASE("A change of what is cut together opens no sleeve that nobody was to cut", "[change]") {
+    TestShop shop;
+    const store::PieceId begun = shop.remnant(shop.h8m1200, mm(141));
+    const Ordered first = shop.order(shop.h8m1200, mm(30), 3);
+    const Ordered other = shop.order(shop.h8m1200, mm(20), 1);
+    const store::PieceId whole = shop.piece(shop.h8m1200, mm(470));
+    const Ordered joint = together(shop.shop, {first.order, other.order});
+    REQUIRE(shop.mountingOf(joint).piece == begun);
+    const store::LineId line = shop.lineOf(first.order).id;
+    // 2.5 + 2 x 54 + 20 leave 10.5 of it, a dead end: by its worth alone the sleeve were the better piece.
+    const ChangePlan plan = planChange(shop.shop, line, mm(54), 2);
+    CHECK(plan.opened.empty());
+    const Ordered changed = change(shop.shop, line, mm(54), 2);
+    CHECK(shop.mountingOf(changed).piece == begun);
+    CHECK(shop.at(whole).reserved.isNone());
+    SECTION("where what is begun does not give it, the sleeve is opened") {
+        CHECK(planChange(shop.shop, line, mm(60), 3).opened.size() == 1);
+    }
+    CHECK(shop.disagreements().empty());
+}
+
 TEST_CASE("Changed mind after a part was cut: what was cut stays if the width is the same", "[change]") {
     TwoLines t;
     recordMiscut(t.shop.shop, {t.shop.mountingOf(t.ordered).id, {1, 0}, mm(29), um(338'500), ""});

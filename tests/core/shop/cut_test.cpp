@@ -33,7 +33,7 @@ TEST_CASE("A cut books trim, belts and rest; the cost goes with the width", "[cu
     CHECK(t.shop.widthOn(Account::Sold) == 90'000);
     CHECK(t.shop.widthOn(Account::Trim) == 2'500);
     CHECK(done.difference == 0);
-    CHECK(done.orderReady);
+    CHECK(done.allReady());
     // 80.00 / 400 mm is 0.20 a millimetre.
     t.checkCosts(6150, 1800, 50, 0);
     CHECK(t.shop.lineOf(t.ordered.order).cut == 3);

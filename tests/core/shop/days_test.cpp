@@ -38,7 +38,7 @@ TEST_CASE("The plain one: three of 30, from the piece that leaves nothing dead, 
 
     const Ordered ordered = shop.order(shop.h8m1200, mm(30), 3);
     const CutDone done = recordCut(shop.shop, {shop.mountingOf(ordered).id}); // the 20 stand on the ticket
-    CHECK(done.orderReady);
+    CHECK(done.allReady());
     CHECK(done.shelf.size() == 1);
     handOver(shop.shop, ordered.order);
     // 120 = 2.5 trim + 90 sold + 20 on the shelf + 5 end + 2.5 stub
@@ -151,7 +151,7 @@ TEST_CASE("Interrupted: one is parked, another served, the first goes on", "[day
     handOver(shop.shop, counter.order);
     const Ordered ordered = order(shop.shop, resume(shop.shop, parked), parked);
     CHECK(shop.at(ordered.order).customerName == "Packaging plant");
-    CHECK(shop.cutAll(ordered).orderReady);
+    CHECK(shop.cutAll(ordered).allReady());
     CHECK(shop.disagreements().empty());
 }
 

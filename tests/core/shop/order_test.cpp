@@ -56,7 +56,7 @@ TEST_CASE("A narrow belt promised first keeps what must stay on the shaft for it
         const Ordered wide = shop.order(shop.h8m1200, mm(20), 1);
         shop.cutAll(wide);
         CHECK(shop.mountingOf(narrow).state == store::MountingState::Planned);
-        CHECK(shop.cutAll(narrow).orderReady);
+        CHECK(shop.cutAll(narrow).allReady());
     }
     SECTION("half a millimetre wider, and only 8.5 would be left: refused") {
         checkRefused(shop, Why::WidthTaken, [&] { shop.order(shop.h8m1200, um(20'500), 1); });
@@ -134,7 +134,7 @@ TEST_CASE("Ready belts are taken first and booked at once", "[order]") {
         CHECK(ticket.taken.front().first == belt);
         CHECK(shop.lineOf(ordered.order).cut == 1);
         CHECK(shop.at(ordered.order).state == OrderState::Open);
-        CHECK(shop.cutAll(ordered).orderReady);
+        CHECK(shop.cutAll(ordered).allReady());
     }
     SECTION("a ready belt of another width is no help") {
         const Ordered ordered = shop.order(shop.h8m1200, mm(20), 1);

@@ -37,7 +37,7 @@ TEST_CASE("A cut that was entered wrongly is taken back and entered anew", "[und
     CHECK(t.shop.at(t.sleeve).reserved == um(92'500));
     CHECK(t.shop.disagreements().empty());
     checkRefused(t.shop, Why::NothingToCut, t.undo());
-    CHECK(recordCut(t.shop.shop, {t.mounting}).orderReady);
+    CHECK(recordCut(t.shop.shop, {t.mounting}).allReady());
     CHECK(t.shop.disagreements().empty());
 }
 

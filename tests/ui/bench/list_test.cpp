@@ -6,8 +6,10 @@
 #include "ui/bench/orders_model.h"
 #include "ui/bench/stops_model.h"
 #include "ui/words/cutting_steps.h"
+#include "ui/words/words.h"
 
 #include <QAbstractItemModelTester>
+#include <QDateTime>
 #include <QListView>
 #include <QSpinBox>
 
@@ -109,20 +111,21 @@ TEST_CASE("The Bench's models keep the rules of models", "[bench]") {
     orderThreeAndGoToTheBench(desk);
     const auto mountings = shop::bench(shop.session().shop());
     REQUIRE(mountings.size() == 1);
+    const auto whose = shop::whoseAre(shop.session().shop(), mountings);
 
     SECTION("the waiting mountings") {
         BenchModel model;
         QAbstractItemModelTester tester{&model, Strict};
-        model.setMountings(mountings, false);
+        model.setMountings(mountings, whose, false, shop.session().today());
         CHECK(model.rowOf(mountings.front().mounting.id) == 0);
         CHECK(model.index(0, 0).data(BenchModel::CutsRole).toString() == QString::fromUtf8("3 × 30 mm"));
-        model.setMountings({}, false);
+        model.setMountings({}, {}, false, shop.session().today());
         CHECK(model.rowCount() == 0);
     }
     SECTION("the stops: 30, 60, 90 from the trimmed edge") {
         StopsModel model;
         QAbstractItemModelTester tester{&model, Strict};
-        model.setMounting(mountings.front());
+        model.setMounting(mountings.front(), whose.front());
         REQUIRE(model.rowCount() == 3);
         CHECK(model.index(2, StopsModel::EachColumn).data().toString() == "30");
         CHECK(model.index(2, StopsModel::CumulativeColumn).data().toString() == "90");
@@ -142,6 +145,43 @@ TEST_CASE("The Bench's models keep the rules of models", "[bench]") {
         orders.setOrders({});
         CHECK(orders.rowCount() == 0);
     }
+}
+
+TEST_CASE("When an order is wanted stands on its card, and what is wanted soonest comes first", "[bench]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    const auto order = [&](std::optional<Moment> due) {
+        shop::order(shop.session().shop(),
+                    {.lines = {{shop.belt("T10 1250"), mm(25), 1, "", std::nullopt, {}}},
+                     .customer = "",
+                     .phone = "",
+                     .due = due,
+                     .note = ""});
+    };
+    const auto at = [](const char* time) {
+        return Moment{std::chrono::milliseconds{
+            QDateTime::fromString(QString::fromLatin1(time), Qt::ISODate).toMSecsSinceEpoch()}};
+    };
+    order(std::nullopt);
+    order(at("2026-03-03T17:00:00"));
+    order(at("2026-03-02T16:00:00"));
+    shop.session().touch();
+    desk.press(Qt::Key_2, Qt::ControlModifier);
+    const auto* model = desk.window().bench().findChild<BenchModel*>();
+    QStringList due;
+    for (int row = 0; row < model->rowCount(); ++row)
+        due << model->index(row, 0).data(BenchModel::DueRole).toString();
+    due.sort();
+    CHECK(due == QStringList{"", "by 16:00", "by 2026-03-03"});
+    QStringList listed;
+    desk.answering([&](QDialog& dialog) {
+        const auto* orders = dialog.findChild<OrdersModel*>();
+        for (int row = 0; row < orders->rowCount(); ++row)
+            listed << orders->index(row, OrdersModel::DueColumn).data().toString();
+        dialog.reject();
+    });
+    desk.press(Qt::Key_F5);
+    CHECK(listed == QStringList{shown(at("2026-03-02T16:00:00")), shown(at("2026-03-03T17:00:00")), ""});
 }
 
 TEST_CASE("The steps name the piece, the shaft with its distance, and the trim", "[bench]") {

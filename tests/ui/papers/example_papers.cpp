@@ -159,13 +159,13 @@ shop::BenchMounting mounting(const std::string& designation, Extent whole, Exten
 
 TicketPaper ticket(const std::vector<shop::BenchMounting>& mountings) {
     TicketPaper paper{{store::TicketId{1}, "T2B-6", store::OrderId{1}, store::TicketState::Open, now, {}, {}},
-                      emptyOrder(),
+                      {emptyOrder()},
                       mountings,
                       {}};
     int position = 1;
     for (const auto& each : mountings) {
         const auto& cut = each.mounting.cuts.front();
-        paper.order.lines.push_back(line(position++, cut.extent, cut.count));
+        paper.orders.front().lines.push_back(line(position++, cut.extent, cut.count));
     }
     return paper;
 }

@@ -32,6 +32,16 @@ TEST_CASE("The customer sees how each price is made up, the tax and the total", 
     CHECK(says(words, "Mill Lane 4"));
 }
 
+TEST_CASE("The order's paper says that belts are cut for it, unless all came ready from the shelf",
+          "[order]") {
+    OrderPaper paper = example::order(1);
+    CHECK(says(example::words(pdfOfOrder(paper)), "cut to width for this order"));
+    paper.allFromShelf = true;
+    const QString words = example::words(pdfOfOrder(paper));
+    CHECK_FALSE(says(words, "cut to width"));
+    CHECK(says(words, "Ready belts from the shelf"));
+}
+
 TEST_CASE("Where prices include the tax, the total comes first and the tax is said to be in it", "[order]") {
     auto shop = example::shop();
     shop.prices.pricesIncludeTax = true;

@@ -35,7 +35,7 @@ TEST_CASE("Every paper is painted to be looked at", "[.gallery]") {
         {example::mounting("H8M 1200", Width::micrometres(128'500), Width::millimetres(30), 3, 1),
          example::mounting("XL 414", Width::millimetres(480), Width::micrometres(9525), 40, 2), third});
     paper.fromShelf = {"H8M 1200, 30 mm: 2 belts, 7K2-M 7K4-2"};
-    paper.order.note = "Bitte bis 16 Uhr, der Fahrer wartet. Größe vor dem Schneiden prüfen.";
+    paper.orders.front().note = "Bitte bis 16 Uhr, der Fahrer wartet. Größe vor dem Schneiden prüfen.";
     keep("ticket",
          pdfOf(ticketSize(shop),
                [&](QPagedPaintDevice& device) { paintTicket(device, paper, shop, example::tables()); }),

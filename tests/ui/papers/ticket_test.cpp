@@ -176,11 +176,52 @@ TEST_CASE("A changed line prints no words that hold no more, and a line that is 
           "[ticket]") {
     auto paper = example::ticket({threeThirties()});
     CHECK(print(paper).words.contains("said: 3 x h8m 1200 30"));
-    paper.order.lines.front().quantity = 2;
+    paper.orders.front().lines.front().quantity = 2;
     CHECK_FALSE(print(paper).words.contains("said:"));
     CHECK(print(paper).words.contains("changed since it was ordered"));
-    paper.order.lines.front().cancelled = 2;
+    paper.orders.front().lines.front().cancelled = 2;
     CHECK_FALSE(print(paper).words.contains("changed since"));
+}
+
+TEST_CASE("A ticket for several orders names each with its customer, and of each what is cut here",
+          "[ticket]") {
+    auto mounting = threeThirties();
+    auto paper = example::ticket({mounting});
+    store::Order other = paper.orders.front();
+    other.id = store::OrderId{2};
+    other.code = "N2D-Z";
+    other.customerName = "Aldermoor Dairy";
+    for (const int position : {7, 8}) { // only the first of them is cut here
+        other.lines.front().id = store::LineId{position};
+        other.lines.front().position = position;
+        other.lines.resize(1);
+        other.lines.push_back(other.lines.front());
+    }
+    other.lines.front().id = store::LineId{7};
+    other.lines.front().position = 7;
+    other.lines.front().said.clear();
+    other.lines.back().extent = Width::millimetres(77);
+    auto& shown = paper.mountings.front();
+    shown.mounting.cuts.push_back({store::LineId{7}, Width::millimetres(30), 2});
+    for (const std::int64_t stop : {120, 150}) {
+        shown.stops.push_back(Width::millimetres(30));
+        shown.cumulative.push_back(Width::millimetres(stop));
+    }
+    paper.orders.push_back(other);
+    const QString words = print(paper).words;
+    checkSays(words, {"cut together for N2B-4, N2D-Z", "Zakłady Łożysk Gniezno", "Aldermoor Dairy",
+                      "N2B-4 line 1", "N2D-Z line 7", "3 × H8M 1200, 30 mm", "2 of 3 × "});
+    CHECK_FALSE(words.contains("77 mm"));
+}
+
+TEST_CASE("A line that another ticket cuts is not on this one", "[ticket]") {
+    auto paper = example::ticket({threeThirties(1), example::mounting("T5 500", Width::millimetres(470),
+                                                                      Width::millimetres(16), 2, 2)});
+    CHECK(print(paper).words.contains("16 mm"));
+    paper.mountings.pop_back();
+    const QString words = print(paper).words;
+    CHECK_FALSE(words.contains("16 mm"));
+    CHECK(words.contains("3 × H8M 1200"));
 }
 
 TEST_CASE("Long names and notes stay on the paper, A4 and Letter", "[ticket]") {
@@ -188,9 +229,9 @@ TEST_CASE("Long names and notes stay on the paper, A4 and Letter", "[ticket]") {
     mounting.belt.designation = "H8M 1200 " + std::string(90, 'W');
     mounting.piece.place = "Regal 14, Fach 3b, ganz oben links hinter den Scheiben";
     auto paper = example::ticket({mounting});
-    paper.order.customerName = std::string(180, 'M');
-    paper.order.note = std::string(400, 'X');
-    paper.order.lines.front().said = std::string(199, 'h');
+    paper.orders.front().customerName = std::string(180, 'M');
+    paper.orders.front().note = std::string(400, 'X');
+    paper.orders.front().lines.front().said = std::string(199, 'h');
     paper.fromShelf = {std::string(300, 'S')};
     for (const char* size : {"A4", "Letter"}) {
         auto shop = example::shop();
