@@ -2,8 +2,8 @@
 
 #include "app/json.h"
 #include "app/plan_files.h"
-#include "core/measure/code.h"
 #include "core/shop/counting/batch.h"
+#include "core/shop/queries.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -26,8 +26,7 @@ std::optional<store::Method> methodOf(TableFile& file, const CsvTable::Row& row)
 }
 
 std::optional<store::StockPiece> pieceOf(TableFile& file, const CsvTable::Row& row, const shop::Shop& shop) {
-    const auto code = Code::read(file.field(row, "piece"));
-    auto piece = code ? store::Pieces{shop.connection}.byCode(code->text()) : std::nullopt;
+    auto piece = shop::scan(shop, file.field(row, "piece")).piece;
     if (!piece) file.fault(row, "piece", Words::tr("No piece of this shop has that code."));
     return piece;
 }
@@ -39,15 +38,21 @@ std::optional<shop::CollectedScan> scanOf(TableFile& file, const CsvTable::Row& 
     if (scan.place.empty()) file.fault(row, "place", Words::tr("Name the place."));
     const auto method = methodOf(file, row);
     std::optional<belt::Belt> belt;
+    bool outOfBook = false;
     if (file.field(row, "piece").empty()) {
         belt = scan.belt = beltOf(file, row, *shop.tables);
     } else if (const auto piece = pieceOf(file, row, shop)) {
         scan.piece = piece->id;
+        outOfBook = piece->gone();
         belt = store::Catalogue{shop.connection}.at(piece->belt).belt;
     }
     if (!belt) return std::nullopt;
     const bool seenOnly =
         scan.piece && file.field(row, "width_mm").empty() && file.field(row, "ribs").empty();
+    if (seenOnly && outOfBook) {
+        file.fault(row, "piece", Words::tr("The book has nothing of it any more. Measure it."));
+        return std::nullopt;
+    }
     if (!seenOnly) {
         scan.measured = pieceExtentOf(file, row, *belt, *shop.tables);
         if (!scan.measured) return std::nullopt;

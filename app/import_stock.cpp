@@ -16,7 +16,7 @@ QJsonObject importStock(const shop::Shop& shop, const QString& csv, const SheetH
         shop, csv, hints,
         told ? std::vector<SheetField>{}
              : std::vector{SheetField::Belt, SheetField::Kind, SheetField::Width, SheetField::Ribs});
-    const auto made = shop::receive(shop, sheet.deliveries());
+    const auto made = shop::takeOver(shop, sheet.deliveries());
     std::map<store::PieceId, std::string> codes; // read at once, not piece by piece
     for (store::StockPiece& piece : store::Pieces{shop.connection}.all())
         codes.emplace(piece.id, std::move(piece.code));

@@ -2,8 +2,8 @@
 #include "app/open_shop.h"
 #include "app/options.h"
 #include "app/table_file.h"
-#include "core/measure/code.h"
 #include "core/shop/limits.h"
+#include "core/shop/queries.h"
 #include "core/shop/stock.h"
 #include "ui/words/entry_words.h"
 #include "ui/words/tr.h"
@@ -29,8 +29,7 @@ Usage usage() {
 
 std::optional<shop::Step> stepOf(TableFile& file, const CsvTable::Row& row, const shop::Shop& shop) {
     const std::string said = file.field(row, "piece");
-    const auto code = Code::read(said);
-    const auto piece = code ? store::Pieces{shop.connection}.byCode(code->text()) : std::nullopt;
+    const auto piece = shop::scan(shop, said).piece;
     if (!piece)
         file.fault(row, "piece",
                    Words::tr("No piece has the code “%1”. Check the label.").arg(ui::text(said)));

@@ -76,15 +76,18 @@ private:
 
     void receive(const Event& event) {
         const belt::Belt belt = beltNamed(event.text);
-        shop::receive(as(event), {{.belt = belt,
-                                   .sleeves = static_cast<int>(event.count),
-                                   .extent = extentOf(event.amount, belt),
-                                   .costEach = readMoney(event.cost, currency_).value(),
-                                   .batch = event.note,
-                                   .made = event.made,
-                                   .place = event.place,
-                                   .kind = event.act == "found" ? cutting::PieceKind::Remnant
-                                                                : cutting::PieceKind::Sleeve}});
+        const bool found = event.act == "found"; // it was there before there was a book
+        const auto book = found ? shop::takeOver : shop::receive;
+        book(as(event),
+             {{.belt = belt,
+               .sleeves = static_cast<int>(event.count),
+               .extent = extentOf(event.amount, belt),
+               .costEach = readMoney(event.cost, currency_).value(),
+               .batch = event.note,
+               .made = event.made,
+               .place = event.place,
+               .kind = found ? cutting::PieceKind::Remnant : cutting::PieceKind::Sleeve}},
+             nullptr);
     }
 
     /// As a maker numbers what he vulcanises on a day.

@@ -224,7 +224,8 @@ Read<Extent> readExtent(std::string_view text, Unit unit) {
 
 Read<Money> readMoney(std::string_view text, const Currency& currency) {
     const auto units = readScaled(text, powerOfTen(currency.decimals()), "", 1'000'000'000'000);
-    if (!units) return units.reason();
+    if (!units) // an amount has no unit that could be another one
+        return units.reason() == TextFault::UnknownUnit ? TextFault::NotANumber : units.reason();
     return Money::minor(*units);
 }
 

@@ -15,10 +15,6 @@ using store::Account;
 using store::Act;
 using Why = Refusal::Why;
 
-Account sourceOf(cutting::PieceKind kind) {
-    return kind == cutting::PieceKind::Sleeve ? Account::Bought : Account::Found;
-}
-
 Account homeOf(cutting::PieceKind kind) {
     return kind == cutting::PieceKind::Ready ? Account::Ready : Account::Rack;
 }
@@ -30,7 +26,7 @@ store::NewPiece pieceOf(const Delivery& delivery, store::BeltId belt, Date today
             .place = delivery.place,
             .received = today,
             .made = delivery.made,
-            .batch = delivery.batch};
+            .batch = inOneLine(delivery.batch)};
 }
 
 void rememberCost(const Shop& shop, store::StockedBelt& belt, const Delivery& delivery) {
@@ -70,7 +66,7 @@ void demandDelivery(const Shop& shop, const Delivery& delivery, Unit unit) {
     if (delivery.made && *delivery.made > lastMade(shop)) refuse(Why::BadQuantity, printDate(*delivery.made));
 }
 
-void bookDelivery(const Shop& shop, store::StockedBelt& belt, const Delivery& delivery,
+void bookDelivery(const Shop& shop, store::Account source, store::StockedBelt& belt, const Delivery& delivery,
                   const std::vector<Money>& freight, std::vector<store::PieceId>& made) {
     demandDelivery(shop, delivery, belt.unit);
     const Moment now = shop.now();
@@ -81,7 +77,7 @@ void bookDelivery(const Shop& shop, store::StockedBelt& belt, const Delivery& de
             store::Pieces{shop.connection}.add(pieceOf(delivery, belt.id, dayOf(now)));
         const Money cost =
             freight.empty() ? delivery.costEach : delivery.costEach + freight[static_cast<std::size_t>(i)];
-        postings.push_back({sourceOf(delivery.kind), piece, {}, -width, -cost, {}});
+        postings.push_back({source, piece, {}, -width, -cost, {}});
         postings.push_back({homeOf(delivery.kind), piece, {}, width, cost, {}});
         made.push_back(piece);
     }

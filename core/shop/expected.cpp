@@ -3,6 +3,7 @@
 #include "core/shop/delivery.h"
 #include "core/shop/demand.h"
 #include "core/shop/kept.h"
+#include "core/shop/limits.h"
 
 #include <algorithm>
 
@@ -27,8 +28,12 @@ store::ExpectedLine lineOf(const Shop& shop, const ExpectedGoods& goods, int pos
 
 store::ExpectedDelivery deliveryOf(const Shop& shop, const Expectation& expectation) {
     if (expectation.lines.empty()) refuse(Why::BadQuantity, "0");
-    store::ExpectedDelivery delivery{
-        store::ExpectedId{0}, expectation.supplier, expectation.reference, expectation.due, false, {}};
+    store::ExpectedDelivery delivery{store::ExpectedId{0},
+                                     inOneLine(expectation.supplier),
+                                     inOneLine(expectation.reference),
+                                     expectation.due,
+                                     false,
+                                     {}};
     for (const ExpectedGoods& goods : expectation.lines)
         delivery.lines.push_back(lineOf(shop, goods, static_cast<int>(delivery.lines.size()) + 1));
     return delivery;

@@ -1,6 +1,5 @@
 #include "core/shop/limits.h"
 
-#include "core/measure/code.h"
 #include "core/shop/demand.h"
 #include "core/shop/queries.h"
 
@@ -10,6 +9,8 @@ namespace riband::shop {
 
 namespace {
 constexpr std::ptrdiff_t longestPlace = 60;
+
+bool isControl(unsigned char c) { return c < 0x20 || c == 0x7f; }
 } // namespace
 
 bool hasAmounts(const Shop& shop) {
@@ -26,11 +27,22 @@ bool hasAmounts(const Shop& shop) {
 }
 
 bool canBePlace(const Shop& shop, const std::string& place) {
-    const auto isControl = [](unsigned char c) { return c < 0x20 || c == 0x7f; };
     const auto begins = [](unsigned char c) { return (c & 0xc0) != 0x80; }; // a character of UTF-8
     return std::none_of(place.begin(), place.end(), isControl) &&
-           std::count_if(place.begin(), place.end(), begins) <= longestPlace &&
-           !(Code::read(place) && scan(shop, place).any());
+           std::count_if(place.begin(), place.end(), begins) <= longestPlace && !scan(shop, place).any();
+}
+
+std::string inOneLine(const std::string& said) {
+    std::string line;
+    for (const char c : said) {
+        const bool blank = c == ' ' || isControl(static_cast<unsigned char>(c));
+        if (!blank)
+            line += c;
+        else if (!line.empty() && line.back() != ' ')
+            line += ' ';
+    }
+    if (!line.empty() && line.back() == ' ') line.pop_back();
+    return line;
 }
 
 void demandPlace(const Shop& shop, const std::string& place) {

@@ -22,6 +22,9 @@ bool hasAmounts(const Shop& shop);
 /// A place has a name of at most 60 characters in one line that is no code of a piece, ticket or order of
 /// this shop; or none.
 bool canBePlace(const Shop& shop, const std::string& place);
+/// What is written by hand into a batch, a supplier or the number of a note, in one line: every line break
+/// and control character is a space, and none stands at an end.
+std::string inOneLine(const std::string& said);
 /// Refuses CodeTaken for what can't be one.
 void demandPlace(const Shop& shop, const std::string& place);
 

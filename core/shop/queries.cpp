@@ -3,6 +3,8 @@
 #include "core/measure/code.h"
 #include "core/shop/standing.h"
 
+#include <algorithm>
+
 namespace riband::shop {
 
 namespace {
@@ -12,6 +14,17 @@ void addMissing(const store::Order& order, const Promises& promises, std::vector
     for (const store::OrderLine& line : order.lines)
         if (const auto found = belts.find(line.id); found != belts.end())
             rows.push_back({order.id, order.code, line, found->second});
+}
+
+/// Also without its dash, as a label is read out loud, unless a place is called so.
+std::optional<Code> codeIn(const Shop& shop, const std::string& said) {
+    if (const auto code = Code::read(said)) return code;
+    const std::size_t last = said.find_last_not_of(' ');
+    if (last == std::string::npos || said.find('-') != std::string::npos) return std::nullopt;
+    const auto code = Code::read(said.substr(0, last) + '-' + said[last]);
+    if (!code) return std::nullopt;
+    const std::vector<std::string> places = store::Pieces{shop.connection}.places();
+    return std::find(places.begin(), places.end(), said) == places.end() ? code : std::nullopt;
 }
 
 } // namespace
@@ -29,7 +42,7 @@ std::vector<RackRow> rack(const Shop& shop) {
 }
 
 Scanned scan(const Shop& shop, const std::string& text) {
-    const std::optional<Code> code = Code::read(text);
+    const std::optional<Code> code = codeIn(shop, text);
     if (!code) return {};
     Scanned scanned;
     switch (code->kind()) {

@@ -3,6 +3,7 @@
 #include "core/shop/delivery.h"
 #include "core/shop/demand.h"
 #include "core/shop/kept.h"
+#include "core/shop/limits.h"
 #include "core/shop/spread.h"
 
 #include <algorithm>
@@ -33,6 +34,23 @@ void demandGoods(const Shop& shop, const GoodsIn& goods) {
     if (expected.closed) refuse(Why::AlreadyDone, expected.reference);
 }
 
+std::vector<store::PieceId> bookAll(const Shop& shop, store::Account source,
+                                    const std::vector<Delivery>& deliveries, const GoOn& goOn) {
+    store::Transaction transaction{shop.connection};
+    std::vector<store::PieceId> made;
+    KeptBelts belts{shop};
+    constexpr std::size_t between = 64; // deliveries from one question to the next
+    for (std::size_t i = 0; i < deliveries.size(); ++i) {
+        if (goOn && i % between == 0 &&
+            !goOn(static_cast<double>(i) / static_cast<double>(deliveries.size())))
+            return {};
+        bookDelivery(shop, source, belts.of(deliveries[i].belt), deliveries[i], {}, made);
+    }
+    if (goOn && !goOn(1)) return {};
+    transaction.commit();
+    return made;
+}
+
 } // namespace
 
 std::vector<std::vector<Money>> freightShares(Money freight, const std::vector<Delivery>& lines) {
@@ -50,19 +68,12 @@ std::vector<std::vector<Money>> freightShares(Money freight, const std::vector<D
 
 std::vector<store::PieceId> receive(const Shop& shop, const std::vector<Delivery>& deliveries,
                                     const GoOn& goOn) {
-    store::Transaction transaction{shop.connection};
-    std::vector<store::PieceId> made;
-    KeptBelts belts{shop};
-    constexpr std::size_t between = 64; // deliveries from one question to the next
-    for (std::size_t i = 0; i < deliveries.size(); ++i) {
-        if (goOn && i % between == 0 &&
-            !goOn(static_cast<double>(i) / static_cast<double>(deliveries.size())))
-            return {};
-        bookDelivery(shop, belts.of(deliveries[i].belt), deliveries[i], {}, made);
-    }
-    if (goOn && !goOn(1)) return {};
-    transaction.commit();
-    return made;
+    return bookAll(shop, store::Account::Bought, deliveries, goOn);
+}
+
+std::vector<store::PieceId> takeOver(const Shop& shop, const std::vector<Delivery>& deliveries,
+                                     const GoOn& goOn) {
+    return bookAll(shop, store::Account::Found, deliveries, goOn);
 }
 
 Received receiveGoods(const Shop& shop, const GoodsIn& goods) {
@@ -70,14 +81,14 @@ Received receiveGoods(const Shop& shop, const GoodsIn& goods) {
     demandGoods(shop, goods);
     const std::vector<std::vector<Money>> freight = freightShares(goods.freight, goods.lines);
     store::Goods book{shop.connection};
-    Received received{book.add({store::DeliveryId{0}, goods.supplier, goods.reference, shop.now(),
-                                shop.person, goods.freight, goods.expected}),
+    Received received{book.add({store::DeliveryId{0}, inOneLine(goods.supplier), inOneLine(goods.reference),
+                                shop.now(), shop.person, goods.freight, goods.expected}),
                       {}};
     KeptBelts belts{shop};
     for (std::size_t i = 0; i < goods.lines.size(); ++i) {
         const Delivery& line = goods.lines[i];
         const std::size_t before = received.pieces.size();
-        bookDelivery(shop, belts.of(line.belt), line, freight[i], received.pieces);
+        bookDelivery(shop, store::Account::Bought, belts.of(line.belt), line, freight[i], received.pieces);
         for (std::size_t k = before; k < received.pieces.size(); ++k)
             book.add(received.delivery, {received.pieces[k], freight[i][k - before], line.labelled});
         if (goods.expected) countArrived(shop, *goods.expected, line, line.sleeves);

@@ -14,8 +14,7 @@ struct Delivery {
     std::string batch{};
     std::optional<Date> made{};
     std::string place{};
-    cutting::PieceKind kind =
-        cutting::PieceKind::Sleeve;   ///< Remnant and Ready for a stock that is taken over
+    cutting::PieceKind kind = cutting::PieceKind::Sleeve; ///< whatever it is: goods in are bought
     std::optional<Extent> labelled{}; ///< what the maker's label says, if the tape says something else
     std::string supplierCode{};       ///< on the maker's label: means this belt from now on; "" none
 };
@@ -23,11 +22,13 @@ struct Delivery {
 /// Told a share from 0 to 1 now and then; false stops, and nothing has happened.
 using GoOn = std::function<bool(double)>;
 
-/// One transaction for all; the new pieces in the order of the deliveries, none if `goOn` stopped it. Sleeves
-/// come from the account Bought; remnants and ready belts of a stock that is taken over from Found. The cost
-/// of a sleeve becomes the belt's last sleeve cost.
+/// Goods in, from the account Bought. One transaction for all; the new pieces in the order of the deliveries,
+/// none if `goOn` stopped it. The cost of a sleeve becomes the belt's last sleeve cost.
 std::vector<store::PieceId> receive(const Shop& shop, const std::vector<Delivery>& deliveries,
                                     const GoOn& goOn = nullptr);
+/// The same of a stock that is there already and was in no book of ours: from the account Found.
+std::vector<store::PieceId> takeOver(const Shop& shop, const std::vector<Delivery>& deliveries,
+                                     const GoOn& goOn = nullptr);
 
 /// All that came at once from one supplier.
 struct GoodsIn {

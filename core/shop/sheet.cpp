@@ -73,7 +73,7 @@ public:
                                  .sleeves = sleeves,
                                  .extent = *extent,
                                  .costEach = cost,
-                                 .batch = text(Field::Batch),
+                                 .batch = inOneLine(text(Field::Batch)),
                                  .made = made ? made : received,
                                  .place = text(Field::Place),
                                  .kind = *kind,

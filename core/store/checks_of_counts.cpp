@@ -1,3 +1,4 @@
+#include "core/store/catalogue.h"
 #include "core/store/checks.h"
 #include "core/store/counts.h"
 #include "core/store/statement.h"
@@ -68,12 +69,9 @@ void nameHoles(Connection& connection, Verification& found) {
         const auto count = counts.find(scan.count);
         if (!count || !count->closed) continue;
         const bool find = !scan.piece;
-        found.holes.push_back(
-            {find ? CountHole::Kind::Unlabelled : CountHole::Kind::Differs, count->place,
-             find ? only<std::string>(connection, "SELECT profile FROM belt WHERE id = ?", scan.belt)
-                        .value_or("")
-                  : codeOf(*scan.piece),
-             scan.measured.unit(), scan.book.count(), scan.measured.count()});
+        found.holes.push_back({find ? CountHole::Kind::Unlabelled : CountHole::Kind::Differs, count->place,
+                               find ? Catalogue{connection}.at(scan.belt).designation : codeOf(*scan.piece),
+                               scan.measured.unit(), scan.book.count(), scan.measured.count()});
     }
 }
 

@@ -70,6 +70,32 @@ TEST_CASE("riband receive books nothing if a row is bad, and names each of them"
     CHECK(ledger(shop) == before);
 }
 
+TEST_CASE("Goods in are bought and a stock is found, whatever the pieces are", "[app][receive]") {
+    const DemoShop shop;
+    // The first is narrower than a sleeve usually is, the second as wide as one.
+    const QString csv = shop.folder.with("pieces.csv", "belt,kind,width_mm,ribs,cost\n"
+                                                       "H8M 1040,remnant,200,,20\n"
+                                                       "H8M 1040,sleeve,470,,35.10\n");
+    const auto sourcesOf = [&](const QJsonArray& pieces, auto codeOf) {
+        QStringList sources;
+        for (const auto& piece : pieces)
+            for (const QByteArray& row : ledger(shop).split('\n'))
+                if (row.contains("," + codeOf(piece).toUtf8() + ",") &&
+                    (row.contains(",bought,") || row.contains(",found,")))
+                    sources << (row.contains(",bought,") ? "bought" : "found");
+        return sources;
+    };
+    const Answer came = run({"receive", csv, "--shop", shop.file, "--json"});
+    REQUIRE(came.exit == 0);
+    CHECK(sourcesOf(came.json()["pieces"].toArray(), [](const auto& piece) { return piece.toString(); }) ==
+          QStringList{"bought", "bought"});
+    const Answer taken = run({"import", "stock", csv, "--shop", shop.file, "--json"});
+    REQUIRE(taken.exit == 0);
+    CHECK(sourcesOf(taken.json()["pieces"].toArray(), [](const auto& piece) {
+              return piece.toObject()["piece"].toString();
+          }) == QStringList{"found", "found"});
+}
+
 TEST_CASE("riband move puts scanned pieces at their places, all or none", "[app][move]") {
     const DemoShop shop;
     const QString good = shop.folder.with("moves.csv", "piece,place\n01H-0,B2-5\n01A-E,A2-2\n01H-0,B2-6\n");
@@ -78,7 +104,12 @@ TEST_CASE("riband move puts scanned pieces at their places, all or none", "[app]
     CHECK(answer.json()["moved"] == 3);
     CHECK(stockRow(shop, "01H-0").contains(",B2-6,")); // the last scan counts
     CHECK(stockRow(shop, "01A-E").contains(",A2-2,"));
-    for (const char* place : {"01A-E", "\"C1\n2\"",
+    REQUIRE(
+        run({"move", shop.folder.with("bare.csv", "piece,place\n01H0,B2-7\n"), "--shop", shop.file}).exit ==
+        0);
+    CHECK(stockRow(shop, "01H-0").contains(",B2-7,"));
+    REQUIRE(run({"move", good, "--shop", shop.file}).exit == 0);
+    for (const char* place : {"01A-E", "01AE", "\"C1\n2\"",
                               "a place whose name is longer than any label that lies on a shelf can hold"}) {
         const QString none =
             shop.folder.with("none.csv", QStringLiteral("piece,place\n01H-0,%1\n").arg(place).toUtf8());
@@ -125,6 +156,24 @@ TEST_CASE("riband count takes a collector's scans, and names what waits and what
         REQUIRE(missing.size() == 1);
         CHECK(missing[0].toObject()["piece"] == "01A-E");
         CHECK(missing[0].toObject()["place"] == "Z9-1");
+    }
+    SECTION("a piece of which the book has nothing must be measured, twice") {
+        // One that was thrown away to its end: it is in the ledger and no more in the stock.
+        QString gone;
+        for (const QByteArray& row : ledger(shop).split('\n')) {
+            const QList<QByteArray> fields = row.split(',');
+            const bool scrapped = fields.size() > 8 && fields[5] == "scrap" && !fields[8].isEmpty();
+            if (gone.isEmpty() && scrapped && stockRow(shop, QString::fromUtf8(fields[6])).isEmpty())
+                gone = QString::fromUtf8(fields[6]);
+        }
+        REQUIRE_FALSE(gone.isEmpty());
+        const QByteArray seen = "Z9-1," + gone.toUtf8();
+        const Answer refused = counted(seen + ",,\n");
+        CHECK(refused.exit == 2);
+        CHECK(refused.err.contains("The book has nothing of it any more. Measure it."));
+        const Answer measured = counted(seen + ",41,\n" + seen + ",41,\n", {"--json"});
+        REQUIRE(measured.exit == 0);
+        CHECK(measured.json()["rows"].toArray().last().toObject()["verdict"] == "differs");
     }
     SECTION("a bad row, and nothing of the file is kept") {
         const QByteArray before = ledger(shop);

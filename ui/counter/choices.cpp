@@ -1,6 +1,6 @@
 #include "ui/counter/choices.h"
 
-#include "core/measure/code.h"
+#include "core/shop/queries.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -87,7 +87,6 @@ std::vector<Choice> nearestChoices(const Inquiry& inquiry, const belt::ReadFault
 }
 
 void addScanned(std::vector<Choice>& choices, const QString& said, const shop::Shop& shop) {
-    if (!Code::read(said.toStdString())) return;
     const shop::Scanned found = shop::scan(shop, said.toStdString());
     if (found.piece)
         choices.push_back({Choice::Does::Open, ChoiceWords::tr("Piece %1").arg(text(found.piece->code)),

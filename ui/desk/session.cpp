@@ -1,6 +1,5 @@
 #include "ui/desk/session.h"
 
-#include "core/measure/code.h"
 #include "ui/words/words.h"
 
 namespace riband::ui {
@@ -44,7 +43,6 @@ bool Session::attempt(const std::function<void()>& act) {
 
 bool openScanned(Session& session, const QString& text) {
     const std::string typed = text.trimmed().toStdString();
-    if (!Code::read(typed)) return false;
     shop::Scanned found;
     if (!session.attempt([&] { found = shop::scan(session.shop(), typed); })) return true;
     if (found.ticket)

@@ -126,7 +126,7 @@ QString whyItStays(store::Act act, const shop::Refusal& why) {
     case store::Act::Correct:
     case store::Act::Cut:
         return RackWords::tr(
-            "A count booked it. Count the piece again (Tally), or take the settlement back there.");
+            "A count booked it. Count the piece again (Tally), or take the settlement back (Tally, F6).");
     case store::Act::Miscut:
     case store::Act::Scrap:
         return RackWords::tr(

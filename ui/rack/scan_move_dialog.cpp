@@ -3,6 +3,7 @@
 #include "core/measure/code.h"
 #include "core/shop/limits.h"
 #include "core/shop/place_advice.h"
+#include "core/shop/queries.h"
 #include "core/shop/stock.h"
 #include "core/shop/undo.h"
 #include "ui/desk/labels.h"
@@ -85,14 +86,16 @@ void ScanMoveDialog::scanned() {
     const std::string typed = scan_->text().trimmed().toStdString();
     scan_->clear();
     if (typed.empty()) return;
-    const auto code = Code::read(typed);
-    if (!code || code->kind() != CodeKind::Piece) return placeScanned(typed);
     std::optional<store::StockPiece> piece;
-    if (!session_.attempt([&] { piece = store::Pieces{session_.shop().connection}.byCode(code->text()); }))
-        return;
+    if (!session_.attempt([&] { piece = shop::scan(session_.shop(), typed).piece; })) return;
     if (piece && !piece->gone()) return pieceScanned(*piece);
-    asks_->setText(piece ? tr("%1 is used up by the book. Count it.").arg(text(code->text()))
-                         : tr("No piece has the code “%1”. Check the label.").arg(text(code->text())));
+    const auto code = Code::read(typed);
+    if (piece)
+        asks_->setText(tr("%1 is used up by the book. Count it.").arg(text(piece->code)));
+    else if (code && code->kind() == CodeKind::Piece)
+        asks_->setText(tr("No piece has the code “%1”. Check the label.").arg(text(code->text())));
+    else
+        placeScanned(typed);
 }
 
 void ScanMoveDialog::pieceScanned(const store::StockPiece& piece) {

@@ -57,7 +57,8 @@ void put(QTableWidget& table, int row, const QStringList& words) {
 SheetDialog::SheetDialog(Session& session, For what, QWidget* parent)
     : QDialog{parent}, session_{session}, for_{what}, path_{new QLineEdit}, unit_{new QComboBox},
       columns_{list(tr("Columns"), {tr("Column"), tr("First row"), tr("Holds")})},
-      rows_{list(tr("Rows"), {tr("Line"), tr("What would be taken in, or why not")})},
+      rows_{list(tr("Rows"), {tr("Line"), tr("What would be taken in, or why not"), tr("Place"), tr("Made"),
+                              tr("Cost of each")})},
       verdict_{label({}, "strong")}, progress_{new QProgressBar} {
     setWindowTitle(what == For::Stock ? tr("Take over a stock") : tr("A delivery from a file"));
     setWhatsThis(
@@ -94,7 +95,8 @@ void SheetDialog::buildView() {
     progress_->setAccessibleName(tr("Progress"));
     progress_->hide();
     columns_->verticalHeader()->setDefaultSectionSize(pressHeight);
-    rows_->horizontalHeader()->setSectionResizeMode(0, QHeaderView::ResizeToContents);
+    for (const int narrow : {0, 2, 3, 4})
+        rows_->horizontalHeader()->setSectionResizeMode(narrow, QHeaderView::ResizeToContents);
     auto* column = new QVBoxLayout{this};
     column->addLayout(file);
     column->addWidget(columns_, 1);
@@ -170,6 +172,7 @@ shop::SheetMatch SheetDialog::match() const {
 void SheetDialog::read() {
     sheet_ = {};
     rows_->setRowCount(0);
+    rows_->clearSpans();
     take_->setEnabled(false);
     if (!table_) return verdict_->setText(tr("No table yet."));
     const shop::SheetMatch matched = match();
@@ -188,6 +191,7 @@ void SheetDialog::showSheet() {
         put(*rows_, row,
             {QString::number(sheet_.faults[i].line),
              say(sheet_.faults[i], table_->head(), session_.tables())});
+        rows_->setSpan(row, 1, 1, rows_->columnCount() - 1);
         rows_->item(row++, 1)->setForeground(Look::current().danger);
     }
     int fresh = 0;
@@ -200,7 +204,10 @@ void SheetDialog::showSheet() {
                                   .arg(text(belt::designation(each.delivery.belt)),
                                        shown(each.delivery.extent), say(each.delivery.kind));
         put(*rows_, row++,
-            {QString::number(each.line), each.newBelt ? tr("%1 · new to the shop").arg(words) : words});
+            {QString::number(each.line), each.newBelt ? tr("%1 · new to the shop").arg(words) : words,
+             text(each.delivery.place), each.delivery.made ? shown(*each.delivery.made) : QString{},
+             each.delivery.costEach == Money::minor(0) ? QString{}
+                                                       : shown(each.delivery.costEach, session_.currency())});
     }
     rows_->resizeRowsToContents(); // a reason is read to its end
     const bool whole = sheet_.faults.empty() && !sheet_.rows.empty();
@@ -219,6 +226,7 @@ void SheetDialog::accept() {
     if (for_ == For::Delivery) return QDialog::accept();
     take_->setEnabled(false);
     progress_->show();
+    verdict_->setText(tr("Taking in. Escape stops it, and nothing is kept then."));
     stop_ = takeOver(
         session_, sheet_.deliveries(), this, [this](int percent) { progress_->setValue(percent); },
         [this](const QString& failure, std::size_t pieces) { booked(failure, pieces); });

@@ -20,7 +20,7 @@ struct Booked {
 Booked bookAll(const shop::Shop& shop, const std::vector<shop::Delivery>& deliveries,
                const shop::GoOn& goOn) {
     try {
-        const std::size_t pieces = shop::receive(shop, deliveries, goOn).size();
+        const std::size_t pieces = shop::takeOver(shop, deliveries, goOn).size();
         if (pieces == 0) return {Words::tr("Stopped. Nothing was taken in.")};
         return {{}, pieces};
     } catch (const shop::Refusal& refusal) {

@@ -50,7 +50,7 @@ CountPart::CountPart(QWidget* parent)
     for (Entry* entry : {calliper_, tape_, eye_})
         entry->addTo(*form, tr("mm"));
     form->addRow(label(tr("Settling"), "strong"));
-    approve_->addTo(*form, tr("value of a difference; by the stock manager or the owner"));
+    approve_->addTo(*form, tr("value of a difference; beyond it the owner must approve"));
     form->addRow(label(tr("The day's plan"), "strong"));
     minutes_->setObjectName(QStringLiteral("minutesADay"));
     addNumber(*form, tr("&Minutes a day"), minutes_, leastMinutes, mostMinutes);

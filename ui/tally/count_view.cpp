@@ -14,6 +14,8 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include <set>
+
 namespace riband::ui {
 
 namespace {
@@ -34,6 +36,7 @@ CountView::CountView(Session& session, Tally& tally, QWidget* parent)
     line_->installEventFilter(this);
     connect(line_, &QLineEdit::returnPressed, this, &CountView::enter);
     connect(line_, &QLineEdit::textChanged, typed_, &QLabel::setText);
+    connect(line_, &QLineEdit::textChanged, this, [this] { refused_ = false; });
     connect(plan_, &PlanView::marked, this, [this] { session_.attempt([this] { showList(); }); });
     connect(plan_, &PlanView::wanted, this, &CountView::start);
     connect(plan_, &PlanView::left, line_, qOverload<>(&QWidget::setFocus));
@@ -93,13 +96,18 @@ QWidget* CountView::buildRight() {
 void CountView::enter() {
     const QString words = line_->text();
     if (words.trimmed().isEmpty() && tally_.step() == Tally::Step::Place && plan_->place()) return start();
-    if (tally_.enter(words)) {
+    refused_ = !tally_.enter(words);
+    if (!refused_) {
         line_->clear();
         emit noted();
-    } else {
-        line_->selectAll();
     }
     refresh();
+    focusLine();
+}
+
+void CountView::focusLine() {
+    line_->setFocus();
+    if (refused_) line_->selectAll();
 }
 
 void CountView::start() {
@@ -110,7 +118,7 @@ void CountView::start() {
         emit noted();
     }
     refresh();
-    line_->setFocus();
+    focusLine();
 }
 
 void CountView::refresh() {
@@ -193,8 +201,24 @@ void CountView::listUnseen(store::CountId count) {
     }
     listHead_->setText(tr("Not seen yet: %1").arg(unseen.size()));
     if (tally_.step() != Tally::Step::Piece) return;
-    const auto expected = store::Counts{session_.shop().connection}.expected(count).size();
-    about_->setText(tr("%1 of %2 seen", "pieces").arg(expected - unseen.size()).arg(expected));
+    about_->setText(seenWords(count, unseen.size()));
+}
+
+/// How far the count is: of what the book has here, and what lay here besides.
+QString CountView::seenWords(store::CountId count, std::size_t unseen) const {
+    const store::Counts counts{session_.shop().connection};
+    const std::vector<store::PieceId> expected = counts.expected(count);
+    const std::set<store::PieceId> ours{expected.begin(), expected.end()};
+    std::set<store::PieceId> foreign;
+    std::size_t finds = 0;
+    for (const store::Scan& scan : counts.scansOf(count))
+        if (!scan.piece)
+            ++finds;
+        else if (!ours.contains(*scan.piece))
+            foreign.insert(*scan.piece);
+    const QString seen = tr("%1 of %2 seen", "pieces").arg(expected.size() - unseen).arg(expected.size());
+    if (finds + foreign.size() == 0) return seen;
+    return tr("%1 · besides: %2", "how many are seen, other pieces").arg(seen).arg(finds + foreign.size());
 }
 
 bool CountView::eventFilter(QObject* watched, QEvent* event) {

@@ -21,6 +21,8 @@ class CountView final : public QWidget {
 public:
     CountView(Session& session, Tally& tally, QWidget* parent = nullptr);
     QLineEdit& line() { return *line_; }
+    /// The keys go to the line; what was refused there is typed over.
+    void focusLine();
     void refresh();
     /// Counts the marked place of the day's plan.
     void start();
@@ -47,6 +49,7 @@ private:
     void showList();
     void listMarked();
     void listUnseen(store::CountId count);
+    QString seenWords(store::CountId count, std::size_t unseen) const;
     void listAgain(store::CountId count);
 
     Session& session_;
@@ -56,6 +59,7 @@ private:
     QListWidget* list_;
     PlanView* plan_;
     QStackedWidget* face_;
+    bool refused_ = false; ///< what stands on the line
 };
 
 } // namespace riband::ui

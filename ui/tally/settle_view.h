@@ -7,6 +7,7 @@
 #include <QWidget>
 
 class QLabel;
+class QLineEdit;
 class QListWidget;
 
 namespace riband::ui {
@@ -19,28 +20,42 @@ public:
     explicit SettleView(Session& session, QWidget* parent = nullptr);
     void refresh();
     int waiting() const { return static_cast<int>(findings_.size()); }
-    QListWidget& list() { return *list_; }
+    /// A scanned code chooses its difference, a digit a proposal.
+    QLineEdit& line() { return *line_; }
+    /// The keys go to the line; what was refused there is typed over.
+    void focusLine();
     /// The differences, each with what most likely happened.
     ListRows rows() const;
-    /// Marks the proposal with this number, from 1.
-    void mark(int number);
-    /// Accepts the marked proposal. False if nothing was settled.
+    /// Accepts the marked proposal; above the limit the owner is asked for. False if nothing was settled.
     bool accept();
-    /// Takes back what was settled last on this page.
-    bool takeBack();
-    bool canTakeBack() const { return last_.has_value(); }
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
+    QWidget* buildLeft();
     QWidget* buildRight();
+    void typed(const QString& words);
+    void enter();
+    void choose(const QString& words);
+    void say(const QString& words);
+    void showFacts();
+    /// Who approves: nobody where nobody has to. False if somebody has to and does not.
+    bool approved(const shop::Finding& finding, const shop::counting::Proposal& proposal,
+                  std::optional<store::PersonId>& by);
     void showFinding();
     const shop::Finding* current() const;
+    const shop::counting::Proposal* marked() const;
+    QString worthOf(const shop::Finding& finding) const;
     void follow(const shop::Settled& settled);
 
     Session& session_;
     std::vector<shop::Finding> findings_;
-    std::optional<store::SettlementId> last_;
+    QLineEdit* line_;
     QListWidget *list_, *proposals_;
-    QLabel *count_, *head_, *what_, *facts_;
+    QLabel *said_, *count_, *head_, *what_, *facts_;
+    int markedBefore_ = 0; ///< the proposal, before digits were typed
+    bool refused_ = false; ///< what stands on the line
 };
 
 } // namespace riband::ui

@@ -1,8 +1,8 @@
 #include "ui/tally/tally.h"
 
-#include "core/belt/reader.h"
 #include "core/measure/code.h"
 #include "core/measure/text.h"
+#include "core/shop/queries.h"
 #include "ui/words/count_words.h"
 #include "ui/words/entry_words.h"
 #include "ui/words/tr.h"
@@ -61,8 +61,7 @@ std::optional<std::string> Tally::knownPlace(const QString& words) const {
 }
 
 std::optional<store::StockPiece> Tally::pieceOf(const QString& words) const {
-    const auto code = Code::read(words.toStdString());
-    return code ? store::Pieces{session_.shop().connection}.byCode(code->text()) : std::nullopt;
+    return shop::scan(session_.shop(), words.toStdString()).piece;
 }
 
 bool Tally::begin(const std::string& place) {
@@ -88,21 +87,41 @@ bool Tally::enterPlace(const QString& words) {
 }
 
 bool Tally::enterPiece(const QString& words) {
-    if (const auto code = Code::read(words.toStdString())) {
-        piece_ = store::Pieces{session_.shop().connection}.byCode(code->text());
-        if (!piece_) return tell(Tone::Warn, Words::tr("No piece has the code “%1”.").arg(words));
+    if (words.isEmpty())
+        return tell(Tone::Warn, Words::tr("Scan the label of a piece; without a label, type its belt."));
+    if ((piece_ = pieceOf(words))) {
         belt_ = text(store::Catalogue{session_.shop().connection}.at(piece_->belt).designation);
+        if (piece_->gone())
+            return tell(Tone::Plain, Words::tr("%1 is out of the book.").arg(text(piece_->code)));
         return tell(Tone::Plain, {});
     }
+    if (Code::read(words.toStdString()))
+        return tell(Tone::Warn, Words::tr("No piece has the code “%1”.").arg(words));
     if (const auto place = knownPlace(words)) return begin(*place);
-    const auto belt = belt::readBelt(words.toStdString(), session_.tables());
-    if (!belt)
+    return enterFind(words);
+}
+
+/// The belt, or belt and width at once.
+bool Tally::enterFind(const QString& words) {
+    const auto found = findOf(words);
+    if (!found)
         return tell(Tone::Warn, Words::tr("“%1” is no code of a piece and no belt. Without a label, type "
                                           "the belt; Ctrl+W helps to find out which it is.")
                                     .arg(words));
-    find_ = *belt;
-    belt_ = text(belt::designation(*belt));
+    find_ = found->belt;
+    belt_ = text(belt::designation(found->belt));
+    if (found->width) return noteFind(*found->width);
     return tell(Tone::Plain, Words::tr("A piece without label."));
+}
+
+/// Nothing unless one belt only can be meant, and one of it.
+std::optional<belt::Reading> Tally::findOf(const QString& words) const {
+    const std::string said = words.toStdString();
+    if (const auto belt = belt::readBelt(said, session_.tables())) return belt::Reading{.belt = *belt};
+    const belt::Understanding understood = belt::understand(said, session_.tables());
+    if (understood.fault || understood.readings.size() != 1 || understood.readings.front().quantity != 1)
+        return std::nullopt;
+    return understood.readings.front();
 }
 
 Unit Tally::unit() const {
@@ -111,15 +130,21 @@ Unit Tally::unit() const {
     return profile ? profile->unit() : Unit::Micrometre;
 }
 
+/// As things stand now: it may have been cut up since it was scanned.
+bool Tally::outOfBook() const {
+    bool gone = false;
+    session_.attempt([&] { gone = store::Pieces{session_.shop().connection}.at(piece_->id).gone(); });
+    return gone;
+}
+
 /// It is no width but what would come after this piece: the next one, a belt without label, another place.
 bool Tally::goesOn(const QString& words) const {
-    return Code::read(words.toStdString()) || knownPlace(words) ||
-           belt::readBelt(words.toStdString(), session_.tables());
+    return Code::read(words.toStdString()) || pieceOf(words) || knownPlace(words) || findOf(words);
 }
 
 /// Who scans on says by it that this piece is there.
 bool Tally::thereAndNext(const QString& words) {
-    if (const auto code = Code::read(words.toStdString()); code && code->text() == piece_->code)
+    if (const auto piece = pieceOf(words); piece && piece->id == piece_->id)
         return tell(Tone::Plain, Words::tr("Scanned twice. Type its width, or scan the next piece."));
     if (!noteWidth(std::nullopt)) return false;
     if (piece_) return false; // it must be measured once more first
@@ -139,6 +164,10 @@ bool Tally::enterWidth(const QString& words) {
 }
 
 bool Tally::noteWidth(std::optional<Extent> measured) {
+    if (!measured && outOfBook())
+        return tell(Tone::Warn, Words::tr("The book has nothing of %1 any more. Measure it, and it can be "
+                                          "booked as found; Escape leaves it.")
+                                    .arg(text(piece_->code)));
     std::optional<shop::Noted> noted;
     if (!session_.attempt(
             [&] { noted = shop::note(session_.shop(), *count_, piece_->id, measured, method_); }))
@@ -170,8 +199,25 @@ bool Tally::noteFind(Extent measured) {
                                 .arg(shown(measured), belt_));
 }
 
-bool Tally::close() {
+std::vector<store::StockPiece> Tally::unseen() const {
+    std::vector<store::StockPiece> unseen;
+    if (count_) session_.attempt([&] { unseen = shop::notSeen(session_.shop(), *count_); });
+    return unseen;
+}
+
+/// Said here, not by the refusal: it goes when the piece is measured.
+bool Tally::canClose() {
     if (!count_) return false;
+    std::vector<store::StockPiece> again;
+    if (!session_.attempt([&] { again = shop::toMeasureAgain(session_.shop(), *count_); })) return false;
+    if (again.empty()) return true;
+    return tell(
+        Tone::Warn,
+        Words::tr("Measure %1 a second time before the place is done.").arg(text(again.front().code)));
+}
+
+bool Tally::close() {
+    if (!canClose()) return false;
     std::size_t missing = 0;
     if (!session_.attempt([&] { missing = shop::closeCount(session_.shop(), *count_).size(); })) return false;
     const QString done = place_;
@@ -191,6 +237,8 @@ QString Tally::asks() const {
     case Step::Piece:
         return Words::tr("Scan a piece; without a label type its belt");
     case Step::Width:
+        if (find_ || piece_->gone())
+            return unit() == Unit::Rib ? Words::tr("How many ribs?") : Words::tr("How wide, in mm?");
         return unit() == Unit::Rib ? Words::tr("How many ribs? Enter alone: it is there")
                                    : Words::tr("How wide, in mm? Enter alone: it is there");
     }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/belt/reader.h"
 #include "core/shop/counting/count.h"
 #include "ui/desk/session.h"
 
@@ -29,7 +30,11 @@ public:
     bool take(const std::string& place) { return begin(place); }
     /// One step back; nothing that was noted is lost.
     void back();
-    /// The place is done. False if a piece must be measured again first.
+    /// Nothing must be measured again first; if it must, that is said.
+    bool canClose();
+    /// What would be missing if the place were done now.
+    std::vector<store::StockPiece> unseen() const;
+    /// The place is done. False if it can't be yet.
     bool close();
 
     QString asks() const;                         ///< "Scan a piece"
@@ -41,11 +46,14 @@ public:
 private:
     bool enterPlace(const QString& words);
     bool enterPiece(const QString& words);
+    bool enterFind(const QString& words);
+    std::optional<belt::Reading> findOf(const QString& words) const;
     bool goesOn(const QString& words) const;
     bool thereAndNext(const QString& words);
     bool enterWidth(const QString& words);
     bool noteWidth(std::optional<Extent> measured);
     bool noteFind(Extent measured);
+    bool outOfBook() const;
     std::optional<store::StockPiece> pieceOf(const QString& words) const;
     bool begin(const std::string& place);
     std::optional<std::string> knownPlace(const QString& words) const;

@@ -3,8 +3,10 @@
 #include "ui/look/key_button.h"
 #include "ui/look/look.h"
 #include "ui/tally/count_view.h"
+#include "ui/tally/missing_dialog.h"
 #include "ui/tally/plan_view.h"
 #include "ui/tally/settle_view.h"
+#include "ui/tally/settlements_dialog.h"
 
 #include <QAction>
 #include <QHBoxLayout>
@@ -49,7 +51,7 @@ void TallyPage::buildActions() {
     close_ = act(tr("Place is done"), Qt::Key_F3, &TallyPage::closePlace);
     start_ = act(tr("Count it"), Qt::Key_F5, &TallyPage::startPlace);
     turn_ = act(tr("Settle"), Qt::Key_F4, &TallyPage::turn);
-    takeBack_ = act(tr("Take back"), Qt::Key_F6, &TallyPage::takeBack);
+    settled_ = act(tr("Settled"), Qt::Key_F6, &TallyPage::showSettled);
     save_ = act(tr("Save the list"), Qt::CTRL | Qt::Key_E, &TallyPage::saveShownList);
     accept_ = act(tr("Accept"), Qt::Key_F9, &TallyPage::accept);
 }
@@ -59,7 +61,7 @@ QWidget* TallyPage::buildButtons() {
     auto* row = new QHBoxLayout{box};
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(2 * step);
-    for (QAction* action : {method_, turn_, takeBack_, save_, start_, close_, accept_}) {
+    for (QAction* action : {method_, turn_, settled_, save_, start_, close_, accept_}) {
         buttons_.emplace_back(action, new KeyButton{action});
         row->addWidget(buttons_.back().second, 1);
     }
@@ -72,12 +74,15 @@ QString TallyPage::help() const {
         "another. Or count any place: scan its label, then each piece and its width, or the number of ribs. "
         "The book's "
         "figures stay hidden until you have told yours. What is near enough is corrected at once; what is "
-        "not is measured twice and then settled (F4): the likeliest cause stands first, F9 books it.");
+        "not is measured twice and then settled (F4): the likeliest cause stands first, F9 books it, and F6 "
+        "lists what was settled and takes it back.");
 }
 
 bool TallyPage::settling() const { return stack_->currentWidget() == settle_; }
 
 QWidget& TallyPage::line() { return count_->line(); }
+
+QWidget& TallyPage::settleLine() { return settle_->line(); }
 
 const PlanView& TallyPage::plan() const { return count_->plan(); }
 
@@ -88,19 +93,19 @@ void TallyPage::refresh() {
     settle_->refresh();
     showActions();
     emit waitingChanged();
+    focusLine();
+}
+
+void TallyPage::focusLine() {
     if (settling())
-        settle_->list().setFocus();
+        settle_->focusLine();
     else
-        count_->line().setFocus();
+        count_->focusLine();
 }
 
 void TallyPage::typed(const QString& words) {
-    if (settling()) {
-        settle_->mark(words.toInt());
-        return;
-    }
-    count_->line().setFocus();
-    count_->line().insert(words);
+    focusLine();
+    (settling() ? settle_->line() : count_->line()).insert(words);
 }
 
 /// A piece without label is next: its belt is what the line asks for.
@@ -117,7 +122,6 @@ void TallyPage::showActions() {
     close_->setEnabled(!settling() && tally_.count());
     turn_->setText(settling() ? tr("Count on") : tr("Settle"));
     accept_->setEnabled(settling() && settle_->waiting() > 0);
-    takeBack_->setEnabled(settling() && settle_->canTakeBack());
     const QAction* likely = settling() ? accept_ : tally_.count() ? close_ : start_;
     for (const auto& [action, button] : buttons_)
         button->setRank(action == likely ? KeyButton::Rank::Likely : KeyButton::Rank::Plain);
@@ -130,9 +134,24 @@ void TallyPage::nextMethod() {
 
 void TallyPage::startPlace() { count_->start(); }
 
+/// Asks before pieces are missing. A scan is no answer: it is counted.
+bool TallyPage::mayClose() {
+    if (!tally_.canClose()) return false;
+    const std::vector<store::StockPiece> unseen = tally_.unseen();
+    if (unseen.empty()) return true;
+    MissingDialog dialog{session_, tally_.place(), unseen, this};
+    if (dialog.exec() == QDialog::Accepted) return true;
+    if (!dialog.begun().isEmpty()) count_->line().setText(dialog.begun());
+    return false;
+}
+
 void TallyPage::closePlace() {
-    if (tally_.close()) emit waitingChanged();
+    if (mayClose() && tally_.close()) emit waitingChanged();
     refresh();
+}
+
+void TallyPage::countOn() {
+    if (settling()) turn();
 }
 
 void TallyPage::turn() {
@@ -152,8 +171,8 @@ void TallyPage::saveShownList() {
     });
 }
 
-void TallyPage::takeBack() {
-    settle_->takeBack();
+void TallyPage::showSettled() {
+    SettlementsDialog{session_, this}.exec();
     refresh();
 }
 

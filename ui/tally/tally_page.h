@@ -30,8 +30,11 @@ public:
     void takeBelt(const QString& belt) override;
     int waiting() const override;
     store::Role least() const override { return store::Role::StockManager; }
-    /// The one line of the page: codes that are scanned into it are counted, not opened.
+    /// Codes that are scanned into these lines are counted or settled, not opened.
     QWidget& line();
+    QWidget& settleLine();
+    /// The page's own key, while it is in front already.
+    void countOn();
     const Tally& tally() const { return tally_; }
     const PlanView& plan() const;
 
@@ -46,7 +49,9 @@ private:
     void closePlace();
     void turn();
     void accept();
-    void takeBack();
+    void showSettled();
+    bool mayClose();
+    void focusLine();
     void saveShownList();
 
     Session& session_;
@@ -56,7 +61,7 @@ private:
     QStackedWidget* stack_;
     std::vector<std::pair<QAction*, KeyButton*>> buttons_;
     QAction *method_ = nullptr, *start_ = nullptr, *close_ = nullptr, *turn_ = nullptr, *accept_ = nullptr,
-            *takeBack_ = nullptr, *save_ = nullptr;
+            *settled_ = nullptr, *save_ = nullptr;
 };
 
 } // namespace riband::ui

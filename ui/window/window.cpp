@@ -5,6 +5,7 @@
 #include "ui/counter/counter_page.h"
 #include "ui/desk/book_check.h"
 #include "ui/desk/labels.h"
+#include "ui/desk/who_dialog.h"
 #include "ui/drive/drive_dialog.h"
 #include "ui/look/card_tabs.h"
 #include "ui/rack/rack_page.h"
@@ -16,7 +17,6 @@
 #include "ui/window/scanner.h"
 #include "ui/window/status_line.h"
 #include "ui/window/toast.h"
-#include "ui/window/who_dialog.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -145,7 +145,12 @@ void Window::addPage(Page* page, Qt::Key key) {
     pages_.push_back(page);
     stack_->addWidget(page);
     tabs_->addCard(page->title(), keys);
-    openers_.push_back(act(page->title(), keys, [this, page] { open(page); }));
+    openers_.push_back(act(page->title(), keys, [this, page] {
+        if (page == tally_ && current() == page)
+            tally_->countOn();
+        else
+            open(page);
+    }));
 }
 
 QWidget* Window::buildTop() {
@@ -269,6 +274,7 @@ void Window::connectAll() {
     scanner_->leaveAlone(&counter_->line());
     scanner_->leaveAlone(&bench_->codeField());
     scanner_->leaveAlone(&tally_->line());
+    scanner_->leaveAlone(&tally_->settleLine());
     qApp->installEventFilter(this);
     qApp->installEventFilter(scanner_); // the last one installed sees the keys first
 }

@@ -18,6 +18,8 @@ using shop::counting::Difference;
 using shop::counting::Proposal;
 using store::Explanation;
 
+constexpr double leastTold = 0.05; ///< of a piece that is probably wrong; less is shown as 0.0
+
 QString width(Unit unit, std::int64_t count) { return shown(Extent::of(unit, std::abs(count))); }
 
 QString belts(const Proposal& proposal, Unit unit) {
@@ -122,10 +124,28 @@ QString say(Explanation explanation) {
     return {};
 }
 
+QString whyItStands(const shop::Refusal& why) {
+    using Why = shop::Refusal::Why;
+    switch (why.why()) {
+    case Why::AlreadyDone:
+        return why.detail().empty()
+                   ? Words::tr("It is taken back already.")
+                   : Words::tr("Of the width that it booked something is used by now: count %1 again.")
+                         .arg(text(why.detail()));
+    case Why::ActStays:
+        return Words::tr("It put a piece back that had been booked as missing. If the piece is gone again, "
+                         "count its place.");
+    default:
+        return say(why);
+    }
+}
+
 QString say(const shop::counting::PlaceTask& task) {
     QStringList why;
     if (task.overdue > 0) why << Words::tr("due: %1 of %2", "pieces").arg(task.overdue).arg(task.pieces);
-    why << Words::tr("probably wrong: %1", "pieces").arg(QLocale{}.toString(task.wrong, 'f', 1));
+    if (task.wrong >= leastTold)
+        why << Words::tr("probably wrong: %1", "pieces").arg(QLocale{}.toString(task.wrong, 'f', 1));
+    if (why.isEmpty()) why << Words::tr("not due yet");
     return Words::tr("%1 · pieces: %2 · about %3 min\n%4", "place, pieces, minutes, why")
         .arg(text(task.place))
         .arg(task.pieces)
@@ -168,6 +188,7 @@ QString say(const Proposal& proposal, const shop::Finding& finding, store::Conne
     if (!known.isEmpty()) return known;
     if (proposal.what == Explanation::Found)
         return proposal.settlement ? Words::tr("It was booked as missing and is here again: put it back.")
+               : finding.piece     ? Words::tr("It was out of the book and is here again: book it as found.")
                                    : Words::tr("It was in no book: book it as found, and label it.");
     return finding.difference.kind == Difference::Kind::Missing
                ? Words::tr("Nobody knows where it is: book it as missing.")

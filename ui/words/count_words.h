@@ -15,6 +15,8 @@ QString say(store::Explanation explanation);
 QString say(const shop::Finding& finding);
 /// What a proposal says happened, with its figures, and what accepting does.
 QString say(const shop::counting::Proposal& proposal, const shop::Finding& finding, store::Connection& shop);
+/// Why a settlement can't be taken back.
+QString whyItStands(const shop::Refusal& why);
 /// A place to be counted, and why, in two lines without its value.
 QString say(const shop::counting::PlaceTask& task);
 /// Why a piece is to be counted: "class A · never counted · cuts since it came: 6 · in doubt: 6 %".

@@ -66,8 +66,7 @@ QString ofCounts(const shop::Refusal& refusal) {
     case Why::MeasureAgain:
         return Words::tr("Measure %1 a second time before the count is closed.").arg(detail);
     case Why::NeedsApproval:
-        return Words::tr("The difference of %1 is worth more than the limit: the stock manager or the owner "
-                         "must approve it.")
+        return Words::tr("The difference of %1 is worth more than the limit: the owner must approve it.")
             .arg(detail);
     case Why::SettledByCut:
         return Words::tr("This was settled by recording its cut. Undo that cut on the Bench.");

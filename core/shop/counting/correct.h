@@ -7,8 +7,8 @@ namespace riband::shop::counting {
 // What settling a count books; all inside the caller's transaction.
 
 /// The piece is wider (+) or narrower (-) by so much than the book says; the other side of it is `account`
-/// (Difference, Trim or End). Its cost goes with width that is gone; width that was in no book has none.
-/// Refuses PieceReserved of a ready belt that an order waits for, MoreThanThere.
+/// (Difference, Trim, End, or Found). Its cost goes with width that is gone; width that was in no book has
+/// none. Refuses PieceReserved of a ready belt that an order waits for, MoreThanThere.
 store::MovementId correct(const Shop& shop, const store::StockPiece& piece, std::int64_t change,
                           store::Account account, const std::string& note);
 /// `width` of the piece's change went to `account` (Trim, End), the rest of it to Difference.

@@ -17,10 +17,12 @@ using Why = Refusal::Why;
 
 namespace counting {
 
+Look lookOf(const store::Scan& scan) { return {scan.gap(), scan.method, scan.book.isNone()}; }
+
 std::vector<Look> looksOf(const std::vector<store::Scan>& scans, store::PieceId piece) {
     std::vector<Look> looks;
     for (const store::Scan& scan : scans)
-        if (scan.piece == piece) looks.push_back({scan.gap(), scan.method});
+        if (scan.piece == piece) looks.push_back(lookOf(scan));
     return looks;
 }
 
@@ -60,8 +62,7 @@ store::Scan scanOf(const Shop& shop, const store::Count& count, const store::Sto
 /// Within the tolerance no questions are asked; what a ready belt is, its label says.
 std::vector<Voided> settleWithin(const Shop& shop, const store::Scan& scan, const store::StockPiece& piece) {
     std::optional<store::MovementId> movement;
-    const bool corrects =
-        scan.method != store::Method::Eye && piece.kind != cutting::PieceKind::Ready && !piece.gone();
+    const bool corrects = scan.method != store::Method::Eye && piece.kind != cutting::PieceKind::Ready;
     if (corrects) movement = counting::correct(shop, piece, scan.gap(), store::Account::Difference, "count");
     store::Counts{shop.connection}.add(store::Settlement{.id = store::SettlementId{0},
                                                          .count = scan.count,
@@ -102,6 +103,7 @@ Noted noteIn(const Shop& shop, store::CountId id, store::PieceId pieceId, std::o
              store::Method method, const std::string& remark) {
     const store::Count count = counting::openCount(shop, id);
     const store::StockPiece piece = store::Pieces{shop.connection}.at(pieceId);
+    if (!measured && piece.gone()) refuse(Why::PieceGone, piece.code);
     if (!measured) method = store::Method::Eye;
     if (measured) demandExtent(piece.extent.unit(), *measured);
     store::Counts counts{shop.connection};
@@ -174,7 +176,7 @@ std::vector<store::StockPiece> toMeasureAgain(const Shop& shop, store::CountId i
     const auto rules = store::Settings{shop.connection}.read().counting;
     std::map<store::PieceId, std::vector<Look>> looks;
     for (const store::Scan& scan : scans)
-        if (scan.piece) looks[*scan.piece].push_back({scan.gap(), scan.method});
+        if (scan.piece) looks[*scan.piece].push_back(counting::lookOf(scan));
     std::vector<store::StockPiece> again;
     for (const auto& [id_, seen] : looks) {
         const store::StockPiece piece = store::Pieces{shop.connection}.at(id_);

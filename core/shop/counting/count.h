@@ -20,8 +20,8 @@ struct Noted {
 };
 /// A labelled piece was seen at the place of the count and measured; without a width it was only seen (ready
 /// belts, or by eye). The book has it at that place from now on. Within the tolerance the book is corrected
-/// at once, but not by eye, and not of a ready belt, which is what its label says. Refuses CountClosed,
-/// UnitMixed.
+/// at once, but not by eye, and not of a ready belt, which is what its label says. A piece of which the book
+/// has nothing must be measured. Refuses CountClosed, UnitMixed, PieceGone.
 Noted note(const Shop& shop, store::CountId count, store::PieceId piece, std::optional<Extent> measured,
            store::Method method, const std::string& remark = "");
 /// A piece that no label names. It is in no book until it is settled. A belt new to the shop is added.
@@ -39,6 +39,7 @@ std::vector<store::StockPiece> toMeasureAgain(const Shop& shop, store::CountId c
 std::vector<store::PieceId> closeCount(const Shop& shop, store::CountId count);
 
 namespace counting {
+Look lookOf(const store::Scan& scan);
 /// All measurements of a piece in one count, in their order.
 std::vector<Look> looksOf(const std::vector<store::Scan>& scans, store::PieceId piece);
 /// The open count with this id; refuses CountClosed.

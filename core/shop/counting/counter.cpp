@@ -3,6 +3,8 @@
 #include "core/shop/counting/settle.h"
 #include "core/shop/demand.h"
 
+#include <algorithm>
+
 namespace riband::shop {
 
 namespace {
@@ -25,6 +27,17 @@ void counterOne(const Shop& shop, store::Settlement settled, std::optional<store
     store::Counts{shop.connection}.add(settled);
 }
 
+/// A piece that was booked as missing was put back by it: the loss is countered for good, so there is nothing
+/// that a counter-entry could name.
+bool putBack(const store::Settlement& settled, const std::optional<store::RecordedMovement>& booked) {
+    if (settled.explanation != store::Explanation::Found) return false;
+    if (!booked) return true;
+    const auto& postings = booked->movement.postings();
+    return std::none_of(postings.begin(), postings.end(), [](const store::Posting& posting) {
+        return posting.account == store::Account::Found;
+    });
+}
+
 /// What the counter-entry takes must be there still, and promised to nobody.
 void demandThere(const Shop& shop, const store::Movement& counter) {
     for (const store::Posting& posting : counter.postings()) {
@@ -33,6 +46,19 @@ void demandThere(const Shop& shop, const store::Movement& counter) {
         if (piece.extent.count() + posting.amount < 0 || piece.cost + posting.cost < Money::minor(0))
             refuse(Why::AlreadyDone, piece.code);
     }
+}
+
+/// The counter-entry of what it booked; nothing if it booked nothing. Refuses what can't be taken back.
+std::optional<store::Movement> counterEntryOf(const Shop& shop, const store::Settlement& settled) {
+    std::optional<store::RecordedMovement> booked;
+    if (settled.movement) booked = store::Ledger{shop.connection}.at(*settled.movement);
+    if (putBack(settled, booked)) refuse(Why::ActStays, "");
+    if (!booked) return std::nullopt;
+    if (booked->movement.about().act == store::Act::Cut) refuse(Why::SettledByCut, "");
+    store::Movement counter =
+        store::counterOf(*booked, shop.now(), shop.person, booked->movement.about().note);
+    demandThere(shop, counter);
+    return counter;
 }
 
 } // namespace
@@ -47,19 +73,14 @@ void counterSettlementsOf(const Shop& shop, store::MovementId movement) {
 
 void takeBack(const Shop& shop, store::SettlementId id) {
     const store::Settlement settled = standing(shop, id);
-    if (!settled.movement) {
+    const std::optional<store::Movement> counter = counterEntryOf(shop, settled);
+    if (!counter) {
         counterOne(shop, settled, std::nullopt);
         return;
     }
-    store::Ledger ledger{shop.connection};
-    const store::RecordedMovement booked = ledger.at(*settled.movement);
-    if (booked.movement.about().act == store::Act::Cut) refuse(Why::SettledByCut, "");
-    const store::Movement counter =
-        store::counterOf(booked, shop.now(), shop.person, booked.movement.about().note);
-    demandThere(shop, counter);
-    ledger.record(counter);
-    counterSettlementsOf(shop, booked.id);
-    for (const store::Posting& posting : counter.postings())
+    store::Ledger{shop.connection}.record(*counter);
+    counterSettlementsOf(shop, *settled.movement);
+    for (const store::Posting& posting : counter->postings())
         if (posting.account == store::Account::Rack) voided(shop, *posting.piece);
 }
 
@@ -69,6 +90,15 @@ void counterSettlement(const Shop& shop, store::SettlementId id) {
     store::Transaction transaction{shop.connection};
     counting::takeBack(shop, id);
     transaction.commit();
+}
+
+std::optional<Refusal> whyNotCountered(const Shop& shop, store::SettlementId id) {
+    try {
+        counterEntryOf(shop, standing(shop, id));
+    } catch (const Refusal& refusal) {
+        return refusal;
+    }
+    return std::nullopt;
 }
 
 } // namespace riband::shop

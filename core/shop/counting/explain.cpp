@@ -185,12 +185,9 @@ private:
                             .likelihood = priorOf(what) / static_cast<double>(range),
                             .unexplained = d_.gap};
         };
-        const bool find = d_.kind == Kind::Find;
-        Proposal last = rest(find ? Explanation::Found : Explanation::Unexplained);
-        if (e_.lostBefore && d_.book == 0) {
-            last.what = Explanation::Found;
-            last.settlement = e_.lostBefore;
-        }
+        const bool inNoBook = d_.kind == Kind::Find || (d_.kind == Kind::Differs && d_.book == 0);
+        Proposal last = rest(inNoBook ? Explanation::Found : Explanation::Unexplained);
+        if (inNoBook) last.settlement = e_.lostBefore;
         found_.push_back(last);
     }
 

@@ -16,7 +16,7 @@ struct Finding {
     std::vector<counting::Proposal> proposals;
 };
 
-/// Whether settling it so needs the approval of a stock manager or the owner: not where nothing is lost.
+/// Whether settling it so needs the approval of an owner: not where nothing is lost.
 bool needsApproval(const Finding& finding, const counting::Proposal& proposal);
 
 /// All of them, the most valuable first: measured twice otherwise than the book, missing at the end of a

@@ -38,8 +38,9 @@ private:
 
     void demandApproval() {
         if (!needsApproval(finding_, proposal_)) return;
-        if (!approved_) approved_ = shop_.person;
-        if (store::People{shop_.connection}.at(*approved_).role == store::Role::Clerk)
+        const store::People people{shop_.connection};
+        if (people.at(shop_.person).role == store::Role::Owner) approved_ = shop_.person;
+        if (!approved_ || people.at(*approved_).role != store::Role::Owner)
             refuse(Why::NeedsApproval, finding_.belt);
     }
 
@@ -117,10 +118,18 @@ private:
 
     void found() {
         if (proposal_.settlement) return restore();
+        if (finding_.piece) return comeBack();
         const auto [made, movement] = counting::bookFind(
             shop_, gap().belt, Extent::of(gap().unit, gap().measured), finding_.place, note());
         settled_.label = made;
         settled_.movement = movement;
+    }
+
+    /// Its label is on it, and the book has nothing of it: thrown away or used up, as was believed.
+    void comeBack() {
+        settled_.movement = counting::correct(shop_, piece(), gap().gap, Account::Found, note());
+        if (piece().kind == cutting::PieceKind::Sleeve)
+            store::Pieces{shop_.connection}.becomeRemnant(piece().id);
     }
 
     /// Booked as missing before: that is taken back with its cost, the rest is measuring.

@@ -16,14 +16,17 @@ struct Settled {
 /// Accepts a proposal: one transaction that books what it says and settles the difference, and the other one
 /// that it explains. The proposal must still stand as things are now. Refuses AlreadyDone (settled in
 /// between, or the proposal no longer fits), NeedsApproval (worth more than the limit, and neither the acting
-/// person nor `approved` is a stock manager or the owner), PieceReserved.
+/// person nor `approved` is an owner), PieceReserved.
 Settled settle(const Shop& shop, const counting::Difference& difference, const counting::Proposal& proposal,
                std::optional<store::PersonId> approved = std::nullopt);
 
 /// Takes a settlement back by a counter-entry that names it, with the others that its movement settled; the
 /// differences are open again. Refuses AlreadyDone (countered already, or a piece of it was used since),
-/// SettledByCut (the cut that settled it is undone instead).
+/// SettledByCut (the cut that settled it is undone instead), ActStays (it put a piece back that was booked as
+/// missing).
 void counterSettlement(const Shop& shop, store::SettlementId settlement);
+/// Why a settlement can't be countered now; nothing if it can. Changes nothing.
+std::optional<Refusal> whyNotCountered(const Shop& shop, store::SettlementId settlement);
 
 namespace counting {
 /// The settlements that rest on a movement are countered with it, inside the caller's transaction: a movement

@@ -24,7 +24,7 @@ Verdict verdictOf(const std::vector<Look>& looks, const store::CountRules& rules
     const Look& last = looks.back();
     const std::int64_t tolerance = toleranceOf(rules, unit, last.method);
     if (last.gap == 0) return Verdict::Agrees;
-    if (std::abs(last.gap) <= tolerance) return Verdict::Within;
+    if (!last.outOfBook && std::abs(last.gap) <= tolerance) return Verdict::Within;
     if (looks.size() < 2) return Verdict::Again;
     const Look& before = looks[looks.size() - 2];
     const std::int64_t coarser = std::max(tolerance, toleranceOf(rules, unit, before.method));

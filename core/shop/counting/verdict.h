@@ -9,6 +9,7 @@ namespace riband::shop::counting {
 struct Look {
     std::int64_t gap; ///< measured less book
     store::Method method;
+    bool outOfBook = false; ///< the book had nothing of the piece: no width is near enough to that
 };
 
 enum class Verdict {

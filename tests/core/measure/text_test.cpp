@@ -88,6 +88,8 @@ TEST_CASE("Money is read and written with the currency's decimals", "[measure]")
     CHECK(readMoney("105,5", euro).value() == Money::minor(10550));
     CHECK(readMoney("-3", euro).value() == Money::minor(-300));
     CHECK(readMoney("0.005", euro).reason() == TextFault::TooFine);
+    CHECK(readMoney("-5t", euro).reason() == TextFault::NotANumber); // no unit that could be another one
+    CHECK(readMoney("5 mm", euro).reason() == TextFault::NotANumber);
     CHECK(readMoney("7", Currency("JPY", 0)).value() == Money::minor(7));
     CHECK(printMoney(Money::minor(10554), euro) == "105.54");
     CHECK(printMoney(Money::minor(-5), euro) == "-0.05");

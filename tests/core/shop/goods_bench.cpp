@@ -122,7 +122,7 @@ int main() {
         const double bare = ms([&] { table = CsvTable::read(asUtf8(text)).value(); });
         const double read = ms([&] { sheet = readSheet(shop, *table, guessMatch(table->head())); });
         std::size_t booked = 0;
-        const double took = ms([&] { booked = receive(shop, sheet.deliveries()).size(); });
+        const double took = ms([&] { booked = takeOver(shop, sheet.deliveries()).size(); });
         std::printf("a stock of %zu rows, %zu faults: table %.0f ms, rows understood %.0f ms (%.1f x), "
                     "booked %.0f ms "
                     "(%.1f x)\n",

@@ -10,8 +10,8 @@ namespace riband::shop {
 RandomCounts::RandomCounts(TestShop& shop, std::mt19937& random) : shop_{shop}, random_{random} {
     store::Transaction transaction{shop.connection};
     store::People people{shop.connection};
-    manager_ = people.add("SM", "S. Mercer", store::Role::StockManager);
-    otherClerk_ = people.add("OC", "O. Cooper", store::Role::Clerk);
+    owner_ = people.add("OM", "O. Mercer", store::Role::Owner);
+    manager_ = people.add("SC", "S. Cooper", store::Role::StockManager);
     store::ShopSettings settings = store::Settings{shop.connection}.read();
     settings.counting.approveOver = Money::minor(50);
     store::Settings{shop.connection}.write(settings);
@@ -101,23 +101,23 @@ void RandomCounts::settleAny() {
     settleAs(finding, finding.proposals[static_cast<std::size_t>(oneIn(3) ? number(0, last) : 0)]);
 }
 
-/// By the clerk alone, or allowed by another clerk or by the stock manager; beyond the limit only the last
-/// will do, and the book says who it was.
+/// By the clerk alone, or allowed by the stock manager or by the owner; beyond the limit only the last will
+/// do, and the book says who it was.
 void RandomCounts::settleAs(const Finding& finding, const counting::Proposal& proposal) {
     const bool needed = needsApproval(finding, proposal);
-    const std::optional<store::PersonId> asked[] = {std::nullopt, otherClerk_, manager_, manager_};
+    const std::optional<store::PersonId> asked[] = {std::nullopt, manager_, owner_, owner_};
     const auto allows = asked[number(0, 3)];
     try {
         const Settled settled = settle(shop_.shop, finding.difference, proposal, allows);
-        CHECK((!needed || allows == manager_));
+        CHECK((!needed || allows == owner_));
         const auto written = store::Counts{shop_.connection}.settlement(settled.settlements.front());
         REQUIRE(written);
         CHECK(written->person == shop_.shop.person);
-        CHECK(written->approved == (needed ? std::optional{manager_} : std::nullopt));
+        CHECK(written->approved == (needed ? std::optional{owner_} : std::nullopt));
         approved_ += needed ? 1 : 0;
         ++settled_;
     } catch (const Refusal& refusal) {
-        CHECK((refusal.why() == Refusal::Why::NeedsApproval) == (needed && allows != manager_));
+        CHECK((refusal.why() == Refusal::Why::NeedsApproval) == (needed && allows != owner_));
         throw;
     }
 }
@@ -125,8 +125,17 @@ void RandomCounts::settleAs(const Finding& finding, const counting::Proposal& pr
 void RandomCounts::counterAny() {
     const std::vector<store::Settlement> all = store::Counts{shop_.connection}.settlements();
     if (all.empty()) return scan();
-    counterSettlement(shop_.shop,
-                      all[static_cast<std::size_t>(number(0, static_cast<std::int64_t>(all.size()) - 1))].id);
+    const store::SettlementId one =
+        all[static_cast<std::size_t>(number(0, static_cast<std::int64_t>(all.size()) - 1))].id;
+    const std::optional<Refusal> why = whyNotCountered(shop_.shop, one);
+    try {
+        counterSettlement(shop_.shop, one);
+        CHECK_FALSE(why);
+    } catch (const Refusal& refusal) {
+        REQUIRE(why);
+        CHECK(why->why() == refusal.why());
+        throw;
+    }
     ++countered_;
 }
 

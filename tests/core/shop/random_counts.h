@@ -46,7 +46,7 @@ private:
     TestShop& shop_;
     std::mt19937& random_;
     std::optional<Again> again_{};
-    store::PersonId manager_{0}, otherClerk_{0};
+    store::PersonId owner_{0}, manager_{0};
     int scans_ = 0, settled_ = 0, approved_ = 0, countered_ = 0;
 };
 

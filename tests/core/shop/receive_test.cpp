@@ -29,16 +29,74 @@ TEST_CASE("Goods in: every sleeve is a piece with its own code, width and cost",
     CHECK(shop.disagreements().empty());
 }
 
-TEST_CASE("Sleeves are bought; a stock that is taken over was found", "[receive]") {
+TEST_CASE("Goods in are bought and a stock that is taken over was found, whatever the pieces are",
+          "[receive]") {
     TestShop shop;
-    shop.piece(shop.h8m1200, mm(400), cutting::PieceKind::Sleeve, 8000);
-    shop.remnant(shop.h8m1200, mm(100));
-    shop.ready(shop.h8m1200, mm(30));
-    CHECK(shop.widthOn(Account::Bought) == -400'000);
-    CHECK(shop.widthOn(Account::Found) == -130'000);
-    CHECK(shop.widthOn(Account::Rack) == 500'000);
+    const std::vector<Delivery> goods{
+        {.belt = shop.h8m1200, .extent = mm(400), .costEach = Money::minor(8000)},
+        {.belt = shop.h8m1200,
+         .extent = mm(200),
+         .costEach = Money::minor(2000),
+         .kind = cutting::PieceKind::Remnant}, // a sleeve that is narrower than usual
+        {.belt = shop.h8m1200, .extent = mm(30), .kind = cutting::PieceKind::Ready}};
+    SECTION("goods in") {
+        receive(shop.shop, goods);
+        CHECK(shop.widthOn(Account::Bought) == -630'000);
+        CHECK(shop.costOn(Account::Bought) == -10'000);
+        CHECK(shop.widthOn(Account::Found) == 0);
+    }
+    SECTION("goods in with a delivery note") {
+        receiveGoods(shop.shop, {.reference = "L 17", .lines = goods});
+        CHECK(shop.widthOn(Account::Bought) == -630'000);
+        CHECK(shop.widthOn(Account::Found) == 0);
+    }
+    SECTION("a stock") {
+        takeOver(shop.shop, goods);
+        CHECK(shop.widthOn(Account::Found) == -630'000);
+        CHECK(shop.costOn(Account::Found) == -10'000);
+        CHECK(shop.widthOn(Account::Bought) == 0);
+    }
+    CHECK(shop.widthOn(Account::Rack) == 600'000);
     CHECK(shop.widthOn(Account::Ready) == 30'000);
-    CHECK(shop.costOn(Account::Bought) == -8000);
+    CHECK(shop.disagreements().empty());
+}
+
+TEST_CASE("Batch, supplier and delivery note are one line each, whatever a file has in them", "[receive]") {
+    TestShop shop;
+    const Received received = receiveGoods(
+        shop.shop, {.supplier = "Mill\r\nSupply ",
+                    .reference = "L\t17\x01",
+                    .lines = {{.belt = shop.h8m1200, .extent = mm(400), .batch = "\nM 77\n B"}}});
+    CHECK(shop.at(received.pieces.front()).batch == "M 77 B");
+    const auto booked = store::Goods{shop.connection}.at(received.delivery);
+    CHECK(booked.supplier == "Mill Supply");
+    CHECK(booked.reference == "L 17");
+    CHECK(inOneLine(" \x7f ").empty());
+    CHECK(inOneLine("L\xc3\xbc 1") == "L\xc3\xbc 1");
+}
+
+TEST_CASE("What names a piece without its dash finds it, unless a place is called so", "[receive]") {
+    TestShop shop;
+    const store::PieceId piece = shop.piece(shop.h8m1200, mm(400));
+    std::string bare = shop.at(piece).code;
+    bare.erase(bare.find('-'), 1);
+    CHECK(scan(shop.shop, bare + " ").piece->id == piece);
+    CHECK_FALSE(canBePlace(shop.shop, bare));
+    checkRefused(shop, Why::CodeTaken, [&] { move(shop.shop, piece, bare); });
+    CHECK_FALSE(scan(shop.shop, "").any());
+    CHECK_FALSE(scan(shop.shop, bare.substr(0, 3)).any());
+
+    TestShop other; // its first piece lies at a place that is called like the code that the second will have
+    const store::PieceId first = other.piece(other.h8m1200, mm(400));
+    const std::string next = shop.at(shop.piece(shop.h8m1200, mm(400))).code;
+    std::string place = next;
+    place.erase(place.find('-'), 1);
+    move(other.shop, first, place);
+    const store::PieceId second = other.piece(other.h8m1200, mm(400));
+    REQUIRE(other.at(second).code == next);
+    CHECK_FALSE(scan(other.shop, place).any());
+    CHECK(canBePlace(other.shop, place));
+    CHECK(scan(other.shop, next).piece->id == second);
 }
 
 TEST_CASE("A belt new to the shop is kept with the usual sleeve and the standard widths", "[receive]") {

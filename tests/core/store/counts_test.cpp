@@ -102,6 +102,35 @@ TEST_CASE("What a closed count left open is named, and is no disagreement of the
     }
 }
 
+TEST_CASE("A find that waits is named by its belt", "[store][count]") {
+    const TemporaryFolder folder;
+    CountedShop shop{folder / "shop.riband"};
+    {
+        Transaction transaction{shop.connection};
+        Counts counts{shop.connection};
+        const PersonId person = People{shop.connection}.present().front().id;
+        const CountId count = counts.begin("B2", person, noon, {});
+        counts.add({.id = ScanId{0},
+                    .count = count,
+                    .at = noon,
+                    .person = person,
+                    .piece = {},
+                    .belt = shop.shop.toothed,
+                    .book = Extent::none(Unit::Micrometre),
+                    .measured = mm(33),
+                    .method = Method::Calliper,
+                    .after = {},
+                    .placeWas = "",
+                    .remark = ""});
+        counts.close(count, noon, {});
+        transaction.commit();
+    }
+    const Verification found = verify(shop.connection);
+    REQUIRE(found.holes.size() == 3);
+    CHECK(found.holes[2].kind == CountHole::Kind::Unlabelled);
+    CHECK(found.holes[2].where == Catalogue{shop.connection}.at(shop.shop.toothed).designation);
+}
+
 TEST_CASE("A scan whose book was tampered with is named", "[store][count]") {
     const TemporaryFolder folder;
     CountedShop shop{folder / "shop.riband"};

@@ -9,8 +9,8 @@
 #include "ui/counter/parked_dialog.h"
 #include "ui/counter/suggestion_card.h"
 #include "ui/counter/understood_strip.h"
+#include "ui/desk/who_dialog.h"
 #include "ui/window/toast.h"
-#include "ui/window/who_dialog.h"
 
 #include <QAbstractItemView>
 #include <QApplication>

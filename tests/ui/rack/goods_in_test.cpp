@@ -1,6 +1,7 @@
 // What comes onto the rack: expected, delivered, taken over.
 #include "core/shop/receive.h"
 #include "tests/ui/rack/at_the_rack.h"
+#include "ui/words/words.h"
 
 #include <QComboBox>
 #include <QFile>
@@ -235,6 +236,7 @@ TEST_CASE("Goods in says what a wrong field wants, and books nothing of it", "[r
         wrong("cost", "-30", "Cost of each: This must not be negative. Type an amount");
         wrong("cost", "abc", "Cost of each: Type an amount, for example 38.50.");
         wrong("made", "1.2.2099", "Made on: This day is still to come: today is");
+        wrong("cost", "-5t", "Cost of each: Type an amount, for example 38.50.");
         wrong("width", "-5", "This must not be negative.");
         wrong("width", "6000", "At most 5000 mm can be meant here.");
         wrong("labelled", "x", "Label says: Type the width in mm");
@@ -346,11 +348,17 @@ TEST_CASE("Goods in and a stock that is taken over go by keys", "[rack]") {
         const QString path = shop.papers() + "-stock.csv";
         QFile file{path};
         REQUIRE(file.open(QIODevice::WriteOnly));
-        file.write("Bezeichnung;Breite;Fach\nT10 1250;47,5;L\xfc 1\nXL 414;30;\n"); // Latin-1
-        file.close();
+        file.write("Bezeichnung;Breite;Fach;made;cost\nT10 1250;47,5;L\xfc 1;3.2.2026;12,5\nXL 414;30;;;\n");
+        file.close(); // Latin-1
         answering(desk, [&](QDialog& dialog) {
             QTest::keyClicks(&field(dialog, "path"), path);
             QTest::keyClick(&field(dialog, "path"), Qt::Key_Return);
+            const auto* rows = dialog.findChildren<QTableWidget*>().back();
+            REQUIRE(rows->rowCount() == 2);
+            CHECK(rows->item(0, 2)->text() == QString::fromUtf8("L\xc3\xbc 1"));
+            CHECK(rows->item(0, 3)->text() == shown(Date{std::chrono::year{2026} / 2 / 3}));
+            CHECK(rows->item(0, 4)->text() == "12.50");
+            CHECK(rows->item(1, 4)->text().isEmpty()); // nobody said
             QTest::keyClick(&dialog, Qt::Key_F9);
             QTRY_VERIFY(!dialog.isVisible());
         });
@@ -360,6 +368,8 @@ TEST_CASE("Goods in and a stock that is taken over go by keys", "[rack]") {
         REQUIRE(pieces.size() == 2);
         CHECK(pieces.back().extent == um(47'500));
         CHECK(pieces.back().place == "L\xc3\xbc 1");
+        const auto came = store::Ledger{shop.connection()}.historyOf(pieces.back().id).front().movement;
+        CHECK(came.postings().front().account == store::Account::Found); // it was there
     }
     CHECK(shop.disagreements().empty());
 }

@@ -10,6 +10,8 @@
 #include <QScrollBar>
 #include <QTableView>
 
+#include <algorithm>
+
 namespace riband::ui {
 
 TEST_CASE("A move, a division and a scrap go by keys, and the list leaves as CSV", "[rack]") {
@@ -37,6 +39,22 @@ TEST_CASE("A move, a division and a scrap go by keys, and the list leaves as CSV
         const auto belt = store::Catalogue{shop.connection()}.find(shop.belt("XL 414"));
         CHECK(store::Pieces{shop.connection()}.ofBelt(belt->id).front().place == "A9-9");
         CHECK(store::Pieces{shop.connection()}.at(other->id).place == "A9-8");
+    }
+    SECTION("a code without its dash is the piece, and never a new place") {
+        const store::StockPiece piece = store::Pieces{shop.connection()}.all().front();
+        std::string bare = piece.code;
+        bare.erase(bare.find('-'), 1);
+        answering(desk, [&](QDialog& dialog) {
+            for (const char* scanned : {"A9-6", "A9-6", bare.c_str(), bare.c_str()}) {
+                QTest::keyClicks(&field(dialog, "scan"), scanned);
+                QTest::keyClick(&field(dialog, "scan"), Qt::Key_Return);
+            }
+            QTest::keyClick(&dialog, Qt::Key_F9);
+        });
+        desk.press(Qt::Key_F6);
+        CHECK(store::Pieces{shop.connection()}.at(piece.id).place == "A9-6");
+        const auto places = store::Pieces{shop.connection()}.places();
+        CHECK(std::find(places.begin(), places.end(), bare) == places.end());
     }
     SECTION("several pieces in the hand go to one place, and what was only marked on the page stays") {
         const auto pieces = store::Pieces{shop.connection()}.all();

@@ -1,5 +1,6 @@
 // A place is counted and settled by scanner and keys; the mouse is never needed.
 #include "core/shop/counting/findings.h"
+#include "core/shop/limits.h"
 #include "core/shop/order.h"
 #include "core/shop/stock.h"
 #include "tests/ui/desk_fixture.h"
@@ -16,6 +17,7 @@
 #include <QLineEdit>
 #include <QListWidget>
 #include <QSpinBox>
+#include <QTableView>
 #include <QTest>
 #include <QThreadPool>
 
@@ -38,6 +40,19 @@ public:
         scan(width);
     }
     TallyPage& page() { return window().tally(); }
+    /// Says that the place is done, though not all of it was seen.
+    void closeAnyway() {
+        answering([](QDialog& dialog) { QTest::keyClick(&dialog, Qt::Key_Return); });
+        press(Qt::Key_F3);
+    }
+    void takeBackNewest() {
+        answering([](QDialog& dialog) {
+            QTest::keyClick(&dialog, Qt::Key_F6);
+            QTest::keyClick(&dialog, Qt::Key_Escape);
+        });
+        press(Qt::Key_F6);
+    }
+    QString typed() { return qobject_cast<QLineEdit*>(QApplication::focusWidget())->text(); }
     /// Waits until the day's plan stands.
     void planned() {
         do {
@@ -143,6 +158,7 @@ TEST_CASE("The day's plan says what to count and why; Enter starts it, and anybo
     CHECK(desk.words().contains("never counted"));
     CHECK(desk.words().contains("came 0 days ago")); // a sleeve that was measured as it came
     CHECK_FALSE(desk.words().contains("128"));       // blind here, too
+    CHECK_FALSE(desk.words().contains("probably wrong: 0.0"));
     desk.keep("plan");
     desk.press(Qt::Key_Down);
     CHECK(desk.words().contains("Why C1"));
@@ -192,7 +208,7 @@ TEST_CASE("A place is counted blind, from the place to what is missing, by keys 
     desk.press(Qt::Key_Return);
     CHECK(desk.words().contains("agrees"));
     CHECK(desk.words().contains("Not seen yet: 6"));
-    desk.press(Qt::Key_F3);
+    desk.closeAnyway();
     CHECK(desk.page().tally().step() == Tally::Step::Place);
     CHECK(shop::findings(shop.session().shop()).size() == 6);
     CHECK(desk.page().waiting() == 6);
@@ -212,8 +228,10 @@ TEST_CASE("Near enough corrects the book, beyond it one measures again, and then
     desk.keep("again");
     desk.press(Qt::Key_F3); // refused: the piece waits
     CHECK(desk.page().tally().count());
+    CHECK(desk.words().contains("a second time"));
     desk.scan("358.3");
     CHECK(desk.words().contains("differs"));
+    CHECK_FALSE(desk.words().contains("a second time")); // it is done
     desk.press(Qt::Key_F3);
     desk.press(Qt::Key_F4);
     CHECK(desk.words().contains("380"));
@@ -221,7 +239,7 @@ TEST_CASE("Near enough corrects the book, beyond it one measures again, and then
     desk.press(Qt::Key_F9);
     CHECK(desk.piece("T10 1250").extent == um(358'300));
     CHECK(shop::findings(shop.session().shop()).empty());
-    desk.press(Qt::Key_F6);
+    desk.takeBackNewest();
     CHECK(desk.piece("T10 1250").extent == mm(380));
     CHECK(shop::findings(shop.session().shop()).size() == 1);
     CHECK(shop.disagreements().empty());
@@ -261,6 +279,215 @@ TEST_CASE("A piece without label is named by its belt, and gets a label when it 
     CHECK(desk.piece("S8M 960").place == "B3-2");
     CHECK(QDir{shop.papers()}.entryList(QDir::Files).size() == 1);
     CHECK(shop.disagreements().empty());
+}
+
+TEST_CASE("A piece that the book has thrown away is measured, and comes back as found", "[tally]") {
+    DeskShop shop;
+    const store::PieceId gone = shop.piece("XL 414", mm(90), cutting::PieceKind::Remnant);
+    shop::scrap(shop.session().shop(), gone, mm(90), store::ScrapReason::Aged, "");
+    const auto now = [&] { return store::Pieces{shop.connection()}.at(gone); };
+    TallyDesk desk{shop};
+    desk.scan("B3-2");
+    desk.scan(QString::fromStdString(now().code));
+    desk.scan(""); // "it is there" is not enough
+    CHECK(desk.words().contains("The book has nothing of"));
+    desk.scan(QString::fromStdString(desk.piece("T10 1250").code)); // nor is scanning on
+    CHECK(desk.page().tally().large() == QString::fromStdString(now().code));
+    CHECK(now().gone());
+    desk.scan("89.5"); // over what was refused
+    desk.scan("89.5");
+    CHECK(desk.words().contains("It waits to be settled."));
+    desk.press(Qt::Key_F4);
+    CHECK(desk.words().contains("is here again"));
+    desk.press(Qt::Key_F9);
+    CHECK(now().extent == um(89'500));
+    CHECK(shop.disagreements().empty());
+}
+
+TEST_CASE("Nothing goes missing without a question, and a scan is no answer to it", "[tally]") {
+    DeskShop shop;
+    TallyDesk desk{shop};
+    desk.scan("B3-2");
+    const QString code = QString::fromStdString(desk.piece("T10 1250").code);
+    QString asked;
+    desk.answering([&](QDialog& dialog) {
+        for (const auto* label : dialog.findChildren<QLabel*>())
+            asked += label->text();
+        CHECK(dialog.findChild<QListWidget*>()->count() == 7);
+        QTest::keyClick(&dialog, Qt::Key_Escape);
+    });
+    desk.press(Qt::Key_F3);
+    CHECK(asked.contains("not seen"));
+    CHECK(desk.page().tally().count());
+    desk.answering([&](QDialog& dialog) { // a scanner goes on to type into what is left when it has closed
+        QTest::keyClick(dialog.findChild<QListWidget*>(), code[0].toLatin1());
+        CHECK_FALSE(dialog.isVisible());
+    });
+    desk.press(Qt::Key_F3);
+    desk.scan(code.mid(1));
+    CHECK(desk.page().tally().large() == code);
+    desk.closeAnyway();
+    CHECK_FALSE(desk.page().tally().count());
+    CHECK(shop::findings(shop.session().shop()).size() == 7);
+}
+
+TEST_CASE("Beyond the limit the owner approves there and then, with initials and number", "[tally]") {
+    DeskShop shop;
+    store::People people{shop.connection()};
+    const store::PersonId owner = shop.session().person().id;
+    people.lock(owner, "4711");
+    const store::PersonId manager = people.add("SM", "S. Mercer", store::Role::StockManager);
+    store::ShopSettings settings = shop.session().settings();
+    settings.counting.approveOver = Money::minor(20);
+    shop.session().save(settings);
+    shop.session().actAs(manager);
+    TallyDesk desk{shop};
+    desk.scan("B3-2");
+    const store::StockPiece sleeve = desk.piece("T10 1250");
+    desk.measure(sleeve, "170.3");
+    desk.scan("170.3");
+    desk.press(Qt::Key_F4);
+    CHECK(desk.words().contains("the owner approves it"));
+    const auto answer = [&](const QString& number) {
+        desk.answering([number](QDialog& dialog) {
+            auto* list = dialog.findChild<QListWidget*>("people");
+            CHECK(list->count() == 1); // owners only
+            QTest::keyClicks(list, "JT");
+            QTest::keyClicks(dialog.findChild<QLineEdit*>("number"), number);
+            QTest::keyClick(&dialog, Qt::Key_Return);
+        });
+        desk.press(Qt::Key_F9);
+    };
+    answer("1234");
+    CHECK(desk.piece("T10 1250").extent == mm(380));
+    answer("4711");
+    CHECK(desk.piece("T10 1250").extent == um(170'300));
+    const auto settled = store::Counts{shop.connection()}.settlements();
+    REQUIRE(settled.size() == 1);
+    CHECK(settled.front().person == manager);
+    CHECK(settled.front().approved == owner);
+    CHECK(shop.session().person().id == manager); // who acted goes on acting
+}
+
+TEST_CASE("What was settled can be taken back another day, and it says why something can't", "[tally]") {
+    DeskShop shop;
+    {
+        TallyDesk desk{shop};
+        desk.scan("B3-2");
+        desk.measure(desk.piece("T10 1250"), "371.7");
+        desk.scan("371.7");
+        desk.measure(desk.piece("XL 414"), "244.1");
+        desk.scan("244.1");
+        desk.press(Qt::Key_F4);
+        desk.press(Qt::Key_F9);
+        desk.press(Qt::Key_F9);
+        CHECK(shop::findings(shop.session().shop()).empty());
+    }
+    TallyDesk desk{shop};
+    desk.press(Qt::Key_F4);
+    QStringList states, reasons;
+    desk.answering([&](QDialog& dialog) {
+        auto* table = dialog.findChild<QTableView*>();
+        REQUIRE(table->model()->rowCount() == 2);
+        QTest::keyClick(table, Qt::Key_Down); // the older one
+        QTest::keyClick(&dialog, Qt::Key_F6);
+        for (int row = 0; row < 2; ++row)
+            states << table->model()->index(row, table->model()->columnCount() - 1).data().toString();
+        for (const auto* label : dialog.findChildren<QLabel*>())
+            reasons << label->text();
+        QTest::keyClick(&dialog, Qt::Key_F6); // grey
+        QTest::keyClick(&dialog, Qt::Key_Escape);
+    });
+    desk.press(Qt::Key_F6);
+    REQUIRE(states.size() == 2);
+    CHECK(states[0] == "stands");
+    CHECK(states[1].startsWith("taken back"));
+    CHECK(reasons.join(' ').contains("It is taken back already."));
+    CHECK(shop::findings(shop.session().shop()).size() == 1);
+    CHECK(shop.disagreements().empty());
+}
+
+TEST_CASE("A code is understood without its dash, and never becomes a place", "[tally]") {
+    DeskShop shop;
+    TallyDesk desk{shop};
+    const QString code = QString::fromStdString(desk.piece("T10 1250").code),
+                  bare = QString{code}.remove('-');
+    desk.scan(bare);
+    desk.press(Qt::Key_Return);
+    CHECK_FALSE(desk.page().tally().count());
+    CHECK_FALSE(shop::canBePlace(shop.session().shop(), bare.toStdString()));
+    desk.scan("B3-2");
+    desk.scan(bare);
+    CHECK(desk.page().tally().large() == code);
+    desk.scan(bare);
+    CHECK(desk.words().contains("Scanned twice."));
+}
+
+TEST_CASE("After a refused entry the next scan begins anew, also when one was away", "[tally]") {
+    DeskShop shop;
+    TallyDesk desk{shop};
+    desk.scan("122");
+    desk.press(Qt::Key_F3);
+    desk.press(Qt::Key_F4);
+    desk.press(Qt::Key_F4);
+    const QString code = QString::fromStdString(desk.piece("T10 1250").code);
+    desk.scan(code);
+    CHECK(desk.typed() == code);
+    CHECK(desk.words().contains(code + " is a piece, at home at B3-2"));
+}
+
+TEST_CASE("On the Settle page a scan chooses its difference, or it is said that none waits", "[tally]") {
+    DeskShop shop;
+    TallyDesk desk{shop};
+    desk.scan("B3-2");
+    const QString first = QString::fromStdString(desk.piece("T10 1250").code),
+                  second = QString::fromStdString(desk.piece("XL 414").code),
+                  agrees = QString::fromStdString(desk.piece("H8M 1200").code);
+    desk.measure(desk.piece("T10 1250"), "371.7");
+    desk.scan("371.7");
+    desk.measure(desk.piece("XL 414"), "244.1");
+    desk.scan("244.1");
+    desk.press(Qt::Key_F4);
+    for (const QString& code : {second, first, second}) {
+        desk.scan(code);
+        CHECK(desk.words().contains(code + " · B3-2"));
+        CHECK(desk.typed().isEmpty());
+    }
+    desk.scan(agrees);
+    CHECK(desk.words().contains("Nothing of " + agrees + " waits to be settled."));
+    desk.scan(first); // over what was refused
+    CHECK(desk.words().contains(first + " · B3-2"));
+    desk.press(Qt::Key_F9);
+    CHECK(desk.piece("T10 1250").extent == um(371'700));
+    CHECK(desk.piece("XL 414").extent == mm(250));
+}
+
+TEST_CASE("The page's own key leads from settling back to counting", "[tally]") {
+    DeskShop shop;
+    TallyDesk desk{shop};
+    desk.press(Qt::Key_F4);
+    desk.press(Qt::Key_3, Qt::ControlModifier);
+    desk.press(Qt::Key_4, Qt::ControlModifier); // from elsewhere: as it was left
+    desk.scan("Z9");
+    CHECK_FALSE(desk.words().contains("No place is called"));
+    desk.press(Qt::Key_4, Qt::ControlModifier);
+    desk.scan("Z9");
+    CHECK(desk.words().contains("No place is called"));
+}
+
+TEST_CASE("Belt and width of a piece without label can be said at once", "[tally]") {
+    DeskShop shop;
+    TallyDesk desk{shop};
+    desk.scan("B3-2");
+    desk.scan("T10 1250 27");
+    CHECK(desk.page().tally().step() == Tally::Step::Piece);
+    CHECK(desk.words().contains("Noted: 27"));
+    CHECK(desk.words().contains("0 of 7 seen · besides: 1"));
+    desk.scan("");
+    CHECK(desk.words().contains("Scan the label of a piece; without a label, type its belt."));
+    const auto scans = store::Counts{shop.connection()}.allScans();
+    REQUIRE(scans.size() == 1);
+    CHECK(scans.front().measured == mm(27));
 }
 
 TEST_CASE("What can't be understood is said and can be typed on", "[tally]") {
@@ -306,7 +533,7 @@ TEST_CASE("The day's plan, what is not seen yet and the differences leave as CSV
     const store::StockPiece piece = desk.piece("T10 1250");
     desk.measure(piece, "350");
     desk.scan("350");
-    desk.press(Qt::Key_F3);
+    desk.closeAnyway();
     desk.press(Qt::Key_F4);
     const QStringList differences = saved("differences");
     REQUIRE(differences.size() > 1);

@@ -1,7 +1,7 @@
 #include "tests/ui/desk_fixture.h"
 #include "ui/desk/page.h"
+#include "ui/desk/who_dialog.h"
 #include "ui/look/card_tabs.h"
-#include "ui/window/who_dialog.h"
 
 #include <QLineEdit>
 #include <QListWidget>

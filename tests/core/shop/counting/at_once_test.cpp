@@ -92,6 +92,7 @@ void settleAsMeasured(const Shop& shop, const std::string& place) {
         if (finding.place != place) continue;
         for (const counting::Proposal& proposal : finding.proposals)
             if (proposal.what == store::Explanation::Unexplained ||
+                proposal.what == store::Explanation::Found ||
                 (finding.difference.measuredSince && proposal.what == store::Explanation::BookedLate)) {
                 try {
                     settle(shop, finding.difference, proposal);

@@ -73,6 +73,19 @@ TEST_CASE("By eye a piece is there or not; the book is not corrected by it", "[c
     checkRefused(shop, Why::UnitMixed, [&] { shop.measure(count, shop.first, ribs(10)); });
 }
 
+TEST_CASE("A piece of which the book has nothing is measured, twice, however narrow it is", "[count]") {
+    CountShop shop;
+    scrap(shop.shop, shop.second, mm(60), store::ScrapReason::Damaged, "");
+    const store::CountId count = beginCount(shop.shop, "A1");
+    checkRefused(shop, Why::PieceGone, [&] { note(shop.shop, count, shop.second, {}, Method::Calliper); });
+    CHECK(store::Counts{shop.connection}.scansOf(count).empty());
+    CHECK(shop.measure(count, shop.second, mm(4), Method::Eye) == Verdict::Again); // by eye 5 are near enough
+    CHECK(toMeasureAgain(shop.shop, count).size() == 1);
+    CHECK(shop.measure(count, shop.second, mm(4), Method::Eye) == Verdict::Differs);
+    REQUIRE(findings(shop.shop).size() == 1);
+    CHECK(findings(shop.shop).front().proposals.front().what == store::Explanation::Found);
+}
+
 TEST_CASE("A count is left and taken up again, also by another person", "[count]") {
     CountShop shop;
     const store::CountId count = beginCount(shop.shop, "A1");

@@ -13,7 +13,7 @@ constexpr std::int64_t trim = 2'500;
 MistakenShop::MistakenShop(unsigned seed, int belts, int piecesEach, int mistakes, std::int64_t noise,
                            Fall fall)
     : random_{seed}, noise_{noise}, fall_{fall} {
-    manager_ = store::People{connection}.add("CD", "C. Dyer", store::Role::StockManager);
+    manager_ = store::People{connection}.add("CD", "C. Dyer", store::Role::Owner);
     furnish(belts, piecesEach);
     for (int tries = 0; static_cast<int>(made_.size()) < mistakes && tries < 20 * mistakes; ++tries)
         make(static_cast<Mistake>(number(0, static_cast<int>(Mistake::Gone))));

@@ -1,6 +1,6 @@
 // Each difference is settled by one act, and can be countered.
 #include "core/shop/counting/count.h"
-#include "core/shop/counting/settle.h"
+#include "core/shop/counting/settled.h"
 #include "core/store/upkeep.h"
 #include "tests/core/shop/shop_fixture.h"
 
@@ -166,6 +166,60 @@ TEST_CASE("Missing is booked with its cost, and comes back with it when it turns
     CHECK(shop.costOn(Account::Rack) >= 998);
     CHECK(findings(shop.shop).empty());
     CHECK(shop.disagreements().empty());
+
+    // The loss is countered for good: countering the return, too, would leave width that no difference tells.
+    const SettledCases cases{shop.shop};
+    REQUIRE(cases.size() == 2);
+    CHECK(cases.at(0).settlement.explanation == Explanation::Found);
+    CHECK(cases.at(0).change == 61'900);
+    CHECK(cases.at(1).counteredBy);
+    checkRefused(shop, Why::ActStays, [&] { counterSettlement(shop.shop, cases.id(0)); });
+    CHECK(whyNotCountered(shop.shop, cases.id(0))->why() == Why::ActStays);
+    CHECK(whyNotCountered(shop.shop, cases.id(1))->why() == Why::AlreadyDone);
+}
+
+TEST_CASE("A piece that was thrown away by the book and is here comes back under its own code", "[count]") {
+    SettleShop shop;
+    const store::PieceId piece = shop.at(mm(62));
+    scrap(shop.shop, piece, mm(62), store::ScrapReason::Aged, "");
+    shop.measure(beginCount(shop.shop, "C3"), piece, um(61'900));
+    CHECK(shop.only().proposals.front().what == Explanation::Found);
+    const Settled settled = shop.acceptFirst(shop.only());
+    CHECK(shop.at(piece).extent == um(61'900));
+    CHECK(shop.at(piece).place == "C3");
+    CHECK_FALSE(settled.label); // it has one
+    CHECK(shop.widthOn(Account::Found) == -61'900);
+    CHECK(shop.costOn(Account::Found) == 0);
+    CHECK(findings(shop.shop).empty());
+    counterSettlement(shop.shop, settled.settlements.front());
+    CHECK(shop.at(piece).gone());
+    CHECK(shop.only().difference.piece == piece);
+    CHECK(shop.disagreements().empty());
+}
+
+TEST_CASE("What was settled is listed, the newest first, with what it did and who took it back", "[count]") {
+    SettleShop shop;
+    const store::PieceId first = shop.at(mm(100)), second = shop.at(mm(64), "B2");
+    shop.measure(beginCount(shop.shop, "A1"), first, um(91'117));
+    const Settled older = shop.acceptFirst(shop.only());
+    shop.measure(beginCount(shop.shop, "B2"), second, um(61'500));
+    shop.acceptFirst(shop.only());
+    counterSettlement(shop.shop, older.settlements.front());
+    const SettledCases cases{shop.shop};
+    REQUIRE(cases.size() == 2);
+    const SettledCase newest = cases.at(0), oldest = cases.at(1);
+    CHECK(newest.piece->id == second);
+    CHECK(newest.place == "B2");
+    CHECK(newest.belt == "H8M 1200");
+    CHECK(newest.settlement.explanation == Explanation::TrimForgotten);
+    CHECK(newest.change == -2'500);
+    CHECK_FALSE(newest.counteredBy);
+    CHECK(cases.id(1) == older.settlements.front());
+    CHECK(oldest.change == -8'883);
+    REQUIRE(oldest.counteredBy);
+    CHECK(oldest.counteredBy->person == shop.shop.person);
+    CHECK_FALSE(whyNotCountered(shop.shop, cases.id(0)));
+    CHECK(whyNotCountered(shop.shop, cases.id(1)));
 }
 
 TEST_CASE("Nothing is cut from a ready belt, so none of what cuts explain is proposed of it", "[count]") {
@@ -199,7 +253,7 @@ TEST_CASE("Waste goes to its own account", "[count]") {
     CHECK(shop.disagreements().empty());
 }
 
-TEST_CASE("Above the limit the stock manager or the owner must approve", "[count]") {
+TEST_CASE("Above the limit the owner must approve", "[count]") {
     SettleShop shop;
     const store::PieceId piece = shop.at(mm(100), "A1", 20'000);
     const store::CountId count = beginCount(shop.shop, "A1");
@@ -209,8 +263,17 @@ TEST_CASE("Above the limit the stock manager or the owner must approve", "[count
     CHECK(needsApproval(found, found.proposals.front()));
     checkRefused(shop, Why::NeedsApproval, [&] { shop.acceptFirst(found); });
     const auto manager = store::People{shop.connection}.add("CD", "C. Dyer", store::Role::StockManager);
-    const Settled settled = settle(shop.shop, found.difference, found.proposals.front(), manager);
-    CHECK(store::Counts{shop.connection}.settlement(settled.settlements.front())->approved == manager);
+    const auto owner = store::People{shop.connection}.add("EF", "E. Fenn", store::Role::Owner);
+    checkRefused(shop, Why::NeedsApproval,
+                 [&] { settle(shop.shop, found.difference, found.proposals.front(), manager); });
+    std::optional<store::PersonId> asked = owner;
+    SECTION("asked there and then") {}
+    SECTION("or acting") {
+        shop.shop.person = owner;
+        asked.reset();
+    }
+    const Settled settled = settle(shop.shop, found.difference, found.proposals.front(), asked);
+    CHECK(store::Counts{shop.connection}.settlement(settled.settlements.front())->approved == owner);
     checkRefused(shop, Why::AlreadyDone, [&] { shop.acceptFirst(found); }); // once only
     CHECK(shop.disagreements().empty());
 }
@@ -225,6 +288,7 @@ TEST_CASE("A settled difference can't be countered once its width was used", "[c
     const auto left = shop.at(piece).extent;
     scrap(shop.shop, piece, left - mm(20), store::ScrapReason::Damaged, "");
     checkRefused(shop, Why::AlreadyDone, [&] { counterSettlement(shop.shop, settled.settlements.front()); });
+    CHECK(whyNotCountered(shop.shop, settled.settlements.front())->detail() == shop.at(piece).code);
 }
 
 } // namespace riband::shop

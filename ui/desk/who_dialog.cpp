@@ -1,4 +1,4 @@
-#include "ui/window/who_dialog.h"
+#include "ui/desk/who_dialog.h"
 
 #include "ui/desk/labels.h"
 #include "ui/look/look.h"
@@ -24,28 +24,49 @@ QString lineOf(const store::Person& person) {
     return WhoDialog::tr("%1   %2, %3").arg(text(person.initials), text(person.name), say(person.role));
 }
 
+std::vector<store::Person> presentFrom(store::Connection& connection, store::Role least) {
+    std::vector<store::Person> people = store::People{connection}.present();
+    std::erase_if(people, [least](const store::Person& person) { return person.role < least; });
+    return people;
+}
+
 } // namespace
 
+WhoDialog::WhoDialog(store::Connection& connection, std::vector<store::Person> people, const QString& what,
+                     QWidget* parent)
+    : QDialog{parent}, connection_{connection}, people_{std::move(people)}, list_{new QListWidget},
+      number_{new QLineEdit}, wrong_{label({}, "danger")} {
+    setMinimumWidth(420);
+    buildView(what);
+}
+
 WhoDialog::WhoDialog(store::Connection& connection, store::PersonId now, QWidget* parent)
-    : QDialog{parent}, connection_{connection}, people_{store::People{connection}.present()},
-      list_{new QListWidget}, number_{new QLineEdit}, wrong_{label({}, "danger")} {
+    : WhoDialog{connection, store::People{connection}.present(), QString{}, parent} {
     setWindowTitle(tr("Who acts?"));
     setWhatsThis(tr("Type the initials or choose them; who has a number is asked for it. All that is booked "
                     "from then on carries this name, and stock, cost and figures are shown to those whose "
                     "work they are."));
-    setMinimumWidth(420);
-    buildView(now);
+    for (std::size_t row = 0; row < people_.size(); ++row)
+        if (people_[row].id == now) list_->setCurrentRow(static_cast<int>(row));
     choose();
 }
 
-void WhoDialog::buildView(store::PersonId now) {
+WhoDialog::WhoDialog(store::Connection& connection, store::Role least, const QString& what, QWidget* parent)
+    : WhoDialog{connection, presentFrom(connection, least), what, parent} {
+    setWindowTitle(tr("Who approves?"));
+    setWhatsThis(tr("Type the initials of who approves, or choose them; who has a number is asked for it. It "
+                    "is kept with what is booked. Whoever acted goes on acting."));
+    choose();
+}
+
+void WhoDialog::buildView(const QString& what) {
     list_->setAccessibleName(tr("People of the shop; type the initials"));
     list_->setObjectName(QStringLiteral("people"));
     for (const store::Person& person : people_) {
         list_->addItem(lineOf(person));
         list_->item(list_->count() - 1)->setSizeHint({0, pressHeight});
-        if (person.id == now || list_->currentRow() < 0) list_->setCurrentRow(list_->count() - 1);
     }
+    list_->setCurrentRow(0);
     number_->setAccessibleName(tr("Number"));
     number_->setObjectName(QStringLiteral("number"));
     number_->setEchoMode(QLineEdit::Password);
@@ -58,6 +79,11 @@ void WhoDialog::buildView(store::PersonId now) {
     connect(list_, &QListWidget::currentRowChanged, this, &WhoDialog::choose);
     connect(list_, &QListWidget::itemDoubleClicked, this, &WhoDialog::accept);
     auto* column = new QVBoxLayout{this};
+    if (!what.isEmpty()) {
+        auto* said = label(what);
+        said->setWordWrap(true);
+        column->addWidget(said);
+    }
     column->addWidget(list_);
     column->addLayout(form);
     column->addWidget(wrong_);
