@@ -52,6 +52,16 @@
     </message>
 </context>
 <context>
+    <name>MissingDialog</name>
+    <message numerus="yes">
+        <source>%n pieces were not seen and will be missing. Close?</source>
+        <translation>
+            <numerusform>%n piece was not seen and will be missing. Close?</numerusform>
+            <numerusform>%n pieces were not seen and will be missing. Close?</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>OrderDialog</name>
     <message numerus="yes">
         <source>%n lines still want belts that are not here.</source>
@@ -234,16 +244,6 @@
         <translation>
             <numerusform>on the rack %n day</numerusform>
             <numerusform>on the rack %n days</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>WaysModel</name>
-    <message numerus="yes">
-        <source>and %n more</source>
-        <translation>
-            <numerusform>and %n more</numerusform>
-            <numerusform>and %n more</numerusform>
         </translation>
     </message>
 </context>
