@@ -1,4 +1,5 @@
 // What is done to pieces that lie there.
+#include "core/shop/stock.h"
 #include "core/shop/undo.h"
 #include "tests/ui/rack/at_the_rack.h"
 #include "ui/rack/rack_model.h"
