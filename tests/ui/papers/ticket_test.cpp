@@ -191,15 +191,11 @@ TEST_CASE("A ticket for several orders names each with its customer, and of each
     other.id = store::OrderId{2};
     other.code = "N2D-Z";
     other.customerName = "Aldermoor Dairy";
-    for (const int position : {7, 8}) { // only the first of them is cut here
-        other.lines.front().id = store::LineId{position};
-        other.lines.front().position = position;
-        other.lines.resize(1);
-        other.lines.push_back(other.lines.front());
-    }
+    other.lines.push_back(other.lines.front()); // the second one is cut elsewhere
     other.lines.front().id = store::LineId{7};
     other.lines.front().position = 7;
     other.lines.front().said.clear();
+    other.lines.back().id = store::LineId{8};
     other.lines.back().extent = Width::millimetres(77);
     auto& shown = paper.mountings.front();
     shown.mounting.cuts.push_back({store::LineId{7}, Width::millimetres(30), 2});
