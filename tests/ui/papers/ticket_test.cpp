@@ -191,26 +191,20 @@ TEST_CASE("A ticket for several orders names each with its customer, and of each
     other.id = store::OrderId{2};
     other.code = "N2D-Z";
     other.customerName = "Aldermoor Dairy";
-    for (const int position : {7, 8}) { // only the first of them is cut here
-        other.lines.front().id = store::LineId{position};
-        other.lines.front().position = position;
-        other.lines.resize(1);
-        other.lines.push_back(other.lines.front());
-    }
+    other.lines.push_back(other.lines.front()); // the second one is cut elsewhere
     other.lines.front().id = store::LineId{7};
     other.lines.front().position = 7;
     other.lines.front().said.clear();
+    other.lines.back().id = store::LineId{8};
     other.lines.back().extent = Width::millimetres(77);
     auto& shown = paper.mountings.front();
-    shown.mounting.cuts.push_back({store::LineId{7}, Width::millimetres(30), 2});
-    for (const std::int64_t stop : {120, 150}) {
-        shown.stops.push_back(Width::millimetres(30));
-        shown.cumulative.push_back(Width::millimetres(stop));
-    }
+    shown.mounting.cuts.push_back({store::LineId{7}, Width::millimetres(30), 1});
+    shown.stops.push_back(Width::millimetres(30));
+    shown.cumulative.push_back(Width::millimetres(120));
     paper.orders.push_back(other);
     const QString words = print(paper).words;
     checkSays(words, {"cut together for N2B-4, N2D-Z", "Zakłady Łożysk Gniezno", "Aldermoor Dairy",
-                      "N2B-4 line 1", "N2D-Z line 7", "3 × H8M 1200, 30 mm", "2 of 3 × "});
+                      "N2B-4 line 1", "N2D-Z line 7", "3 × H8M 1200, 30 mm", "1 of 3 × "});
     CHECK_FALSE(words.contains("77 mm"));
 }
 
