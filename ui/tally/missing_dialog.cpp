@@ -3,6 +3,7 @@
 #include "ui/desk/labels.h"
 #include "ui/look/key_button.h"
 #include "ui/look/look.h"
+#include "ui/words/tr.h"
 #include "ui/words/words.h"
 
 #include <QHBoxLayout>

@@ -1,6 +1,7 @@
 #include "ui/tally/settlements_model.h"
 
 #include "ui/words/count_words.h"
+#include "ui/words/tr.h"
 #include "ui/words/words.h"
 
 namespace riband::ui {

@@ -52,7 +52,7 @@ public:
     std::vector<Proposal> all() {
         if (d_.measuredSince) return {{.what = Explanation::BookedLate, .likelihood = 1}};
         bookedLate();
-        if (!d_.ready) cuts();
+        if (!d_.ready && d_.book != 0) cuts(); // of nothing nothing is cut off
         partners();
         unexplained();
         return ranked();

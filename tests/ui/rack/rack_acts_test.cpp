@@ -46,7 +46,7 @@ TEST_CASE("A move, a division and a scrap go by keys, and the list leaves as CSV
         std::string bare = piece.code;
         bare.erase(bare.find('-'), 1);
         answering(desk, [&](QDialog& dialog) {
-            for (const char* scanned : {"A9-6", "A9-6", bare.c_str(), bare.c_str()}) {
+            for (const char* scanned : {bare.c_str(), "A9-6", "A9-6", bare.c_str(), bare.c_str()}) {
                 QTest::keyClicks(&field(dialog, "scan"), scanned);
                 QTest::keyClick(&field(dialog, "scan"), Qt::Key_Return);
             }

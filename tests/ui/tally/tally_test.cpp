@@ -32,6 +32,8 @@ public:
     }
     /// As a scanner does: the words and Enter.
     void scan(const QString& words) {
+        if (!QApplication::activeWindow()) window().activateWindow(); // off screen no dialog gives it back
+        QApplication::processEvents();
         QTest::keyClicks(QApplication::focusWidget(), words);
         press(Qt::Key_Return);
     }
@@ -40,6 +42,14 @@ public:
         scan(width);
     }
     TallyPage& page() { return window().tally(); }
+    /// The keys of a dialog act as soon as its window is the active one.
+    void answering(const std::function<void(QDialog&)>& answer) {
+        DeskWindow::answering([answer](QDialog& dialog) {
+            dialog.activateWindow();
+            QApplication::processEvents();
+            answer(dialog);
+        });
+    }
     /// Says that the place is done, though not all of it was seen.
     void closeAnyway() {
         answering([](QDialog& dialog) { QTest::keyClick(&dialog, Qt::Key_Return); });
