@@ -17,12 +17,13 @@ struct Columns {
     double name, figure, remark;
 };
 
-Columns columnsOf(const QFontMetricsF& metrics, const BarRows& bars, double width) {
+Columns columnsOf(const QFont& font, const BarRows& bars, double width) {
+    const QFontMetricsF metrics{font};
     Columns room{0, 0, 0};
     for (const BarRows::Row& row : bars.rows) {
         room.name = std::max(room.name, metrics.horizontalAdvance(row.name) + 12);
-        room.figure = std::max(room.figure, metrics.horizontalAdvance(row.figure) + 18);
-        room.remark = std::max(room.remark, metrics.horizontalAdvance(row.remark) + 14);
+        room.figure = std::max(room.figure, figuresWidth(font, row.figure) + 18);
+        room.remark = std::max(room.remark, figuresWidth(font, row.remark) + 18);
     }
     room.name = std::min(room.name, width / 3);
     return room;
@@ -71,7 +72,7 @@ void paintBars(QPainter& painter, const QRectF& area, const BarRows& bars, const
     double most = 0;
     for (const BarRows::Row& row : bars.rows)
         most = std::max(most, std::abs(row.amount));
-    const Columns room = columnsOf(QFontMetricsF{painter.font()}, bars, area.width());
+    const Columns room = columnsOf(painter.font(), bars, area.width());
     for (const BarRows::Row& row : bars.rows) {
         if (line.bottom() > area.bottom() + 1) return;
         paintRow(painter, line, row, room, most, look);
