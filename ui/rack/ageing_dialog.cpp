@@ -91,7 +91,7 @@ void AgeingDialog::buildView() {
     column->addWidget(remark);
     column->addWidget(said_);
     column->addLayout(buttons);
-    resize(1260, 640);
+    resize(1320, 640);
     table_->setFocus();
 }
 

@@ -1,6 +1,5 @@
 #include "ui/rack/rack_page.h"
 
-#include "core/measure/code.h"
 #include "core/store/people.h"
 #include "core/store/search.h"
 #include "ui/desk/labels.h"
@@ -258,12 +257,10 @@ void RackPage::filter(const QString& words) {
 /// A piece that is used up is found by its whole code, typed or scanned: what was done can be seen and
 /// undone.
 std::optional<shop::RackRow> RackPage::goneByCode(const QString& words) {
-    const auto code = Code::read(words.trimmed().toStdString());
-    if (!code || code->kind() != CodeKind::Piece) return std::nullopt;
     std::optional<shop::RackRow> gone;
     session_.attempt([&] {
         store::Connection& connection = session_.shop().connection;
-        const auto piece = store::Pieces{connection}.byCode(code->text());
+        const auto piece = shop::scan(session_.shop(), words.trimmed().toStdString()).piece;
         if (piece && piece->gone())
             gone = shop::RackRow{*piece, store::Catalogue{connection}.at(piece->belt).designation};
     });

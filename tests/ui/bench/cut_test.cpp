@@ -179,7 +179,7 @@ TEST_CASE("A remnant is cut for the shelf from the Bench, or given up, and the l
     REQUIRE(csv.open(QIODevice::ReadOnly));
     const QStringList lines = QString::fromUtf8(csv.readAll()).split("\r\n", Qt::SkipEmptyParts);
     REQUIRE(lines.size() == 2);
-    CHECK(lines[0] == "Ticket,Order,Customer,Belt,Piece,Place,Width,Cuts,Wanted by");
+    CHECK(lines[0] == "Ticket,Order,Customer,Belt,Piece,Place,Width (mm),Cuts,Wanted by");
     CHECK(lines[1].contains(",,,XL 414,"));
 
     SECTION("cut: two belts lie on the shelf with their labels") {

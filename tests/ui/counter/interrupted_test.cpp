@@ -266,6 +266,9 @@ TEST_CASE("A known customer is offered below the name, and Enter still goes on",
     for (auto* field : dialog.findChildren<QLineEdit*>())
         if (field->accessibleName() == "Name") name = field;
     REQUIRE(name != nullptr);
+    dialog.activateWindow();
+    name->setFocus();
+    QApplication::processEvents();
     QWidget* list = name->completer()->popup();
     SECTION("who typed it all presses Enter once") {
         QTest::keyClicks(name, "weirside mill");

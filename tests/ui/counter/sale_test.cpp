@@ -309,7 +309,7 @@ TEST_CASE("The order's lines, the other ways and what is parked leave as CSV", "
     desk.press(Qt::Key_E, Qt::ControlModifier);
     const QStringList lines = saved("order-lines");
     REQUIRE(lines.size() == 2);
-    CHECK(lines[1].startsWith("3,H8M 1200,30 mm,3 x H8M 1200 30,"));
+    CHECK(lines[1].startsWith("3,H8M 1200,30,3 x H8M 1200 30,"));
     desk.press(Qt::Key_F7); // parked
     desk.answering([](QDialog& dialog) {
         dialog.activateWindow();

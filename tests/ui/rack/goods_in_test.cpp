@@ -365,10 +365,10 @@ TEST_CASE("Goods in and a stock that is taken over go by keys", "[rack]") {
         desk.press(Qt::Key_O, Qt::ControlModifier);
         const auto belt = store::Catalogue{shop.connection()}.find(shop.belt("T10 1250"));
         const auto pieces = store::Pieces{shop.connection()}.ofBelt(belt->id);
-        REQUIRE(pieces.size() == 2);
-        CHECK(pieces.back().extent == um(47'500));
-        CHECK(pieces.back().place == "L\xc3\xbc 1");
-        const auto came = store::Ledger{shop.connection()}.historyOf(pieces.back().id).front().movement;
+        REQUIRE(pieces.size() == 2); // the oldest first: what was taken over was made in February
+        CHECK(pieces.front().extent == um(47'500));
+        CHECK(pieces.front().place == "L\xc3\xbc 1");
+        const auto came = store::Ledger{shop.connection()}.historyOf(pieces.front().id).front().movement;
         CHECK(came.postings().front().account == store::Account::Found); // it was there
     }
     CHECK(shop.disagreements().empty());

@@ -203,6 +203,7 @@ TEST_CASE("A piece that is gone is found by its code, and what made it go is und
     auto& words = *desk.window().rack().findChild<QLineEdit*>();
     words.setFocus();
     QTest::keyClicks(&words, QString::fromStdString(piece.code).remove('-').toLower());
+    desk.settle();
     auto& list = *desk.window().rack().findChild<QTableView*>("pieces");
     REQUIRE(list.model()->rowCount() == 1);
     CHECK(list.model()->index(0, RackModel::KindColumn).data().toString() == "gone");

@@ -108,6 +108,8 @@ TEST_CASE("A sleeve that came without a label is measured in Goods in", "[window
     desk.press(Qt::Key_3, Qt::ControlModifier);
     desk.answering([](QDialog& goods) {
         auto& belt = *goods.findChild<QLineEdit*>("belt");
+        goods.activateWindow(); // off screen nobody else does
+        QApplication::processEvents();
         QTest::keyClick(&belt, Qt::Key_W, Qt::ControlModifier);
         auto* which = goods.findChild<WhichDialog*>();
         REQUIRE(which != nullptr);
