@@ -130,6 +130,8 @@ QWidget* MountingView::buildStops() {
     stopsView_->verticalHeader()->hide();
     stopsView_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     stopsView_->horizontalHeader()->setStretchLastSection(true);
+    stopsView_->setHorizontalScrollBarPolicy(
+        Qt::ScrollBarAlwaysOff); // the stops stand first and are never cut
     stopsView_->setShowGrid(false);
     stopsView_->setSelectionMode(QAbstractItemView::NoSelection);
     stopsView_->setFont(Look::font(TextSize::Text, QFont::Medium));

@@ -124,7 +124,7 @@ void GoodsLineForm::addRow(QFormLayout& form, const QString& name, QWidget* fiel
 }
 
 void GoodsLineForm::buildView(For what) {
-    belt_->setPlaceholderText(tr("type it, scan its label, or Ctrl+W: measure it"));
+    belt_->setPlaceholderText(tr("type, scan, or measure (Ctrl+W)"));
     made_->setPlaceholderText(tr("day, if known"));
     labelled_->setPlaceholderText(tr("if not what was measured"));
     setFocusProxy(belt_);
