@@ -139,8 +139,7 @@ ReportView flowView(const shop::Shop& shop, const Period& period) {
     const Sees sees = shop::seenBy(shop);
     const Currency currency = currencyOf(shop);
     auto rows = shop::waste(shop, period, GroupBy::All);
-    std::sort(rows.begin(), rows.end(),
-              [](const WasteRow& a, const WasteRow& b) { return a.unit < b.unit; });
+    std::sort(rows.begin(), rows.end(), [](const WasteRow& a, const WasteRow& b) { return a.unit < b.unit; });
     ReportView view;
     const auto causes = shop::waste(shop, period, GroupBy::Cause);
     view.table = shop::tableOf(causes, currency, sees);
