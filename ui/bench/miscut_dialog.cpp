@@ -18,7 +18,7 @@ namespace riband::ui {
 
 MiscutDialog::MiscutDialog(const shop::BenchMounting& mounting, QWidget* parent)
     : QDialog{parent}, mounting_{mounting}, spoiled_{new QLineEdit}, left_{new QLineEdit},
-      note_{new QLineEdit}, wrong_{new FieldWords} {
+      note_{new QLineEdit}, wrong_{new FieldWords}, difference_{label({}, "warn")} {
     setWindowTitle(tr("Miscut: %1").arg(text(mounting.piece.code)));
     setWhatsThis(tr("What was spoiled, what is good all the same, and how wide the piece is now. The spoiled "
                     "width is booked as such, and what the order still needs is planned again."));
@@ -60,10 +60,14 @@ void MiscutDialog::buildView() {
                  "missing is planned again from what is left or from another piece."),
               "remark");
     words->setWordWrap(true);
+    difference_->setWordWrap(true);
+    difference_->setObjectName(QStringLiteral("difference"));
+    connect(left_, &QLineEdit::textChanged, this, &MiscutDialog::compare);
     auto* column = new QVBoxLayout{this};
     column->addWidget(words);
     column->addLayout(form);
     column->addWidget(wrong_);
+    column->addWidget(difference_);
     column->addWidget(buttons);
 }
 
@@ -73,17 +77,36 @@ std::optional<Extent> MiscutDialog::typed(const QLineEdit& field) const {
     return *read;
 }
 
+/// What must be left by the figures; nothing while the spoiled belt has no width.
+std::optional<Extent> MiscutDialog::expected() const {
+    const auto spoiled = typed(*spoiled_);
+    if (!spoiled) return std::nullopt;
+    const store::TicketMounting& mounting = mounting_.mounting;
+    Extent gone = mounting.trim + *spoiled + mounting.kerf;
+    for (std::size_t i = 0; i < good_.size(); ++i)
+        gone = gone + (mounting.cuts[i].extent + mounting.kerf) * good_[i]->value();
+    const Extent piece = mounting_.piece.extent;
+    return gone < piece ? piece - gone : Extent::none(piece.unit());
+}
+
 /// By the figures, until somebody types what was measured.
 void MiscutDialog::expectLeft() {
-    const auto spoiled = typed(*spoiled_);
-    if (spoiled && !left_->isModified()) {
-        const store::TicketMounting& mounting = mounting_.mounting;
-        Extent gone = mounting.trim + *spoiled + mounting.kerf;
-        for (std::size_t i = 0; i < good_.size(); ++i)
-            gone = gone + (mounting.cuts[i].extent + mounting.kerf) * good_[i]->value();
-        const Extent piece = mounting_.piece.extent;
-        left_->setText(shownNumber(gone < piece ? piece - gone : Extent::none(piece.unit())));
-    }
+    if (const auto left = expected(); left && !left_->isModified()) left_->setText(shownNumber(*left));
+    compare();
+}
+
+/// What was measured, with the figures.
+void MiscutDialog::compare() {
+    difference_->clear();
+    const auto left = typed(*left_);
+    const auto by = expected();
+    if (!left || !by || !wrong_->right()) return;
+    if (*left < *by)
+        difference_->setText(
+            tr("%1 less than by the figures: this is booked as a difference.").arg(shown(*by - *left)));
+    else if (*left > *by)
+        difference_->setText(
+            tr("%1 more than by the figures: this is booked as a difference.").arg(shown(*left - *by)));
 }
 
 void MiscutDialog::accept() {

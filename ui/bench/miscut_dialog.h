@@ -7,6 +7,7 @@
 
 #include <vector>
 
+class QLabel;
 class QLineEdit;
 class QSpinBox;
 
@@ -25,11 +26,14 @@ public:
 private:
     void buildView();
     void expectLeft();
+    void compare();
+    std::optional<Extent> expected() const;
     std::optional<Extent> typed(const QLineEdit& field) const;
     const shop::BenchMounting mounting_;
     std::vector<QSpinBox*> good_;
     QLineEdit *spoiled_, *left_, *note_;
     FieldWords* wrong_;
+    QLabel* difference_;
 };
 
 } // namespace riband::ui

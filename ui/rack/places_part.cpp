@@ -150,6 +150,10 @@ void PlacesPart::ask(store::Place place) {
     } while (fault);
     session_.touch();
     refresh();
+    // The next key is meant for the place that was just named.
+    for (QTreeWidgetItem* item :
+         tree_->findItems(text(dialog.place().name), Qt::MatchExactly | Qt::MatchRecursive))
+        tree_->setCurrentItem(item);
     session_.tell(tr("%1 is saved.").arg(text(dialog.place().name)));
 }
 

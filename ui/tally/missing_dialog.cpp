@@ -31,7 +31,7 @@ MissingDialog::MissingDialog(Session& session, const QString& place,
     for (const store::StockPiece& piece : unseen)
         list->addItem(
             tr("%1 · %2", "code, belt").arg(text(piece.code), text(catalogue.at(piece.belt).designation)));
-    auto* close = new KeyButton{tr("Close: they are missing"), Qt::Key_Return, KeyButton::Rank::Likely};
+    auto* close = new KeyButton{tr("Close the count"), Qt::Key_Return, KeyButton::Rank::Likely};
     connect(close, &KeyButton::clicked, this, &QDialog::accept);
     auto* goOn = new KeyButton{tr("Count on"), Qt::Key_Escape};
     connect(goOn, &KeyButton::clicked, this, &QDialog::reject);

@@ -283,15 +283,15 @@ bool SettleView::accept() {
 }
 
 void SettleView::follow(const shop::Settled& settled) {
-    if (!settled.voided.empty())
-        session_.warn(tr("Tickets of this piece can't be cut any more. Plan them again on the Bench."));
-    if (!settled.label) {
-        session_.tell(tr("Settled. F6 of the Tally takes it back."));
-        return;
-    }
-    session_.attempt([&] {
-        session_.tell(tr("Settled. The label is in %1.").arg(PaperTray{session_}.labels({*settled.label})));
-    });
+    QString words = tr("Settled. F6 of the Tally takes it back.");
+    if (settled.label)
+        session_.attempt([&] {
+            words = tr("Settled. The label is in %1.").arg(PaperTray{session_}.labels({*settled.label}));
+        });
+    if (settled.voided.empty()) return session_.tell(words);
+    session_.warn(
+        words + QLatin1Char(' ') +
+        tr("Tickets of this piece can't be cut any more. Plan them again: Bench, Orders at work (F5)."));
 }
 
 } // namespace riband::ui

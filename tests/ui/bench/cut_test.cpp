@@ -91,6 +91,12 @@ TEST_CASE("A miscut is scrapped, planned again, and the order still stands", "[b
     desk.answering([](QDialog& dialog) {
         dialog.findChild<QSpinBox*>("good1")->setValue(1);
         type(dialog, "spoiled", "28.6");
+        const auto* difference = dialog.findChild<QLabel*>("difference");
+        CHECK(difference->text().isEmpty()); // 128.5 less trim, one belt and the spoiled one: 67.4
+        type(dialog, "left", "60");
+        CHECK(difference->text().contains("7.4 mm less"));
+        type(dialog, "left", "67.4");
+        CHECK(difference->text().isEmpty());
         QTest::keyClick(&dialog, Qt::Key_Return);
     });
     desk.press(Qt::Key_F6);
