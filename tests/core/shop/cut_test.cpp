@@ -260,7 +260,7 @@ TEST_CASE("After a miscut that leaves too little the order stands and misses bel
 TEST_CASE("After a miscut nothing is planned for the shelf beside: nobody was asked", "[cut]") {
     TestShop shop;
     shop.remnant(shop.h8m1200, mm(64));
-    const store::TicketMounting before = shop.mountingOf(shop.order(shop.h8m1200, mm(25), 1));
+    const store::TicketMounting before = shop.mountingOf(shop.order(shop.h8m1200, mm(30), 1));
     const std::vector<std::int64_t> good(before.cuts.size(), 0);
     const Replanned replanned = recordMiscut(shop.shop, {before.id, good, mm(2), mm(59), ""});
     REQUIRE(replanned.ticket);
