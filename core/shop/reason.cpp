@@ -68,17 +68,54 @@ Reason ofOneMounting(const cutting::Problem& problem, const cutting::Plan& plan)
     const cutting::Mounting& mounting = plan.mountings.front();
     const std::vector<cutting::Piece> rivals = rivalsOf(problem, plan);
     const bool sleeve = problem.pieces[mounting.piece].kind == PieceKind::Sleeve;
-    if (sleeve && !hasRemnant(rivals)) return {Kind::NewSleeve, mounting.left, ""};
     if (isDead(problem, mounting.left)) return {Kind::Finishes, mounting.left, ""};
+    if (sleeve && !hasRemnant(rivals)) return {Kind::NewSleeve, mounting.left, ""};
     if (rivals.empty()) return {Kind::OnlyPiece, mounting.left, ""};
     return besideRival(problem, mounting, rivals.front());
 }
 
-/// Several mountings although one would do use up what is of no more use.
-Reason ofSeveral(const cutting::Problem& problem, const cutting::Plan& plan) {
-    const auto count = static_cast<std::int64_t>(plan.mountings.size());
-    const bool oneWouldDo = !rivalsOf(problem, plan).empty();
-    return {oneWouldDo ? Kind::Finishes : Kind::SeveralPieces, plan.scrapped, "", count};
+/// What the mountings of a plan leave.
+std::vector<Extent> leftsOf(const cutting::Plan& plan) {
+    std::vector<Extent> lefts;
+    for (const cutting::Mounting& mounting : plan.mountings)
+        lefts.push_back(mounting.left);
+    return lefts;
+}
+
+/// And after their belts for the shelf.
+std::vector<Extent> leftsOf(const cutting::Problem& problem, const Way& way) {
+    std::vector<Extent> lefts;
+    for (std::size_t i = 0; i < way.plan.mountings.size(); ++i)
+        lefts.push_back(way.left(i, problem.rules));
+    return lefts;
+}
+
+/// The smallest piece that would give everything in one mounting.
+std::optional<std::string> oneForAll(const cutting::Problem& problem, const cutting::Plan& plan) {
+    const Need need = needOf(problem, plan);
+    const Extent least = need.width + problem.rules.reserve(need.widest);
+    const cutting::Piece* smallest = nullptr;
+    for (const cutting::Piece& piece : problem.pieces)
+        if (piece.kind != PieceKind::Ready && piece.extent >= least &&
+            (!smallest || piece.extent < smallest->extent))
+            smallest = &piece;
+    return smallest ? std::optional{smallest->code} : std::nullopt;
+}
+
+/// Several mountings although one would do: they use up what is of no more use, or are cheaper.
+Reason ofSeveral(const cutting::Problem& problem, const cutting::Plan& plan,
+                 const std::vector<Extent>& lefts) {
+    Extent dead = Extent::none(problem.rules.unit());
+    bool lives = false;
+    for (const Extent left : lefts) {
+        lives = lives || !isDead(problem, left);
+        if (isDead(problem, left)) dead = dead + left;
+    }
+    const auto count = static_cast<std::int64_t>(lefts.size());
+    const auto one = oneForAll(problem, plan);
+    if (!one) return {Kind::SeveralPieces, dead, "", count};
+    if (lives) return {Kind::SeveralPieces, dead, *one, count};
+    return {Kind::Finishes, dead, "", count};
 }
 
 std::int64_t beltsMissing(const cutting::Plan& plan) {
@@ -139,21 +176,17 @@ Reason spares(const Outlook& outlook, const Future& learned, const Way& way, Rea
     return reason;
 }
 
-bool saysHowItEnds(Kind kind) {
-    return kind == Kind::Finishes || kind == Kind::SmallestThatFits || kind == Kind::OnlyPiece;
-}
-
 bool saysWhatStays(Kind kind) {
-    return saysHowItEnds(kind) || kind == Kind::KeepsWider || kind == Kind::Oldest || kind == Kind::NewSleeve;
+    return kind == Kind::Finishes || kind == Kind::SmallestThatFits || kind == Kind::OnlyPiece ||
+           kind == Kind::KeepsWider || kind == Kind::Oldest || kind == Kind::NewSleeve;
 }
 
-/// The one mounting cuts belts for the shelf as well: what stays is what they leave.
+/// The one mounting cuts belts for the shelf as well: what stays is what they leave, if it can stay.
 Reason afterShelf(const Outlook& outlook, const Way& way, Reason reason) {
     if (!saysWhatStays(reason.kind)) return reason;
     const Extent left = way.left(0, outlook.problem.rules);
     const auto belts = static_cast<std::int64_t>(way.forShelf.front().size());
-    if (saysHowItEnds(reason.kind) && isDead(outlook.problem, left))
-        return {Kind::FinishesForShelf, left, "", belts, {}};
+    if (isDead(outlook.problem, left)) return {Kind::FinishesForShelf, left, "", belts, {}};
     reason.figure = left;
     reason.count = belts;
     return reason;
@@ -170,12 +203,16 @@ Reason reasonOf(const cutting::Problem& problem, const cutting::Plan& plan) {
     if (!plan.unserved.empty()) return {Kind::Unserved, none, "", beltsMissing(plan), {}};
     if (plan.mountings.empty())
         return {Kind::FromShelf, none, "", static_cast<std::int64_t>(plan.taken.size())};
-    return plan.mountings.size() > 1 ? ofSeveral(problem, plan) : ofOneMounting(problem, plan);
+    return plan.mountings.size() > 1 ? ofSeveral(problem, plan, leftsOf(plan)) : ofOneMounting(problem, plan);
 }
 
 Reason reasonOf(const Outlook& outlook, const Future* learned, const Way& way, const std::vector<Way>& all) {
     Reason reason = reasonOf(outlook.problem, way.plan);
-    if (way.fillsShelf() && way.plan.mountings.size() == 1) reason = afterShelf(outlook, way, reason);
+    if (!way.plan.unserved.empty()) return reason;
+    if (way.fillsShelf())
+        reason = way.plan.mountings.size() == 1
+                     ? afterShelf(outlook, way, reason)
+                     : ofSeveral(outlook.problem, way.plan, leftsOf(outlook.problem, way));
     if (learned && reason.kind == Kind::KeepsWider) return spares(outlook, *learned, way, reason, all);
     return reason;
 }

@@ -36,7 +36,7 @@ struct Reason {
     enum class Kind {
         FromShelf,        ///< `count` ready belts: no cutting at all
         OnlyPiece,        ///< nothing else is wide enough
-        Finishes,         ///< the piece is used up: of `figure` nothing more can be made
+        Finishes,         ///< the piece (all of `count`) is used up: of `figure` nothing more can be made
         FinishesForShelf, ///< `count` belts for the shelf use the piece up but for `figure`
         AvoidsDead,       ///< smallest that fits would leave a dead `figure` of piece `other`
         SmallestThatFits, ///< leaves `figure`
@@ -44,7 +44,7 @@ struct Reason {
         KeepsFor,         ///< leaves `other` whole for an order of `keptFor`; `figure` saved, expected
         AboutTheSame,     ///< as good as `other`; leaves `figure`
         Oldest,           ///< equal otherwise; to be used first
-        SeveralPieces,    ///< no single piece takes it all: `count` mountings, `figure` thrown away
+        SeveralPieces,    ///< `count` mountings, `figure` thrown away: only `other`, if any, takes it all
         NewSleeve,        ///< no remnant is wide enough; the sleeve leaves `figure`
         Unserved,         ///< not enough here: `count` belts can't be given
     };

@@ -15,6 +15,11 @@ QString belts(std::int64_t count) {
 }
 
 QString finishes(const shop::Reason& reason) {
+    if (reason.count > 1)
+        return reason.figure.isNone()
+                   ? Words::tr("Finishes the pieces: nothing is thrown away.")
+                   : Words::tr("Finishes the pieces: of the last %1 nothing more can be made.")
+                         .arg(shown(reason.figure));
     if (reason.figure.isNone()) return Words::tr("Finishes the piece: nothing is thrown away.");
     return Words::tr("Finishes the piece: of the last %1 nothing more can be made.")
         .arg(shown(reason.figure));
@@ -28,7 +33,10 @@ QString stays(const shop::Reason& reason) {
 }
 
 QString severalPieces(const shop::Reason& reason) {
-    const QString sentence = Words::tr("No single piece takes it all: %1.").arg(mountings(reason.count));
+    const QString sentence = reason.other.empty()
+                                 ? Words::tr("No single piece takes it all: %1.").arg(mountings(reason.count))
+                                 : Words::tr("%1 would take it all, but %2 cost less width.")
+                                       .arg(text(reason.other), mountings(reason.count));
     if (reason.figure.isNone()) return sentence;
     return sentence + QLatin1Char(' ') + Words::tr("%1 is thrown away.").arg(shown(reason.figure));
 }

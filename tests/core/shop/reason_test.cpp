@@ -113,6 +113,33 @@ TEST_CASE("Several mountings say how many, and that no piece could do it alone",
     CHECK(reason.count == 2);
 }
 
+TEST_CASE("Several mountings of which all rests are dead finish their pieces, and say how much is lost",
+          "[suggest]") {
+    // A leaves 6, B leaves 7.5: dead. S would take all three.
+    const auto p =
+        problem({remnant("A", um(68'500)), remnant("B", mm(40)), sleeve("S", mm(400))}, {{"1", mm(30), 3}});
+    cutting::Plan plan = cutting::bestFit(p);
+    plan.unserved.clear();
+    plan.mountings = {{0, {{0, 2}}, mm(6), cutting::Rest::Scrap},
+                      {1, {{0, 1}}, um(7'500), cutting::Rest::Scrap}};
+    const Reason reason = reasonOf(p, plan);
+    checkReason(reason, Kind::Finishes, um(13'500));
+    CHECK(reason.count == 2);
+    SECTION("where one of the rests lives nothing is finished: the piece that would do alone is named") {
+        plan.mountings[1].left = mm(40);
+        checkReason(reasonOf(p, plan), Kind::SeveralPieces, mm(6), "S");
+    }
+    SECTION("a rest that can be held, but of which nothing listed can be cut, is lost all the same") {
+        plan.mountings[1] = {1, {{0, 1}}, mm(20), cutting::Rest::Remnant};
+        checkReason(reasonOf(p, plan), Kind::Finishes, mm(26));
+    }
+}
+
+TEST_CASE("A new sleeve that is used up says so", "[suggest]") {
+    const auto p = problem({sleeve("S", mm(100))}, {{"1", mm(85), 1}});
+    checkReason(reasonFor(p, 0, 1), Kind::Finishes, um(12'500));
+}
+
 TEST_CASE("What can't be given is counted", "[suggest]") {
     const auto p = problem({remnant("A", mm(80))}, {{"1", mm(30), 5}});
     const Reason reason = reasonOf(p, cutting::plan(p));
