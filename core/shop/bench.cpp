@@ -1,5 +1,6 @@
 #include "core/shop/cutting_act.h"
 #include "core/shop/kept.h"
+#include "core/shop/offers.h"
 #include "core/shop/queries.h"
 
 #include "core/store/last_cut.h"
@@ -106,10 +107,15 @@ private:
         return row.mounting.trim + row.cumulative.back() + row.mounting.kerf;
     }
 
-    /// What is left if this mounting is cut now, whatever was cut of the piece since it was planned.
+    /// What is left if this mounting is cut now, whatever was cut of the piece or promised of it since it was
+    /// planned; other mountings of the piece need even a rest that no listed width can be cut from.
     void expectLeft(BenchMounting& row) const {
         const Extent used = usedBy(row);
+        const cutting::Rules& rules = settings_.rulesFor(used.unit());
+        const bool othersWait = row.piece.reserved > used;
         row.mounting.left = row.piece.extent > used ? row.piece.extent - used : Extent::none(used.unit());
+        row.mounting.restKept =
+            row.mounting.left >= (othersWait ? rules.stub : leastKept(rules, row.belt.listed));
     }
 
     const Shop& shop_;
