@@ -6,6 +6,7 @@
 #include "app/plan_words.h"
 #include "app/reading_json.h"
 #include "core/shop/price.h"
+#include "core/shop/reason.h"
 #include "core/shop/suggest.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
@@ -52,8 +53,12 @@ Answer answerTo(const belt::Reading& reading, const OpenShop& open) {
             open.tables().lookAlikes(reading.belt.profile)};
 }
 
+/// Of a rest that can be held again, but of which nothing listed can be cut, a running shop keeps nothing.
 BeltPlan planOf(const Answer& answer, const shop::Way& way) {
-    return {answer.outlook.belt.designation, answer.outlook.problem, way.plan};
+    BeltPlan made{answer.outlook.belt.designation, answer.outlook.problem, way.plan};
+    for (cutting::Mounting& mounting : made.plan.mountings)
+        if (!shop::goesBack(made.problem, mounting.left)) mounting.rest = cutting::Rest::Scrap;
+    return made;
 }
 
 QJsonValue amount(Money money, const Currency& currency) {
