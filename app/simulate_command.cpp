@@ -147,8 +147,6 @@ QString shopLine(const QString& name, const std::vector<Pair>& pairs) {
 }
 
 /// All pairs on all cores, each run by its own number so that the threads don't matter.
-constexpr std::size_t leastTold = 5; ///< fewer runs are over before anybody wonders
-
 std::vector<std::vector<Pair>> playAll(const std::vector<Scenario>& shops, const Policy& policy, int seeds) {
     const auto each = static_cast<std::size_t>(seeds);
     const std::size_t runs = shops.size() * each;
@@ -157,8 +155,7 @@ std::vector<std::vector<Pair>> playAll(const std::vector<Scenario>& shops, const
     Work work;
     const std::size_t tellEvery = std::max<std::size_t>(1, runs / 20);
     work.told = [&](double) {
-        if (++ended % tellEvery == 0 && runs >= leastTold)
-            complain(Words::tr("%1 of %2 runs").arg(ended).arg(runs));
+        if (++ended % tellEvery == 0 && runs > 1) complain(Words::tr("%1 of %2 runs").arg(ended).arg(runs));
     };
     onAllCores(
         runs,
