@@ -17,19 +17,6 @@ struct PictureWords {
     Q_DECLARE_TR_FUNCTIONS(PictureWords)
 };
 
-QString ordinal(std::size_t number) {
-    switch (number) {
-    case 0:
-        return PictureWords::tr("first cut");
-    case 1:
-        return PictureWords::tr("second cut");
-    case 2:
-        return PictureWords::tr("third cut");
-    default:
-        return PictureWords::tr("cut %1").arg(number + 1);
-    }
-}
-
 /// Draws a mounting as it is cut, from the blade on.
 class Drawing {
 public:
@@ -38,9 +25,9 @@ public:
     }
     void belts(Part part, Extent extent, std::int64_t count) {
         for (std::int64_t i = 0; i < count; ++i) {
-            const QString remark =
-                part == Part::ShelfBelt ? PictureWords::tr("to the shelf") : ordinal(cuts_);
             ++cuts_;
+            const QString remark = part == Part::ShelfBelt ? PictureWords::tr("to the shelf")
+                                                           : PictureWords::tr("cut %1").arg(cuts_);
             add(part, extent, shownNumber(extent), remark);
             if (!kerf_.isNone()) add(Part::Lost, kerf_, {}, {});
         }
