@@ -19,6 +19,8 @@ struct PackingClass {
 inline constexpr PackingClass packingClasses[] = {
     {"Falkenauer uniform, 120 items", 120, 150, 20, 100},
     {"Falkenauer triplets, 60 items", 60, 1000, 0, 0},
+    {"Falkenauer triplets, 15 items", 15, 1000, 0, 0}, // small enough for a general solver
+    {"Scholl 10 items of 20-100 in 120", 10, 120, 20, 100},
     {"Scholl 50 items of 1-100 in 100", 50, 100, 1, 100},
     {"Scholl 50 items of 20-100 in 120", 50, 120, 20, 100},
     {"Scholl 50 items of 30-100 in 150", 50, 150, 30, 100},
