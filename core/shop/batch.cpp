@@ -183,9 +183,9 @@ std::optional<std::int64_t> savedBy(const Batch& batch, const Suggestion& sugges
 
 } // namespace
 
-std::optional<Joint> joint(const Batch& batch, const cutting::Limits& limits) {
+std::optional<Joint> joint(const Batch& batch, const cutting::Limits& limits, ForShelf shelf) {
     Suggestion suggestion = suggestTogether(batch.outlook, limits);
-    declineShelf(batch.outlook, suggestion.best);
+    if (shelf == ForShelf::None) declineShelf(batch.outlook, suggestion.best);
     const cutting::Plan& plan = suggestion.best.plan;
     const auto mountings = static_cast<std::int64_t>(plan.mountings.size());
     if (!plan.unserved.empty() || mountings >= batch.mountings) return std::nullopt;
@@ -194,6 +194,9 @@ std::optional<Joint> joint(const Batch& batch, const cutting::Limits& limits) {
         if (*saved < 0) return std::nullopt;
         joint.width = Extent::of(batch.outlook.belt.unit, *saved);
     }
+    for (const std::vector<Extent>& belts : suggestion.best.forShelf)
+        for (const Extent belt : belts)
+            ++joint.forShelf[belt];
     return joint;
 }
 

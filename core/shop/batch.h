@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/shop/suggest.h"
+#include "core/shop/order.h"
 
 namespace riband::shop {
 
@@ -27,9 +27,16 @@ struct Joint {
     /// Expected to be saved in all by the belt's worth table, labour of mounting included; nothing without a
     /// table.
     std::optional<Extent> width{};
+    std::map<Extent, std::int64_t> forShelf{}; ///< so many belts of each width are cut as well
 };
-/// Without belts for the shelf, since nobody is asked. Nothing if it saves no mounting, costs more than what
-/// is planned, or not all could be served. Pure.
-std::optional<Joint> joint(const Batch& batch, const cutting::Limits& limits = {});
+/// Belts cut for the shelf as well: none, unless somebody asks for what is suggested.
+enum class ForShelf : std::uint8_t { None, AsSuggested };
+
+/// Nothing if it saves no mounting, costs more than what is planned, or not all could be served. Pure.
+std::optional<Joint> joint(const Batch& batch, const cutting::Limits& limits = {},
+                           ForShelf shelf = ForShelf::None);
+
+/// As `together` (core/shop/order.h), what is planned of the batch's belt alone.
+Ordered cutTogether(const Shop& shop, const Batch& batch, ForShelf shelf);
 
 } // namespace riband::shop

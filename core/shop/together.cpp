@@ -1,5 +1,5 @@
+#include "core/shop/batch.h"
 #include "core/shop/demand.h"
-#include "core/shop/order.h"
 #include "core/shop/standing.h"
 
 namespace riband::shop {
@@ -11,10 +11,8 @@ void addWaiting(const store::Order& order, std::map<store::LineId, std::int64_t>
         if (waiting(line) > 0) belts[line.id] = waiting(line);
 }
 
-} // namespace
-
-Ordered together(const Shop& shop, const std::vector<store::OrderId>& ids,
-                 std::optional<store::BeltId> only) {
+Ordered planTogether(const Shop& shop, const std::vector<store::OrderId>& ids,
+                     std::optional<store::BeltId> only, ForShelf shelf) {
     if (ids.empty()) refuse(Refusal::Why::NothingToCut, "");
     store::Transaction transaction{shop.connection};
     const std::set<store::OrderId> orders{ids.begin(), ids.end()};
@@ -25,7 +23,10 @@ Ordered together(const Shop& shop, const std::vector<store::OrderId>& ids,
         if (!only) addWaiting(order, belts);
     }
     if (belts.empty()) refuse(Refusal::Why::NothingToCut, "");
-    const Allotment allotment = allot(shop, wantedOf(shop, belts), Allotting::ManyOrders);
+    std::vector<Wanted> wanted = wantedOf(shop, belts);
+    for (Wanted& each : wanted)
+        each.noShelf = shelf == ForShelf::None;
+    const Allotment allotment = allot(shop, wanted, Allotting::ManyOrders);
     demandServed(shop, allotment);
     const std::optional<store::TicketId> ticket = enter(shop, ids.front(), allotment);
     if (ticket) putOn(shop, *ticket, cutter);
@@ -33,6 +34,17 @@ Ordered together(const Shop& shop, const std::vector<store::OrderId>& ids,
         settleOrder(shop, store::Orders{shop.connection}.orderOf(line));
     transaction.commit();
     return {ids.front(), ticket, false};
+}
+
+} // namespace
+
+Ordered together(const Shop& shop, const std::vector<store::OrderId>& ids,
+                 std::optional<store::BeltId> only) {
+    return planTogether(shop, ids, only, ForShelf::None);
+}
+
+Ordered cutTogether(const Shop& shop, const Batch& batch, ForShelf shelf) {
+    return planTogether(shop, batch.orders, batch.outlook.belt.id, shelf);
 }
 
 } // namespace riband::shop

@@ -1,12 +1,12 @@
 #include "ui/bench/together_dialog.h"
 
-#include "core/shop/order.h"
 #include "ui/desk/labels.h"
 #include "ui/desk/paper_tray.h"
 #include "ui/look/look.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
+#include <QCheckBox>
 #include <QDeadlineTimer>
 #include <QDialogButtonBox>
 #include <QHeaderView>
@@ -14,6 +14,7 @@
 #include <QLabel>
 #include <QProgressBar>
 #include <QPushButton>
+#include <QShortcut>
 #include <QTableView>
 #include <QVBoxLayout>
 
@@ -25,14 +26,15 @@ constexpr int PatienceMs = 1000; // a belt
 
 using Rows = std::vector<TogetherModel::Row>;
 
-Rows worthWhile(const std::vector<shop::Batch>& batches, const std::shared_ptr<std::atomic_bool>& stop) {
+Rows worthWhile(const std::vector<shop::Batch>& batches, shop::ForShelf shelf,
+                const std::shared_ptr<std::atomic_bool>& stop) {
     Rows rows;
     for (const shop::Batch& batch : batches) {
         if (stop->load()) break;
         const QDeadlineTimer patience{PatienceMs};
         cutting::Limits limits;
         limits.stop = [&] { return stop->load() || patience.hasExpired(); };
-        if (const auto joint = shop::joint(batch, limits)) rows.push_back({batch, *joint});
+        if (const auto joint = shop::joint(batch, limits, shelf)) rows.push_back({batch, *joint});
     }
     return rows;
 }
@@ -42,12 +44,13 @@ Rows worthWhile(const std::vector<shop::Batch>& batches, const std::shared_ptr<s
 TogetherDialog::TogetherDialog(Session& session, QWidget* parent)
     : QDialog{parent}, session_{session}, reading_{new Reading{session, this}}, model_{new TogetherModel{
                                                                                     this}},
-      table_{new QTableView}, words_{label({}, "remark")}, progress_{new QProgressBar} {
+      table_{new QTableView}, shelf_{new QCheckBox}, words_{label({}, "remark")}, progress_{
+                                                                                      new QProgressBar} {
     setWindowTitle(tr("Cut together"));
     setWhatsThis(
         tr("Orders that wait for the same belt, planned as one: fewer mountings and less width, or "
-           "it isn't offered. Nothing changes before it is taken. Nothing is cut for the shelf beside "
-           "them: what was planned for it is given up."));
+           "it isn't offered. Nothing changes before it is taken. What was planned for the shelf beside "
+           "them is given up; F6 plans anew what pays to be cut for it as well."));
     resize(1000, 420);
     buildView();
     look();
@@ -70,6 +73,10 @@ void TogetherDialog::buildView() {
     words_->setWordWrap(true);
     progress_->setRange(0, 0);
     progress_->setAccessibleName(tr("Planning"));
+    shelf_->setText(tr("Cut belts for the shelf as well (F6)"));
+    shelf_->setAccessibleName(tr("Cut belts for the shelf as well"));
+    connect(shelf_, &QCheckBox::toggled, this, &TogetherDialog::look);
+    connect(new QShortcut{Qt::Key_F6, this}, &QShortcut::activated, shelf_, &QCheckBox::toggle);
     auto* buttons = new QDialogButtonBox{QDialogButtonBox::Ok | QDialogButtonBox::Close};
     accept_ = buttons->button(QDialogButtonBox::Ok);
     accept_->setText(tr("Cut these &together"));
@@ -84,22 +91,30 @@ void TogetherDialog::buildView() {
     column->addWidget(words_);
     column->addWidget(progress_);
     column->addWidget(table_, 1);
+    column->addWidget(shelf_);
     column->addWidget(buttons);
 }
 
+shop::ForShelf TogetherDialog::wanted() const {
+    return shelf_->isChecked() ? shop::ForShelf::AsSuggested : shop::ForShelf::None;
+}
+
 void TogetherDialog::look() {
+    if (stop_) stop_->store(true);
     words_->setText(tr("Looking for what can be cut in fewer mountings …"));
     accept_->setEnabled(false);
     progress_->setVisible(true);
     const auto stop = std::make_shared<std::atomic_bool>(false);
     stop_ = stop;
-    reading_->start([stop](const shop::Shop& shop) { return worthWhile(shop::batches(shop), stop); },
-                    [this](Rows rows) { take(std::move(rows)); },
-                    [this] {
-                        take({});
-                        words_->setText(
-                            tr("The orders that wait could not be read. Close this and try again."));
-                    });
+    const auto find = [stop, shelf = wanted()](const shop::Shop& shop) {
+        return worthWhile(shop::batches(shop), shelf, stop);
+    };
+    reading_->start(
+        find, [this](Rows rows) { take(std::move(rows)); },
+        [this] {
+            take({});
+            words_->setText(tr("The orders that wait could not be read. Close this and try again."));
+        });
 }
 
 void TogetherDialog::take(Rows rows) {
@@ -110,7 +125,8 @@ void TogetherDialog::take(Rows rows) {
     const QString how =
         enterSleeps_ ? tr("That is planned. Choose the next belt and press Enter, or press the button.")
                      : tr("One mounting pays one trim, however many orders it serves. Enter plans the chosen "
-                          "belt anew, on one ticket and without belts for the shelf; nothing is cut yet.");
+                          "belt anew, on one ticket, with no more for the shelf than stands here; nothing is "
+                          "cut yet.");
     words_->setText(any ? how : tr("Nothing that waits would be cut in fewer mountings."));
     accept_->setEnabled(any);
     const bool sleeps = enterSleeps_;
@@ -137,9 +153,7 @@ void TogetherDialog::cutTogether() {
     if (searching() || !table_->currentIndex().isValid()) return;
     const TogetherModel::Row row = model_->row(table_->currentIndex().row());
     std::optional<shop::Ordered> done;
-    if (!session_.attempt(
-            [&] { done = shop::together(session_.shop(), row.batch.orders, row.batch.outlook.belt.id); }))
-        return;
+    if (!session_.attempt([&] { done = shop::cutTogether(session_.shop(), row.batch, wanted()); })) return;
     if (done->ticket)
         session_.attempt([&] {
             const auto mountings =

@@ -8,6 +8,7 @@
 #include <atomic>
 #include <memory>
 
+class QCheckBox;
 class QLabel;
 class QProgressBar;
 class QPushButton;
@@ -30,6 +31,7 @@ protected:
 
 private:
     void buildView();
+    shop::ForShelf wanted() const;
     void look();
     void enter();
     void take(std::vector<TogetherModel::Row> rows);
@@ -39,6 +41,7 @@ private:
     Reading* reading_;
     TogetherModel* model_;
     QTableView* table_;
+    QCheckBox* shelf_;
     QLabel* words_;
     QProgressBar* progress_;
     QPushButton* accept_ = nullptr;

@@ -17,6 +17,13 @@ QString savedBy(const TogetherModel::Row& row, const std::optional<Currency>& co
         .arg(shown(*row.joint.width), shown(money, *costs));
 }
 
+QString shelfOf(const TogetherModel::Row& row) {
+    QStringList belts;
+    for (const auto& [extent, count] : row.joint.forShelf)
+        belts << TogetherModel::tr("%1 × %2", "belts of a width").arg(count).arg(shown(extent));
+    return belts.isEmpty() ? TogetherModel::tr("nothing") : belts.join(QStringLiteral(", "));
+}
+
 } // namespace
 
 void TogetherModel::setRows(std::vector<Row> rows, bool many, const std::optional<Currency>& costs) {
@@ -60,6 +67,8 @@ QVariant TogetherModel::data(const QModelIndex& index, int role) const {
         return tr("%n mountings", nullptr, static_cast<int>(row.batch.mountings - row.joint.mountings));
     case WidthColumn:
         return saved_[static_cast<std::size_t>(index.row())];
+    case ShelfColumn:
+        return shelfOf(row);
     default:
         return {};
     }
@@ -82,6 +91,8 @@ QVariant TogetherModel::headerData(int section, Qt::Orientation orientation, int
         return tr("Saves");
     case WidthColumn:
         return tr("Width saved");
+    case ShelfColumn:
+        return tr("For the shelf");
     default:
         return {};
     }

@@ -20,6 +20,7 @@ public:
         ThenColumn,
         SavesColumn,
         WidthColumn,
+        ShelfColumn,
         Columns
     };
     struct Row {

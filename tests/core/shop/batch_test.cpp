@@ -38,6 +38,33 @@ TEST_CASE("Orders that wait for one belt are seen together: a mounting and a tri
     CHECK(shop.disagreements().empty());
 }
 
+TEST_CASE("Cut together, belts for the shelf are cut as well if somebody asks for them, and else none",
+          "[batch]") {
+    TestShop shop;
+    const ForShelf shelf = GENERATE(ForShelf::None, ForShelf::AsSuggested);
+    shop.remnant(shop.h8m1200, mm(109)); // 2.5 + 30 + 50 leave a dead 26.5: a 20 uses it up
+    for (const int width : {30, 50}) {
+        DraftLine line = TestShop::line(shop.h8m1200, mm(width), 1);
+        line.noShelf = true;
+        shop.order({line});
+    }
+    const auto all = batches(shop.shop);
+    REQUIRE(all.size() == 1);
+    const auto found = joint(all[0], {}, shelf);
+    REQUIRE(found);
+    const Ordered done = cutTogether(shop.shop, all[0], shelf);
+    const auto rows = mountingsOf(shop.shop, *done.ticket);
+    REQUIRE(rows.size() == 1);
+    if (shelf == ForShelf::None) {
+        CHECK(found->forShelf.empty());
+        CHECK(rows.front().forShelf().empty());
+    } else {
+        CHECK(found->forShelf == std::map<Extent, std::int64_t>{{mm(20), 1}});
+        CHECK(rows.front().forShelf() == std::vector{mm(20)});
+    }
+    CHECK(shop.disagreements().empty());
+}
+
 TEST_CASE("Of an order with two belts only the one that is cut together is planned anew", "[batch]") {
     TestShop shop;
     shop.piece(shop.h8m1200, mm(400));
