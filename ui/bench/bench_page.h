@@ -6,6 +6,8 @@
 #include "ui/desk/session.h"
 
 class QAction;
+class QHBoxLayout;
+class QLayout;
 class QLineEdit;
 class QListView;
 
@@ -40,14 +42,19 @@ private:
     void buildActions();
     QAction* act(const QString& name, const QKeySequence& key, void (BenchPage::*does)());
     void buildView();
+    QLayout* buildKeys();
+    void rankKeys(bool forbidden);
     void choose(int row); ///< the first if there is none such
     void showCurrent();
     const store::MountingId* currentMounting() const;
 
-    void enter();
+    // bench_codes.cpp
     void takeCode();
     void chooseByCode(const std::string& code);
     QString notWaiting(const shop::Scanned& found, const QString& typed) const;
+
+    // bench_acts.cpp
+    void enter();
     bool stillWaits(const shop::BenchMounting& mounting);
     void recordCut();
     void recordMiscut();
@@ -69,12 +76,14 @@ private:
     QListView* list_;
     QLineEdit* code_;
     MountingView* view_;
-    KeyButton* recordKey_ = nullptr;
+    QHBoxLayout* keys_ = nullptr;
+    KeyButton *recordKey_ = nullptr, *orderKey_ = nullptr;
     QAction *record_ = nullptr, *miscut_ = nullptr, *order_ = nullptr, *orders_ = nullptr, *print_ = nullptr,
             *together_ = nullptr, *giveUp_ = nullptr, *save_ = nullptr, *cutter_ = nullptr;
     KeyButton* otherCutter_ = nullptr; ///< not there while the shop has one cutter
     int waiting_ = 0;
     bool enterSleeps_ = false; ///< until another mounting is chosen by hand
+    bool forbidden_ = false;   ///< the chosen mounting must not be cut here
 };
 
 } // namespace riband::ui

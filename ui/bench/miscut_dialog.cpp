@@ -1,6 +1,7 @@
 #include "ui/bench/miscut_dialog.h"
 
 #include "core/measure/text.h"
+#include "ui/bench/difference_words.h"
 #include "ui/desk/field_words.h"
 #include "ui/desk/labels.h"
 #include "ui/words/entry_words.h"
@@ -97,16 +98,9 @@ void MiscutDialog::expectLeft() {
 
 /// What was measured, with the figures.
 void MiscutDialog::compare() {
-    difference_->clear();
     const auto left = typed(*left_);
     const auto by = expected();
-    if (!left || !by || !wrong_->right()) return;
-    if (*left < *by)
-        difference_->setText(
-            tr("%1 less than by the figures: this is booked as a difference.").arg(shown(*by - *left)));
-    else if (*left > *by)
-        difference_->setText(
-            tr("%1 more than by the figures: this is booked as a difference.").arg(shown(*left - *by)));
+    difference_->setText(left && by && wrong_->right() ? differenceWords(*left, *by) : QString{});
 }
 
 void MiscutDialog::accept() {

@@ -1,6 +1,7 @@
 #include "ui/bench/record_dialog.h"
 
 #include "core/measure/text.h"
+#include "ui/bench/difference_words.h"
 #include "ui/desk/completion.h"
 #include "ui/desk/field_words.h"
 #include "ui/desk/labels.h"
@@ -148,15 +149,8 @@ void RecordDialog::expect() {
 
 /// What was measured, with the figures.
 void RecordDialog::compare() {
-    difference_->clear();
     const auto rest = typedRest();
-    if (!rest || !wrong_->right()) return;
-    if (*rest < expected())
-        difference_->setText(tr("%1 less than by the figures: this is booked as a difference.")
-                                 .arg(shown(expected() - *rest)));
-    else if (*rest > expected())
-        difference_->setText(tr("%1 more than by the figures: this is booked as a difference.")
-                                 .arg(shown(*rest - expected())));
+    difference_->setText(rest && wrong_->right() ? differenceWords(*rest, expected()) : QString{});
 }
 
 void RecordDialog::accept() {

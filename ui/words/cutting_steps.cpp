@@ -54,8 +54,9 @@ QString wayOut(Remark remark) {
         return StepWords::tr(
             "Take a thicker shaft or another cutter, or ask the belt's maker whether this one "
             "bears the bend; else give the order another belt, or cancel it (its order).");
-    return StepWords::tr(
-        "Cut it on another cutter that is made for it, or ask the owner before you mount it.");
+    return StepWords::tr("Put it on a cutter that is made for it, or order it cut and finished from the "
+                         "belt's maker and cancel "
+                         "the line here (its order). The local rules and trained people decide.");
 }
 
 Warning warningOf(Remark remark) {

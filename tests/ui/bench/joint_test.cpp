@@ -1,12 +1,15 @@
 #include "core/shop/order.h"
 #include "tests/ui/bench/at_the_bench.h"
 #include "ui/bench/bench_page.h"
+#include "ui/bench/order_dialog.h"
 #include "ui/bench/stops_model.h"
+#include "ui/bench/which_order_dialog.h"
 #include "ui/desk/paper_tray.h"
 #include "ui/window/toast.h"
 
 #include <QDir>
 #include <QFile>
+#include <QListWidget>
 #include <QProcess>
 #include <QSpinBox>
 
@@ -106,6 +109,30 @@ TEST_CASE("After a joint cut it is said which orders are ready, and which miss h
     CHECK(joint.words.contains("Order " + codeOf(joint.shop, joint.mill) + " is ready"));
     CHECK(joint.words.contains("order " + codeOf(joint.shop, joint.dairy) + ": 3"));
     CHECK_FALSE(joint.words.contains("Order " + codeOf(joint.shop, joint.dairy)));
+}
+
+TEST_CASE("Of a joint mounting each of its orders can be opened, by a digit", "[bench]") {
+    Joint joint;
+    const bool second = GENERATE(false, true);
+    QStringList offered;
+    QString opened;
+    joint.desk.answering([&](QDialog& dialog) {
+        auto* list = dialog.findChild<QListWidget*>();
+        REQUIRE(list != nullptr);
+        for (int row = 0; row < list->count(); ++row)
+            offered << list->item(row)->text();
+        joint.desk.answering([&](QDialog& order) {
+            opened = order.windowTitle();
+            order.reject();
+        });
+        QTest::keyClick(list, second ? Qt::Key_2 : Qt::Key_1);
+    });
+    joint.desk.press(Qt::Key_F4);
+    REQUIRE(offered.size() == 2);
+    CHECK(offered[0].contains("Mill"));
+    CHECK(offered[0].contains(QString::fromUtf8("2 × 15 mm")));
+    CHECK(offered[1].contains("Dairy"));
+    CHECK(opened.contains(codeOf(joint.shop, second ? joint.dairy : joint.mill)));
 }
 
 TEST_CASE("The belts that were good before a miscut get their labels", "[bench]") {

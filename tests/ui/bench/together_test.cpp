@@ -2,7 +2,10 @@
 #include "ui/bench/bench_model.h"
 #include "ui/bench/bench_page.h"
 #include "ui/bench/together_dialog.h"
+#include "ui/look/key_button.h"
+#include "ui/window/toast.h"
 
+#include <QApplication>
 #include <QLabel>
 #include <QProgressBar>
 #include <QTableView>
@@ -32,6 +35,70 @@ TEST_CASE("Two orders for one belt are cut together by two keys: one ticket, one
     CHECK(rows == 1);
     CHECK(desk.window().bench().waiting() == 1);
     CHECK(shop.disagreements().empty());
+}
+
+TEST_CASE("A key asks for belts for the shelf when orders are cut together; without it there are none",
+          "[bench]") {
+    DeskShop shop;
+    shop.piece("H8M 960", mm(109), cutting::PieceKind::Remnant); // 2.5 + 30 + 50 leave a dead 26.5
+    DeskWindow desk{shop};
+    for (const char* line : {"H8M 960 30", "H8M 960 50"}) {
+        desk.type(QString::fromLatin1(line));
+        desk.press(Qt::Key_F6); // nothing for the shelf
+        desk.press(Qt::Key_F9);
+    }
+    const bool asked = GENERATE(false, true);
+    QString said;
+    desk.answering([&](QDialog& dialog) {
+        auto* together = qobject_cast<TogetherDialog*>(&dialog);
+        REQUIRE(together != nullptr);
+        const auto settled = [&] { return !together->searching(); };
+        CHECK(QTest::qWaitFor(settled, 60'000));
+        dialog.activateWindow();
+        CHECK(QTest::qWaitForWindowActive(&dialog, 60'000));
+        if (asked) QTest::keyClick(&dialog, Qt::Key_F6);
+        CHECK(QTest::qWaitFor(settled, 60'000));
+        auto* table = together->findChild<QTableView*>();
+        said = table->model()->index(0, TogetherModel::ShelfColumn).data().toString();
+        QTest::keyClick(table, Qt::Key_Return);
+        CHECK(QTest::qWaitFor(settled, 60'000));
+        dialog.reject();
+    });
+    desk.press(Qt::Key_2, Qt::ControlModifier);
+    desk.press(Qt::Key_F8);
+    CHECK(said.contains("20 mm") == asked);
+    const auto rows = shop::bench(shop.session().shop());
+    REQUIRE(rows.size() == 1);
+    CHECK(rows.front().forShelf() == (asked ? std::vector{mm(20)} : std::vector<Extent>{}));
+}
+
+TEST_CASE("What must not be cut here: the large key opens its order, Enter records nothing, F9 what was done",
+          "[bench]") {
+    DeskShop shop;
+    shop.piece("AT5 500", mm(380));
+    DeskWindow desk{shop};
+    desk.type("AT5 500 25");
+    desk.press(Qt::Key_F9);
+    store::ShopSettings settings = shop.session().settings();
+    settings.cutters.front().cutter.cutsSteelCord = false;
+    shop.session().save(settings);
+    desk.press(Qt::Key_2, Qt::ControlModifier);
+    REQUIRE(desk.window().bench().waiting() == 1);
+    const auto key = [&](Qt::Key wanted) {
+        for (auto* button : desk.window().bench().findChildren<KeyButton*>())
+            if (button->shownKey() == QKeySequence{wanted}) return button;
+        FAIL("no such key");
+        return static_cast<KeyButton*>(nullptr);
+    };
+    QApplication::processEvents();
+    CHECK(key(Qt::Key_F4)->width() > key(Qt::Key_F9)->width());
+    CHECK(key(Qt::Key_F9)->text().contains("all the same"));
+    desk.press(Qt::Key_Return);
+    CHECK(desk.window().toast().words().contains("F4"));
+    CHECK(desk.window().bench().waiting() == 1);
+    desk.answering([](QDialog& dialog) { QTest::keyClick(&dialog, Qt::Key_Return); });
+    desk.press(Qt::Key_F9);
+    CHECK(desk.window().bench().waiting() == 0);
 }
 
 TEST_CASE("Where the orders can't be read, the search for what to cut together ends, and says so",
