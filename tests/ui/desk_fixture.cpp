@@ -31,7 +31,7 @@ store::PersonId furnish(store::Connection& connection) {
     settings.address = "4 Lock Lane\nHarwick";
     settings.cutters.front().cutter = {
         "bench cutter", {{"thin", 30, 30, 520, 60, 900}, {"thick", 80, 80, 520, 120, 1200}},
-        false,          false,
+        true,           false,
         true,           10};
     store::Settings{connection}.write(settings);
     return store::People{connection}.add("JT", "Jo Tarn", store::Role::Owner);

@@ -29,7 +29,6 @@ void Advice::ask(const Wanted& wanted, std::vector<shop::Wish> together) {
     suggestion_.reset();
     wanted_ = wanted;
     together_ = std::move(together);
-    together_.push_back({wanted.extent, wanted.quantity});
     find();
 }
 

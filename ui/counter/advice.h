@@ -11,7 +11,8 @@ class Advice final : public QObject {
     Q_OBJECT
 public:
     explicit Advice(Session& session, QObject* parent = nullptr);
-    /// `together`: lines of the same belt that are on the slip already. Another thread looks at the shop.
+    /// `together`: all that is wanted of the belt, with the lines that are on the slip already. Another
+    /// thread looks at the shop.
     void ask(const Wanted& wanted, std::vector<shop::Wish> together);
     void drop();
     /// For one who is quicker than that thread: looks now, if it is still looking.

@@ -27,7 +27,7 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
-// How the Counter shows what is said; what it does is in counter_acts.cpp.
+// How the Counter shows what is said; what it does is in counter_acts.cpp and counter_order.cpp.
 
 namespace riband::ui {
 
@@ -198,9 +198,10 @@ void CounterPage::lineChanged(const QString& words) {
 
 void CounterPage::showUnderstood() {
     askChoices();
-    if (const auto wanted = inquiry_.wanted())
-        advice_->ask(*wanted, hand_.wishesFor(wanted->belt));
-    else
+    if (const auto wanted = inquiry_.wanted()) {
+        advice_->ask(*wanted, hand_.wishesWith(wanted->belt, {wanted->extent, wanted->quantity}));
+        if (hand_.declinesShelf(wanted->belt)) advice_->setNoShelf(true);
+    } else
         advice_->drop();
     showReading();
     showEvidence();
@@ -233,6 +234,10 @@ void CounterPage::showReading() {
     if (outlook)
         for (const auto remark : shop::notMadeFor(session_.settings().cutters, outlook->belt))
             hard << ui::say(remark);
+    if (!hard.isEmpty())
+        hard << tr(
+            "Order it cut and finished from the belt's maker: F8 quotes it. The local rules and trained "
+            "people decide.");
     understood_->show(*inquiry_.reading(), made.join(QStringLiteral(", ")), hard);
 }
 
@@ -279,8 +284,8 @@ void CounterPage::showNothingHere() {
     else
         sentences << shownWay(outlook, *advice_->way(), {}).missing;
     sentences << tr("F8 quotes it from a new sleeve of %1.").arg(shown(outlook.belt.newSleeve));
-    const Extent taken = outlook.problem.rules.trim +
-                         outlook.problem.lines.back().extent * outlook.problem.lines.back().quantity;
+    const Wanted wanted = *inquiry_.wanted();
+    const Extent taken = outlook.problem.rules.trim + wanted.extent * wanted.quantity;
     if (taken < outlook.belt.newSleeve)
         sentences << tr("%1 of it would stay here.").arg(shown(outlook.belt.newSleeve - taken));
     const int days = shop::deliveryDays(outlook.belt, session_.settings());
@@ -309,7 +314,10 @@ std::optional<SlipLine> CounterPage::pending() const {
         shop::priceOf(session_.settings().prices, outlook->belt.price, wanted->extent, wanted->quantity),
         {}};
     const shop::Way* way = advice_->way();
-    if (way) line.source = shownWay(*outlook, *way, {}).source.toStdString();
+    if (way) {
+        line.source = shownWay(*outlook, *way, {}).source.toStdString();
+        line.cut = !way->plan.mountings.empty();
+    }
     line.line.noShelf = advice_->noShelf();
     // A way of one's own holds for one line; several of one belt are planned together again.
     if (way && advice_->choseOther() && outlook->problem.lines.size() == 1) {
@@ -326,7 +334,9 @@ std::optional<SlipLine> CounterPage::pending() const {
 }
 
 void CounterPage::showSlip() {
-    slip_->show(hand_, pending());
+    const auto now = pending();
+    slip_->show(hand_, now);
+    slip_->rankKeys(forbiddenLine() || (now && forbids(*now)));
     enableActs();
 }
 
@@ -351,6 +361,12 @@ bool CounterPage::lacks() const {
 bool CounterPage::chooseWay(int by) {
     advice_->lookNow();
     if (!waysBox_->isVisible()) return false;
+    if (advice_->outlook() && advice_->outlook()->problem.lines.size() > 1) {
+        session_.tell(
+            tr("The lines of one belt are planned together, as suggested. Another way can be chosen "
+               "for a belt that has one line."));
+        return true;
+    }
     const int row = ways_->currentIndex().isValid() ? ways_->currentIndex().row() + by : by - 1;
     if (row < 0) {
         ways_->setCurrentIndex({});

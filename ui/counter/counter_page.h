@@ -98,15 +98,11 @@ private:
     bool lacks() const;
     std::optional<SlipLine> pending() const;
 
+    // counter_acts.cpp
     void enter();
     void escape();
     void take(const Choice& choice);
     bool addLine();
-    void orderAndTicket();
-    void quote();
-    void park();
-    void takeUp();
-    void editCustomer();
     void editLine();
     void chooseAbove();
     void chooseBelow();
@@ -117,6 +113,13 @@ private:
     void saveWays();
     void saveShown(const ListRows& list);
     void start();
+
+    // counter_order.cpp
+    void orderAndTicket();
+    void quote();
+    void park();
+    void takeUp();
+    void editCustomer();
     using KeepAside = store::OrderId (*)(const shop::Shop&, const shop::Draft&,
                                          std::optional<store::OrderId>);
     std::optional<store::OrderId> keepAside(KeepAside keep);
@@ -124,6 +127,9 @@ private:
     void keepPapers(const shop::Ordered& done);
     void learnFrom(store::OrderId order);
     bool priced();
+    bool forbids(const SlipLine& line) const;
+    const SlipLine* forbiddenLine() const;
+    bool mayBeCut();
     QString gaveWay(const shop::Ordered& done) const;
 
     Session& session_;
@@ -136,6 +142,7 @@ private:
     std::optional<store::TicketId> lastTicket_;
     std::optional<store::OrderId> lastAside_; ///< parked or quoted
     bool toldUnpriced_ = false;               ///< that a line of the slip has no price
+    bool toldForbidden_ = false;              ///< that a line of the slip must not be cut here
 
     SlipActions actions_{};
     QAction *takeUp_ = nullptr, *pick_ = nullptr, *print_ = nullptr, *why_ = nullptr, *shelf_ = nullptr;

@@ -3,7 +3,7 @@
 namespace riband::ui {
 
 void OrderInHand::put(SlipLine line) {
-    if (!line.line.way) nowFrom(line.line.belt, line.source);
+    if (!line.line.way) nowAs(line);
     if (editing_)
         lines_[*editing_] = std::move(line);
     else
@@ -13,15 +13,22 @@ void OrderInHand::put(SlipLine line) {
 
 void OrderInHand::remove(std::size_t index) {
     if (index >= lines_.size()) return;
-    nowFrom(lines_[index].line.belt, {}); // what stays is planned anew, and nobody has looked yet
+    SlipLine gone = lines_[index];
+    gone.source.clear(); // what stays is planned anew, and nobody has looked yet
+    nowAs(gone);
     lines_.erase(lines_.begin() + static_cast<std::ptrdiff_t>(index));
     editing_.reset();
 }
 
-/// The lines of a belt are planned together, but for those whose way was chosen.
-void OrderInHand::nowFrom(const belt::Belt& belt, const std::string& source) {
-    for (SlipLine& line : lines_)
-        if (line.line.belt == belt && !line.line.way) line.source = source;
+/// The lines of a belt are planned together, but for those whose way was chosen: from the same pieces, with
+/// or without belts for the shelf.
+void OrderInHand::nowAs(const SlipLine& line) {
+    for (SlipLine& each : lines_) {
+        if (each.line.belt != line.line.belt || each.line.way) continue;
+        each.source = line.source;
+        each.cut = line.cut;
+        each.line.noShelf = line.line.noShelf;
+    }
 }
 
 void OrderInHand::edit(std::size_t index) {
@@ -41,12 +48,22 @@ shop::Draft OrderInHand::draft() const {
     return made;
 }
 
-std::vector<shop::Wish> OrderInHand::wishesFor(const belt::Belt& belt) const {
+std::vector<shop::Wish> OrderInHand::wishesWith(const belt::Belt& belt, shop::Wish wish) const {
     std::vector<shop::Wish> wishes;
-    for (std::size_t i = 0; i < lines_.size(); ++i)
-        if (lines_[i].line.belt == belt && editing_ != i)
+    for (std::size_t i = 0; i < lines_.size(); ++i) {
+        if (editing_ == i)
+            wishes.push_back(wish);
+        else if (lines_[i].line.belt == belt)
             wishes.push_back({lines_[i].line.extent, lines_[i].line.quantity});
+    }
+    if (!editing_) wishes.push_back(wish);
     return wishes;
+}
+
+bool OrderInHand::declinesShelf(const belt::Belt& belt) const {
+    for (std::size_t i = 0; i < lines_.size(); ++i)
+        if (lines_[i].line.belt == belt && editing_ != i && lines_[i].line.noShelf) return true;
+    return false;
 }
 
 } // namespace riband::ui

@@ -13,6 +13,7 @@ struct SlipLine {
     store::StockedBelt belt;
     store::LinePrice price;
     std::string source; ///< where it comes from: "remnant 7K2-M", "from ready belts"
+    bool cut = true;    ///< something has to be cut for it
 };
 
 /// The order that is being put together at the Counter, not yet booked.
@@ -29,8 +30,11 @@ public:
     const std::vector<SlipLine>& lines() const { return lines_; }
     bool isEmpty() const { return lines_.empty(); }
     shop::Draft draft() const;
-    /// The other wishes for the same belt: they are planned together.
-    std::vector<shop::Wish> wishesFor(const belt::Belt& belt) const;
+    /// All wishes for this belt in the order of the slip, since they are planned together: with `wish`, in
+    /// the place of the line that is being edited if there is one.
+    std::vector<shop::Wish> wishesWith(const belt::Belt& belt, shop::Wish wish) const;
+    /// Nothing is to be cut for the shelf beside a line of this belt, the edited one left out.
+    bool declinesShelf(const belt::Belt& belt) const;
 
     std::string customer, phone, note;
     std::optional<Moment> due;
@@ -39,7 +43,7 @@ public:
     std::string insteadCode;
 
 private:
-    void nowFrom(const belt::Belt& belt, const std::string& source);
+    void nowAs(const SlipLine& line);
     std::vector<SlipLine> lines_;
     std::optional<std::size_t> editing_;
 };

@@ -78,11 +78,26 @@ QWidget* OrderSlip::buildButtons(const SlipActions& actions) {
     auto* grid = new QGridLayout{box};
     grid->setContentsMargins(0, 0, 0, 0);
     grid->setSpacing(2 * step);
-    grid->addWidget(new KeyButton{actions.order, KeyButton::Rank::Likely}, 0, 0, 1, 6);
-    grid->addWidget(new KeyButton{actions.quote}, 1, 0, 1, 2);
+    order_ = new KeyButton{actions.order, KeyButton::Rank::Likely};
+    quote_ = new KeyButton{actions.quote};
+    keys_ = grid;
+    grid->addWidget(order_, 0, 0, 1, 6);
+    grid->addWidget(quote_, 1, 0, 1, 2);
     grid->addWidget(new KeyButton{actions.park}, 1, 2, 1, 2);
     grid->addWidget(new KeyButton{actions.customer}, 1, 4, 1, 2);
     return box;
+}
+
+void OrderSlip::rankKeys(bool forbidden) {
+    KeyButton* likely = forbidden ? quote_ : order_;
+    KeyButton* other = forbidden ? order_ : quote_;
+    if (keys_->itemAtPosition(0, 0)->widget() == likely) return;
+    keys_->removeWidget(order_);
+    keys_->removeWidget(quote_);
+    keys_->addWidget(likely, 0, 0, 1, 6);
+    keys_->addWidget(other, 1, 0, 1, 2);
+    likely->setRank(KeyButton::Rank::Likely);
+    other->setRank(KeyButton::Rank::Plain);
 }
 
 void OrderSlip::show(const OrderInHand& hand, const std::optional<SlipLine>& pending) {

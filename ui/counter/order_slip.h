@@ -10,12 +10,14 @@
 #include <array>
 
 class QAction;
+class QGridLayout;
 class QLabel;
 class QListView;
 class QVBoxLayout;
 
 namespace riband::ui {
 
+class KeyButton;
 class SlipModel;
 
 /// The actions that are written on the slip; the page owns them.
@@ -34,6 +36,8 @@ public:
     /// Chooses the line so many further down.
     void choose(int by);
     QListView& list() { return *list_; }
+    /// The large key orders; where something must not be cut here it quotes instead.
+    void rankKeys(bool forbidden);
     /// What stands on the slip.
     ListRows lines() const;
 
@@ -48,6 +52,8 @@ private:
 
     Session& session_;
     SlipModel* model_;
+    QGridLayout* keys_ = nullptr;
+    KeyButton *order_ = nullptr, *quote_ = nullptr;
     QListView* list_;
     QLabel *title_, *customer_, *total_, *net_, *tax_, *taxName_;
     struct Amount {

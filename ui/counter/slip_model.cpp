@@ -5,6 +5,18 @@
 
 namespace riband::ui {
 
+namespace {
+
+/// The lines of a belt are planned together: while one of them is typed the others come from the pieces that
+/// the card names, too.
+SlipLine plannedWith(SlipLine line, const std::optional<SlipLine>& pending) {
+    if (pending && !pending->source.empty() && pending->line.belt == line.line.belt && !line.line.way)
+        line.source = pending->source;
+    return line;
+}
+
+} // namespace
+
 void SlipModel::setLines(const OrderInHand& hand, const std::optional<SlipLine>& pending,
                          const Currency& currency) {
     beginResetModel();
@@ -12,7 +24,7 @@ void SlipModel::setLines(const OrderInHand& hand, const std::optional<SlipLine>&
     currency_ = currency;
     for (std::size_t i = 0; i < hand.lines().size(); ++i) {
         if (hand.editing() != i)
-            rows_.push_back({hand.lines()[i], LineState::Added});
+            rows_.push_back({plannedWith(hand.lines()[i], pending), LineState::Added});
         else
             rows_.push_back({pending.value_or(hand.lines()[i]), LineState::Edited});
     }

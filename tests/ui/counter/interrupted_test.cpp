@@ -10,6 +10,7 @@
 #include "ui/counter/suggestion_card.h"
 #include "ui/counter/understood_strip.h"
 #include "ui/desk/who_dialog.h"
+#include "ui/look/key_button.h"
 #include "ui/window/toast.h"
 
 #include <QAbstractItemView>
@@ -254,6 +255,42 @@ TEST_CASE("A cord that the cutter is not made for is said before anything is ord
     desk.counter().line().clear();
     desk.type("AT5 500 25");
     CHECK_FALSE(shownWords(part<UnderstoodStrip>(desk)).contains("Do not cut"));
+}
+
+TEST_CASE("What must not be cut here is quoted by the large key, and ordered only by one who was told",
+          "[counter]") {
+    DeskShop shop;
+    shop.piece("AT5 500", mm(380));
+    DeskWindow desk{shop};
+    store::ShopSettings settings = shop.session().settings();
+    settings.cutters.front().cutter.cutsSteelCord = false;
+    shop.session().save(settings);
+    desk.type("AT5 500 25");
+    CHECK(shownWords(part<UnderstoodStrip>(desk)).contains("from the belt's maker"));
+    const auto key = [&](Qt::Key wanted) {
+        for (auto* button : desk.counter().findChildren<KeyButton*>())
+            if (button->shownKey() == QKeySequence{wanted}) return button;
+        FAIL("no such key");
+        return static_cast<KeyButton*>(nullptr);
+    };
+    QApplication::processEvents();
+    CHECK(key(Qt::Key_F8)->width() > key(Qt::Key_F9)->width());
+    desk.press(Qt::Key_F9);
+    CHECK(shop.orders(store::OrderState::Open).empty());
+    CHECK(desk.window().toast().words().contains("F8 quotes"));
+    SECTION("the same key again") {
+        desk.press(Qt::Key_F9);
+        CHECK(shop.orders(store::OrderState::Open).size() == 1);
+    }
+    SECTION("what lies ready is not cut: nothing is asked") {
+        desk.press(Qt::Key_Delete, Qt::ControlModifier);
+        shop.piece("AT5 500", mm(25), cutting::PieceKind::Ready);
+        desk.type("AT5 500 25");
+        QApplication::processEvents();
+        CHECK(key(Qt::Key_F9)->width() > key(Qt::Key_F8)->width());
+        desk.press(Qt::Key_F9);
+        CHECK(shop.orders(store::OrderState::Open).size() == 1);
+    }
 }
 
 TEST_CASE("A known customer is offered below the name, and Enter still goes on", "[counter]") {

@@ -260,6 +260,49 @@ TEST_CASE("Lines of a belt say where all of them are cut from now, not where the
     CHECK(source(0).empty());
 }
 
+TEST_CASE("While a line of a belt is looked at again, its other line comes from what the card says",
+          "[counter]") {
+    DeskShop shop;
+    DeskWindow desk{shop};
+    for (const char* line : {"H8M 1200 30", "H8M 1200 50"}) {
+        desk.type(QString::fromLatin1(line));
+        desk.press(Qt::Key_Return);
+    }
+    const auto* slip = desk.counter().findChild<SlipModel*>();
+    const auto* advice = desk.counter().findChild<Advice*>();
+    const auto from = [&](int row) { return slip->index(row).data(SlipModel::RemarkRole).toString(); };
+    const auto onCard = [&] {
+        const auto& plan = advice->way()->plan;
+        return QString::fromStdString(advice->outlook()->problem.pieces[plan.mountings.front().piece].code);
+    };
+    desk.press(Qt::Key_F2); // the second
+    desk.settle();
+    CHECK(from(0).contains(onCard()));
+    desk.type("3 x H8M 1200 85"); // no remnant gives that and 30
+    CHECK(from(0).contains(onCard()));
+    SECTION("no way of one's own for a line that is planned with others") {
+        desk.press(Qt::Key_Down);
+        CHECK_FALSE(advice->choseOther());
+        CHECK(desk.window().toast().words().contains("together"));
+    }
+    SECTION("what the card says is what is ordered") {
+        const QString card = onCard();
+        desk.press(Qt::Key_F9);
+        const auto ticket = store::Tickets{shop.connection()}.ofOrder(theOrder(shop).id).front();
+        CHECK(QString::fromStdString(
+                  store::Pieces{shop.connection()}.at(ticket.mountings.front().piece).code) == card);
+    }
+    SECTION("declined belts for the shelf are declined for both") {
+        desk.press(Qt::Key_Escape);
+        desk.type("H8M 1200 20");
+        const bool fills = advice->withShelf()->fillsShelf();
+        if (fills) desk.press(Qt::Key_F6);
+        desk.press(Qt::Key_Return);
+        for (const SlipLine& line : desk.counter().order().lines())
+            CHECK(line.line.noShelf == fills);
+    }
+}
+
 TEST_CASE("The line that is changed or removed next is marked, and chosen by keys from the line",
           "[counter]") {
     DeskShop shop;
