@@ -48,6 +48,20 @@ std::int64_t sleevesOf(const Way& way) {
                          [](const Share& share) { return share.remnant < 0; });
 }
 
+/// A sleeve is not opened for what hardly matters while a begun piece gives the same in as few mountings: a
+/// person could not understand that, and what is begun takes up the rack.
+std::size_t begunInstead(const Choice& choice, Worth matters) {
+    const Way& best = choice.ways[choice.best];
+    std::optional<std::size_t> begun;
+    for (std::size_t i = 0; i < choice.ways.size(); ++i) {
+        const Way& way = choice.ways[i];
+        if (sleevesOf(way) >= sleevesOf(best) || way.shares.size() > best.shares.size()) continue;
+        if (choice.extra[i] - choice.extra[choice.best] >= matters) continue;
+        if (!begun || choice.extra[i] < choice.extra[*begun]) begun = i;
+    }
+    return begun.value_or(choice.best);
+}
+
 /// Only what the sleeves that are there can give stays.
 void keepPossible(Choice& choice, std::int64_t mostSleeves) {
     std::vector<Way> possible;
@@ -118,14 +132,14 @@ Worth Chooser::judge(const WorthTable& table, const Outlook& outlook, const Stoc
     choice.judged = true;
     choice.best = verdict.best;
     choice.extra = std::move(verdict.cost);
-    if (!choice.smallest) return 0;
-    const Worth saved = choice.extra[*choice.smallest];
     const Worth matters = setting_.ribs ? hardlyMattersInRibs : hardlyMatters;
-    if (saved < std::max(matters, verdict.doubt[*choice.smallest])) {
+    const Worth saved = choice.smallest ? choice.extra[*choice.smallest] : 0;
+    if (choice.smallest && saved < std::max(matters, verdict.doubt[*choice.smallest]))
         choice.best = *choice.smallest;
-        for (Worth& extra : choice.extra)
-            extra = std::max(0.0, extra - saved);
-    }
+    choice.best = begunInstead(choice, matters);
+    const Worth given = choice.extra[choice.best];
+    for (Worth& extra : choice.extra)
+        extra = std::max(0.0, extra - given);
     return saved;
 }
 

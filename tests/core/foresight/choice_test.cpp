@@ -85,6 +85,32 @@ TEST_CASE("The choice costs least on the futures, and every other way says how m
         CHECK(extra >= 0);
 }
 
+TEST_CASE("No sleeve is opened for less than half a millimetre while a begun piece would do",
+          "[foresight][choice]") {
+    const Learned learned{Shelf::None};
+    const auto sleeves = [](const Way& way) {
+        return std::count_if(way.shares.begin(), way.shares.end(),
+                             [](const Share& share) { return share.remnant < 0; });
+    };
+    Dice dice{20261130};
+    int opened = 0;
+    for (int round = 0; round < 60; ++round) {
+        std::vector<Size> sizes;
+        for (int i = 0; i < 4; ++i)
+            sizes.push_back(40000 + 500 * dice.below(660));
+        const Choice choice = choose(learned, stockOf(sizes), {{30000, 1 + round % 3}});
+        const Way& best = choice.ways[choice.best];
+        opened += sleeves(best) > 0 ? 1 : 0;
+        for (std::size_t i = 0; i < choice.ways.size(); ++i) {
+            INFO("round " << round << ", way " << i);
+            const bool begun =
+                sleeves(choice.ways[i]) < sleeves(best) && choice.ways[i].shares.size() <= best.shares.size();
+            CHECK_FALSE((begun && choice.extra[i] < 500));
+        }
+    }
+    CHECK(opened > 0); // where it pays
+}
+
 TEST_CASE("No sleeve is opened that is not there", "[foresight][choice]") {
     const Learned learned{Shelf::None};
     const Stock stock = stockOf({41000, 118000});
