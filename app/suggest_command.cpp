@@ -53,11 +53,15 @@ Answer answerTo(const belt::Reading& reading, const OpenShop& open) {
             open.tables().lookAlikes(reading.belt.profile)};
 }
 
-/// Of a rest that can be held again, but of which nothing listed can be cut, a running shop keeps nothing.
+/// What is left is what the belts for the shelf leave. Of a rest that can be held again, but of which nothing
+/// listed can be cut, a running shop keeps nothing.
 BeltPlan planOf(const Answer& answer, const shop::Way& way) {
     BeltPlan made{answer.outlook.belt.designation, answer.outlook.problem, way.plan};
-    for (cutting::Mounting& mounting : made.plan.mountings)
+    for (std::size_t i = 0; i < made.plan.mountings.size(); ++i) {
+        cutting::Mounting& mounting = made.plan.mountings[i];
+        mounting.left = way.left(i, made.problem.rules);
         if (!shop::goesBack(made.problem, mounting.left)) mounting.rest = cutting::Rest::Scrap;
+    }
     return made;
 }
 

@@ -24,6 +24,24 @@ TEST_CASE("riband suggest names the piece, the reason with its figure, the other
         "net":38.1,"tax":7.62,"total":45.72})"));
 }
 
+TEST_CASE("riband suggest keeps no rest of which it says that nothing can be made", "[app][suggest]") {
+    const DemoShop shop;
+    int finished = 0;
+    for (int width = 12; width <= 19; ++width) { // of 63 mm; T10 is listed from 12 on: under 19.5 is dead
+        const auto said = QStringLiteral("3 x T10 880 %1").arg(width);
+        const auto best = run({"suggest", "--shop", shop.file, said, "--json"}).json()["best"].toObject();
+        const auto mountings = best["mountings"].toArray();
+        if (mountings.size() != 1 || !best["reason"].toString().contains("nothing more can be made"))
+            continue;
+        INFO(said.toStdString());
+        ++finished;
+        CHECK(mountings[0].toObject()["left_is"] == "scrap");
+        CHECK(best["reason"].toString().contains(
+            QString::number(mountings[0].toObject()["left_mm"].toDouble()) + " mm"));
+    }
+    CHECK(finished > 0);
+}
+
 TEST_CASE("riband suggest takes a ready belt from the shelf", "[app][suggest]") {
     const DemoShop shop;
     const auto best = run({"suggest", "--shop", shop.file, "470J6", "--json"}).json()["best"].toObject();

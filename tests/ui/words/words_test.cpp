@@ -106,6 +106,12 @@ TEST_CASE("Every reason of a suggestion has words, with its figure", "[words]") 
     CHECK(ui::say(shop::Reason{Kind::AvoidsDead, Extent{Width::micrometres(8'500)}, "7K2-M", 0}) ==
           "The smallest that fits, 7K2-M, would leave a dead 8.5 mm.");
     CHECK(ui::say(shop::Reason{Kind::Finishes, Extent{Ribs{1}}, "", 0}).contains("1 rib"));
+    CHECK(ui::say(shop::Reason{Kind::Finishes, Extent{Ribs{4}}, "", 2}) ==
+          "Finishes the pieces: of the last 4 ribs nothing more can be made.");
+    CHECK(ui::say(shop::Reason{Kind::SeveralPieces, Extent{Ribs{4}}, "", 2}) ==
+          "No single piece takes it all: 2 mountings. 4 ribs is thrown away.");
+    CHECK(ui::say(shop::Reason{Kind::SeveralPieces, Extent{Ribs{0}}, "7K2-M", 2}) ==
+          "7K2-M would take it all, but 2 mountings cost less width.");
 }
 
 TEST_CASE("Every other finding of the core has words", "[words]") {
