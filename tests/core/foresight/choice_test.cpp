@@ -98,7 +98,7 @@ TEST_CASE("No sleeve is opened for less than half a millimetre while a begun pie
         std::vector<Size> sizes;
         for (int i = 0; i < 4; ++i)
             sizes.push_back(40000 + 500 * dice.below(660));
-        const Choice choice = choose(learned, stockOf(sizes), {{30000, 1 + round % 3}});
+        const Choice choice = choose(learned, stockOf(sizes), {{30000, 1 + round % 5}});
         const Way& best = choice.ways[choice.best];
         opened += sleeves(best) > 0 ? 1 : 0;
         for (std::size_t i = 0; i < choice.ways.size(); ++i) {
