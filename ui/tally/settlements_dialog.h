@@ -25,12 +25,13 @@ private:
     void refresh();
     void showMarked();
     void takeBack();
+    void follow(const shop::Countered& countered);
     void saveShownList();
 
     Session& session_;
     SettlementsModel* model_;
     QTableView* table_;
-    QLabel* why_;
+    QLabel *why_, *done_;
     QAction *takeBack_, *save_;
 };
 
