@@ -1,6 +1,6 @@
 #include "ui/rack/ageing_rows.h"
 
-#include "ui/words/words.h"
+#include "ui/words/tr.h"
 
 #include <algorithm>
 #include <set>
