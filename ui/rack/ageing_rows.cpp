@@ -16,12 +16,14 @@ public:
         for (const store::Place& place : places)
             byId_.emplace(place.id, &place);
         const auto isIt = [&](const store::Place& place) {
-            return text(place.name).compare(typed, Qt::CaseInsensitive) == 0;
+            const QString name = text(place.name);
+            return name.compare(typed, Qt::CaseInsensitive) == 0 ||
+                   name.startsWith(typed + QLatin1Char('-'), Qt::CaseInsensitive); // named as one in it
         };
         const auto begins = [&](const store::Place& place) {
             return text(place.name).startsWith(typed, Qt::CaseInsensitive);
         };
-        // While a name is not typed to its end its first letters do; then B3 is not B30.
+        // While a name is not typed to its end its first letters do; then it is B3, not B30.
         const bool whole = std::any_of(places.begin(), places.end(), isIt);
         for (const store::Place& place : places)
             if (holds(place, [&](const store::Place& each) { return whole ? isIt(each) : begins(each); }))

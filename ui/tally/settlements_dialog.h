@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/shop/counting/settle.h"
 #include "ui/desk/session.h"
 
 #include <QDialog>

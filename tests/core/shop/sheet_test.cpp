@@ -164,7 +164,8 @@ TEST_CASE("Without a column for it the kind follows from the sleeves of the belt
         CHECK(kindOf("200") == PieceKind::Sleeve);
     }
     SECTION("one whose label says so, whatever the tape says") {
-        const Sheet sheet = sheetOf(shop, "belt,width_mm,labelled\nT5 500,430,470\n");
+        const Sheet sheet = sheetOf(shop, "belt,width_mm,labelled\nT5 500,370,380\n");
+        CHECK(kindOf("370") == PieceKind::Remnant);
         CHECK(sheet.rows.at(0).delivery.kind == PieceKind::Sleeve);
     }
     SECTION("a column that says it is believed") {

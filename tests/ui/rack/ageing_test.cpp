@@ -1,6 +1,7 @@
 // What ages out, and what is not worth its place.
 #include "core/shop/order.h"
 #include "core/shop/stock.h"
+#include "core/store/places.h"
 #include "core/store/upkeep.h"
 #include "tests/ui/rack/at_the_rack.h"
 #include "ui/bench/bench_page.h"
@@ -112,6 +113,15 @@ TEST_CASE("What ages can be looked through place by place, by a key", "[rack]") 
     lay("C1", 7);
     lay("C1-2", 6);
     lay("C10", 5);
+    lay("X7", 4);
+    store::Places places{shop.connection()};
+    store::Place bay = *places.byName("C1"), elsewhere = *places.byName("X7");
+    bay.level = store::PlaceLevel::Bay;
+    elsewhere.parent = bay.id;
+    store::Transaction transaction{shop.connection()};
+    places.change(bay);
+    places.change(elsewhere);
+    transaction.commit();
     DeskWindow desk{shop};
     goToTheRack(desk);
     answering(desk, [&](QDialog& dialog) {
@@ -124,8 +134,8 @@ TEST_CASE("What ages can be looked through place by place, by a key", "[rack]") 
             QTest::keyClicks(&field(dialog, "place"), place); // over what was typed before
             return table->model()->rowCount();
         };
-        CHECK(table->model()->rowCount() == 3);
-        CHECK(at("c1") == 2); // with the bin that stands in it; C10 is another place
+        CHECK(table->model()->rowCount() == 4);
+        CHECK(at("c1") == 3); // with what is named or stands in it; C10 is another place
         CHECK(at("C1-") == 1);
         CHECK(at("C1-2") == 1);
         CHECK(at("Z") == 0);
@@ -136,7 +146,7 @@ TEST_CASE("What ages can be looked through place by place, by a key", "[rack]") 
             return all;
         };
         CHECK(sum().contains("not worth their place: 0"));
-        CHECK(at("C") == 3);
+        CHECK(at("C") == 4);
         QTest::keyClick(&dialog, Qt::Key_Escape);
     });
     desk.press(Qt::Key_F10);
