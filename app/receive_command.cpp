@@ -3,6 +3,7 @@
 #include "app/open_shop.h"
 #include "app/options.h"
 #include "app/sheet_file.h"
+#include "app/table_words.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -58,6 +59,9 @@ QJsonArray rowsOf(const shop::Sheet& sheet) {
                             {"belt", textValue(belt::designation(row.delivery.belt))},
                             {"sleeves", row.delivery.sleeves},
                             {keyOf("width", extent.unit()), inUnit(extent)},
+                            {"kind", textValue(wordFor(row.delivery.kind))},
+                            {"kind_guessed", row.kindGuessed},
+                            {"cost_known", row.delivery.costEach > Money::minor(0)},
                             {"new_belt", row.newBelt}};
     }
     return rows;
@@ -65,10 +69,16 @@ QJsonArray rowsOf(const shop::Sheet& sheet) {
 
 void printPreview(const shop::Sheet& sheet) {
     for (const shop::SheetRow& row : sheet.rows)
-        print(Words::tr("line %1: %2 of %3, %4 wide%5")
+        print(Words::tr("line %1: %2 of %3, %4 wide%5%6%7")
                   .arg(row.line)
                   .arg(row.delivery.sleeves)
                   .arg(ui::text(belt::designation(row.delivery.belt)), ui::shown(row.delivery.extent),
+                       row.kindGuessed && row.delivery.kind == cutting::PieceKind::Remnant
+                           ? Words::tr(" (by its width a remnant)")
+                           : QString{},
+                       row.delivery.costEach == Money::minor(0)
+                           ? Words::tr(" (no cost: it will be in no margin)")
+                           : QString{},
                        row.newBelt ? Words::tr(" (a belt new to the shop)") : QString{}));
 }
 

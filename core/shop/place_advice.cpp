@@ -1,5 +1,7 @@
 #include "core/shop/place_advice.h"
 
+#include "core/shop/kept.h"
+
 #include <algorithm>
 #include <map>
 #include <set>
@@ -91,11 +93,27 @@ std::vector<PlaceAdvice> advisePlaces(const Shop& shop, const store::StockedBelt
                         store::Pieces{shop.connection}.ofBelt(belt.id), most);
 }
 
-std::string placeFor(const Shop& shop, const belt::Belt& belt, cutting::PieceKind kind, Extent extent) {
-    const auto kept = store::Catalogue{shop.connection}.find(belt);
-    if (!kept) return {};
-    const std::vector<PlaceAdvice> best = advisePlaces(shop, *kept, kind, extent, 1);
-    return best.empty() || best.front().why == Why::Empty ? std::string{} : best.front().place;
+std::string placeFor(const Shop& shop, const belt::Belt& belt, cutting::PieceKind kind, Extent extent,
+                     const std::vector<Delivery>& beside) {
+    if (!shop.tables->profile(belt.profile)) return {};
+    const store::StockedBelt kept = entryOf(shop, belt);
+    const std::size_t any = beside.size() + 1; // so many suffice, whichever the others take
+    std::string alike;
+    std::set<std::string> taken;
+    for (const Delivery& line : beside) {
+        if (line.place.empty()) continue;
+        if (line.belt == belt && narrow(kept, line.kind, line.extent) == narrow(kept, kind, extent))
+            alike = line.place;
+        else
+            taken.insert(line.place);
+    }
+    for (const PlaceAdvice& advice : advisePlaces(shop, kept, kind, extent, any)) {
+        const bool empty = advice.why != Why::Fixed && advice.alike == 0;
+        if (!empty) return advice.place;
+        if (!alike.empty()) return alike;
+        if (!taken.contains(advice.place)) return advice.place;
+    }
+    return alike;
 }
 
 } // namespace riband::shop

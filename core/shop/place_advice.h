@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/shop/shop.h"
+#include "core/shop/receive.h"
 #include "core/store/places.h"
 
 namespace riband::shop {
@@ -34,8 +34,10 @@ std::vector<PlaceAdvice> advisePlaces(const store::StockedBelt& belt, cutting::P
 std::vector<PlaceAdvice> advisePlaces(const Shop& shop, const store::StockedBelt& belt,
                                       cutting::PieceKind kind, Extent extent, std::size_t most = 3);
 
-/// The place that is filled in for goods that come in, unless a person says another: the best one, if more
-/// speaks for it than that it is empty. "" if none does, or the belt is new to the shop.
-std::string placeFor(const Shop& shop, const belt::Belt& belt, cutting::PieceKind kind, Extent extent);
+/// The place that is filled in for goods that come in, unless a person says another: the best one. Where that
+/// is an empty one, it is where the same belt of the lines beside it goes, and never where another of them
+/// goes. "" if there is none, or the belt is in no table.
+std::string placeFor(const Shop& shop, const belt::Belt& belt, cutting::PieceKind kind, Extent extent,
+                     const std::vector<Delivery>& beside = {});
 
 } // namespace riband::shop

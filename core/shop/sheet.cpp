@@ -1,5 +1,7 @@
 #include "core/shop/sheet.h"
+
 #include "core/shop/limits.h"
+#include "core/shop/sleeve_guess.h"
 
 #include <map>
 #include <set>
@@ -37,12 +39,18 @@ public:
     bool keeps(const belt::Belt& belt) const { return kept_.contains(belt::designation(belt)); }
     bool canBePlace(const std::string& name) const { return shop::canBePlace(shop_, name); }
     const belt::Tables& tables() const { return *shop_.tables; }
+    const SleeveWidths& sleeves(const belt::Belt& belt) {
+        const auto [found, isNew] = sleeves_.try_emplace(belt::designation(belt));
+        if (isNew) found->second = sleeveWidths(shop_, belt);
+        return found->second;
+    }
 
 private:
     const Shop& shop_;
     std::map<std::string, Outcome<belt::Belt, belt::ReadFault>> belts_;
     std::map<std::string, std::optional<KnownCode>> codes_;
     std::set<std::string> kept_;
+    std::map<std::string, SleeveWidths> sleeves_;
 
 public:
     const Currency currency;
@@ -66,7 +74,7 @@ public:
         if (!belt) return std::nullopt;
         const auto extent = this->extent(*belt);
         const auto labelled = this->labelled(*belt);
-        const auto kind = this->kind(*belt, extent);
+        const auto kind = this->kind(*belt, extent, labelled);
         if (faults_.size() != before || !extent || !kind) return std::nullopt;
         return SheetRow{row_.line,
                         Delivery{.belt = *belt,
@@ -79,7 +87,7 @@ public:
                                  .kind = *kind,
                                  .labelled = labelled == extent ? std::nullopt : labelled,
                                  .supplierCode = text(Field::SupplierCode)},
-                        text(Field::Piece), !known_.keeps(*belt)};
+                        text(Field::Piece), !known_.keeps(*belt), !match_.column(Field::Kind)};
     }
 
 private:
@@ -194,12 +202,16 @@ private:
         return width(Field::Labelled, unitOf(belt));
     }
 
-    std::optional<cutting::PieceKind> kind(const belt::Belt& belt, const std::optional<Extent>& extent) {
+    std::optional<cutting::PieceKind> kind(const belt::Belt& belt, const std::optional<Extent>& extent,
+                                           const std::optional<Extent>& labelled) {
         using cutting::PieceKind;
         const std::string said = text(Field::Kind);
-        if (!match_.column(Field::Kind))
-            return extent && *extent < known_.tables().usualSleeve(belt) ? PieceKind::Remnant
-                                                                         : PieceKind::Sleeve;
+        if (!match_.column(Field::Kind)) {
+            if (!extent) return PieceKind::Sleeve; // the width is the fault, not the kind
+            const SleeveWidths& sleeves = known_.sleeves(belt);
+            const bool sleeve = isSleeve(sleeves, *extent) || (labelled && isSleeve(sleeves, *labelled));
+            return sleeve ? PieceKind::Sleeve : PieceKind::Remnant;
+        }
         if (said == "sleeve") return PieceKind::Sleeve;
         if (said == "remnant" || said == "offcut") return PieceKind::Remnant;
         if (said == "ready") return PieceKind::Ready;

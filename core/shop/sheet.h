@@ -17,11 +17,11 @@ enum class SheetField : std::uint8_t {
     Profile,      ///< with Length beside it, instead of Belt
     Length,       ///< mm, or the code of an inch belt
     Construction, ///< word of the shop for body or cord; goes behind the belt
-    Kind,     ///< sleeve, remnant or offcut, ready; without the column as wide as a new sleeve is a sleeve
-    Width,    ///< of a toothed belt
-    Ribs,     ///< of a ribbed belt
-    Sleeves,  ///< so many like ones, 1 without the column
-    Received, ///< day it came: its age if Made is not known
+    Kind,         ///< sleeve, remnant or offcut, ready; without the column it is guessed (sleeve_guess.h)
+    Width,        ///< of a toothed belt
+    Ribs,         ///< of a ribbed belt
+    Sleeves,      ///< so many like ones, 1 without the column
+    Received,     ///< day it came: its age if Made is not known
     Made,
     Place,
     Batch,
@@ -75,8 +75,9 @@ struct SheetFault {
 struct SheetRow {
     std::size_t line;
     Delivery delivery;
-    std::string was; ///< the old code
-    bool newBelt;    ///< the shop has not kept it before
+    std::string was;          ///< the old code
+    bool newBelt;             ///< the shop has not kept it before
+    bool kindGuessed = false; ///< by its width
 };
 struct Sheet {
     std::vector<SheetRow> rows;     ///< the good ones

@@ -58,6 +58,11 @@ void put(const Shop& shop, const store::StockPiece& piece, const std::string& pl
 
 } // namespace
 
+Spare spareOf(const Shop& shop, const store::StockPiece& piece) {
+    const Promises promises = Promises::read(shop, store::Settings{shop.connection}.read());
+    return {promises.free(piece, Extent::none(piece.extent.unit())), promises.codesOn(piece.id)};
+}
+
 store::MovementId scrap(const Shop& shop, store::PieceId id, Extent extent, store::ScrapReason reason,
                         const std::string& note, std::optional<std::int64_t> grams) {
     store::Transaction transaction{shop.connection};

@@ -6,6 +6,13 @@ namespace riband::shop {
 
 /// What is done with a piece on the rack.
 
+/// What open tickets leave of a piece to be scrapped or divided off.
+struct Spare {
+    Extent most;         ///< none if they need all of it, or nothing of it may be taken apart
+    std::string tickets; ///< "T7K-2 T7L-0", "" none needs it
+};
+Spare spareOf(const Shop& shop, const store::StockPiece& piece);
+
 /// Throws width away with a reason, all of a piece or a part of it, and what it weighed if that was told;
 /// refuses what open tickets need.
 store::MovementId scrap(const Shop& shop, store::PieceId piece, Extent extent, store::ScrapReason reason,

@@ -9,24 +9,28 @@ namespace {
 // minor unit (halves up). Most lines are cut at once and need no rounding.
 #define SOLD_LINES                                                                                           \
     "(SELECT l.id AS line, l.belt AS belt, l.sales_order AS sales_order, sum(p.amount) AS width,"            \
-    " sum(p.cost) AS cost,"                                                                                  \
+    " sum(p.cost) AS cost, max(p.cost = 0 AND p.amount <> 0) AS uncosted,"                                   \
     " CASE WHEN sum(p.amount) = l.extent * l.quantity THEN l.price_total - l.price_tax"                      \
     " ELSE (2 * (l.price_total - l.price_tax) * sum(p.amount) + l.extent * l.quantity)"                      \
     " / (2 * l.extent * l.quantity) END AS revenue"                                                          \
     " FROM movement m JOIN posting p ON p.movement = m.id AND p.account = 4"                                 \
     " JOIN order_line l ON l.id = p.line WHERE m.at_ms >= ? AND m.at_ms < ? GROUP BY l.id) s "
 
+// After lines and width.
+#define MONEY                                                                                                \
+    "sum(s.revenue), sum(CASE WHEN s.uncosted THEN 0 ELSE s.cost END),"                                      \
+    " sum(CASE WHEN s.uncosted THEN s.revenue ELSE 0 END)"
+
 Sale saleOf(const Statement& row, int first) {
     return {row.get<std::int64_t>(first), row.get<std::int64_t>(first + 1), row.get<Money>(first + 2),
-            row.get<Money>(first + 3)};
+            row.get<Money>(first + 3), row.get<Money>(first + 4)};
 }
 
 } // namespace
 
 std::vector<BeltSale> Revenue::byBelt(Moment from, Moment until) const {
     Statement rows{connection_,
-                   "SELECT s.belt, count(*), sum(s.width), sum(s.revenue), sum(s.cost) FROM " SOLD_LINES
-                   "GROUP BY s.belt",
+                   "SELECT s.belt, count(*), sum(s.width), " MONEY " FROM " SOLD_LINES "GROUP BY s.belt",
                    from, until};
     std::vector<BeltSale> sales;
     while (rows.next())
@@ -36,8 +40,8 @@ std::vector<BeltSale> Revenue::byBelt(Moment from, Moment until) const {
 
 std::vector<CustomerSale> Revenue::byCustomer(Moment from, Moment until) const {
     Statement rows{connection_,
-                   "SELECT coalesce(c.name, ''), count(*), sum(s.width), sum(s.revenue), sum(s.cost)"
-                   " FROM " SOLD_LINES "JOIN sales_order o ON o.id = s.sales_order"
+                   "SELECT coalesce(c.name, ''), count(*), sum(s.width), " MONEY " FROM " SOLD_LINES
+                   "JOIN sales_order o ON o.id = s.sales_order"
                    " LEFT JOIN customer c ON c.id = o.customer GROUP BY o.customer",
                    from, until};
     std::vector<CustomerSale> sales;
@@ -47,10 +51,8 @@ std::vector<CustomerSale> Revenue::byCustomer(Moment from, Moment until) const {
 }
 
 Sale Revenue::total(Moment from, Moment until) const {
-    Statement row{
-        connection_,
-        "SELECT count(*), 0, coalesce(sum(s.revenue), 0), coalesce(sum(s.cost), 0) FROM " SOLD_LINES, from,
-        until};
+    // One row, also where nothing was sold: what is null reads as nothing.
+    Statement row{connection_, "SELECT count(*), 0, " MONEY " FROM " SOLD_LINES, from, until};
     row.next();
     return saleOf(row, 0);
 }

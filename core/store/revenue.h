@@ -11,7 +11,11 @@ struct Sale {
     std::int64_t lines = 0;          ///< order lines
     std::int64_t width = 0;          ///< µm or ribs
     Money revenue = Money::minor(0); ///< the line's total less its tax, by the share of it that was cut then
-    Money cost = Money::minor(0);    ///< what the width sold had cost
+    Money cost = Money::minor(0);    ///< what the width of the lines whose cost is known had cost
+    /// Of lines with width that came into the book without a cost: it is not known, and not nothing.
+    Money uncosted = Money::minor(0);
+    bool costKnown() const { return uncosted == Money::minor(0) || uncosted < revenue; } ///< of some line
+    Money margin() const { return revenue - uncosted - cost; } ///< of the lines whose cost is known
 };
 struct BeltSale {
     BeltId belt;

@@ -121,7 +121,8 @@ Shade Look::currentShade() { return shadeNow; }
 void Look::apply(QApplication& app, Shade shade) {
     shadeNow = shade;
     if (dynamic_cast<PressStyle*>(QApplication::style()) == nullptr) QApplication::setStyle(new PressStyle);
-    QApplication::setFont(font(TextSize::Text));
+    // Each of these goes through every widget of every page: what stays as it was is not said again.
+    if (const QFont words = font(TextSize::Text); QApplication::font() != words) QApplication::setFont(words);
     QApplication::setPalette(paletteOf(of(shade)));
     app.setStyleSheet(styleSheet(of(shade)));
 }

@@ -99,10 +99,10 @@ QAbstractItemView:focus { border-color: @cool; border-radius: 4px; }
 QTableView::item, QTreeView::item, QListView::item { padding: 0 8px; border: none;
     border-bottom: 1px solid @line; min-height: 38px; }
 QTableView::item:selected, QTreeView::item:selected, QListView::item:selected {
-    background: @sunk; color: @ink; border-bottom: 1px solid @cool;
+    background: @rest; color: @ink; border-top: 1px solid @cool; border-bottom: 1px solid @cool;
 }
 QTableView::item:selected:active, QTreeView::item:selected:active, QListView::item:selected:active {
-    background: @rest; color: @ink; border-bottom: 2px solid @cool;
+    background: @rest; color: @ink; border-top: 2px solid @cool; border-bottom: 2px solid @cool;
 }
 QListView[rows="two"]::item { padding: 5px 8px; }
 QTableView[rows="dense"]::item { padding: 0 3px; }

@@ -90,6 +90,7 @@ store::Sale salesOf(const std::vector<shop::MarginRow>& belts) {
     for (const shop::MarginRow& row : belts) {
         sum.revenue = sum.revenue + row.sale.revenue;
         sum.cost = sum.cost + row.sale.cost;
+        sum.uncosted = sum.uncosted + row.sale.uncosted;
     }
     return sum;
 }

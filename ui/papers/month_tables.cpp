@@ -67,7 +67,8 @@ void addMoney(std::vector<Figure>& figures, const Currency& currency) {
                        }});
     figures.push_back(
         {PaperWords::tr("Margin over the width's cost"), [currency](const MonthReport::Span& span) {
-             return shownSum(span.sales.revenue - span.sales.cost, currency);
+             return span.sales.costKnown() ? shownSum(span.sales.margin(), currency)
+                                           : PaperWords::tr("cost unknown");
          }});
     figures.push_back({PaperWords::tr("Cost of what was bought"), [minor](const MonthReport::Span& span) {
                            return minor(moneyOf(span, [](const auto& money) { return money.bought; }));
@@ -294,7 +295,8 @@ namespace {
 
 QStringList marginCells(const QString& name, const shop::MarginRow& row, const Currency& currency) {
     const auto share = row.share();
-    return {name, shownSum(row.sale.revenue, currency), shownSum(row.margin(), currency),
+    return {name, shownSum(row.sale.revenue, currency),
+            row.sale.costKnown() ? shownSum(row.margin(), currency) : PaperWords::tr("cost unknown"),
             share ? shownTenths(static_cast<double>(share->count()) / 10) : QString{}};
 }
 
@@ -312,6 +314,7 @@ PaperTable marginTable(const std::vector<shop::MarginRow>& rows, const QString& 
     const auto count = [](shop::MarginRow& sum, const shop::MarginRow& row) {
         sum.sale.revenue = sum.sale.revenue + row.sale.revenue;
         sum.sale.cost = sum.sale.cost + row.sale.cost;
+        sum.sale.uncosted = sum.sale.uncosted + row.sale.uncosted;
     };
     for (auto row = rows.rbegin(); row != rows.rend(); ++row) {
         count(all, *row);

@@ -12,8 +12,10 @@
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
+#include <QAction>
 #include <QHBoxLayout>
 #include <QHeaderView>
+#include <QLineEdit>
 #include <QSpinBox>
 #include <QTableView>
 #include <QVBoxLayout>
@@ -23,21 +25,24 @@ namespace riband::ui {
 namespace {
 constexpr int UsualMonths = 6, MostMonths = 120;
 constexpr int DaysOfAMonth = 30;
+constexpr int PlaceWidth = 160;
 } // namespace
 
 AgeingDialog::AgeingDialog(Session& session, QWidget* parent)
     : QDialog{parent}, session_{session}, model_{new AgeingModel{this}}, table_{new QTableView},
-      months_{new QSpinBox}, reading_{new Reading{session, this}}, sum_{label({}, "strong")}, said_{label(
-                                                                                                  {},
-                                                                                                  "gain")} {
+      months_{new QSpinBox}, place_{new QLineEdit}, reading_{new Reading{session, this}},
+      sum_{label({}, "strong")}, said_{label({}, "gain")} {
     setWindowTitle(tr("What ages, and what is not worth its place"));
-    setWhatsThis(tr("What passes its shelf life, and what is worth less than its place costs. Each line says "
-                    "what could still be sold of it. An inspection that finds a piece sound lengthens its "
-                    "life; the rest is cut into ready belts or scrapped."));
+    setWhatsThis(
+        tr("What passes its shelf life, and what is worth less than its place costs. Each line says "
+           "what could still be sold of it. An inspection that finds a piece sound lengthens its "
+           "life; the rest is cut into ready belts or scrapped. A place (Ctrl+F) leaves what lies there: who "
+           "stands before a bay goes through it from bin to bin."));
     buildView();
     if (session_.reaches(store::Role::Owner)) model_->setCurrency(session_.currency());
     table_->setColumnHidden(AgeingModel::CostColumn, !session_.reaches(store::Role::Owner));
     connect(months_, &QSpinBox::valueChanged, this, &AgeingDialog::look);
+    connect(place_, &QLineEdit::textChanged, this, &AgeingDialog::showRows);
     connect(table_->selectionModel(), &QItemSelectionModel::currentChanged, this, &AgeingDialog::follow);
     sum_->setText(tr("Looking through the rack …"));
     follow();
@@ -77,9 +82,24 @@ void AgeingDialog::buildView() {
                          "remark");
     for (QLabel* words : {remark, said_, sum_})
         words->setWordWrap(true);
+    place_->setAccessibleName(tr("Only at this place"));
+    place_->setObjectName(QStringLiteral("place"));
+    place_->setPlaceholderText(tr("every place"));
+    place_->setMaximumWidth(PlaceWidth);
+    auto* asked = label(tr("At &place"));
+    asked->setBuddy(place_);
+    auto* find = new QAction{tr("Only at this place"), this};
+    find->setShortcut(Qt::CTRL | Qt::Key_F);
+    connect(find, &QAction::triggered, this, [this] {
+        place_->setFocus();
+        place_->selectAll();
+    });
+    addAction(find);
     auto* head = new QHBoxLayout;
     head->addWidget(label(tr("Months from today")));
     head->addWidget(months_);
+    head->addWidget(asked);
+    head->addWidget(place_);
     head->addWidget(sum_, 1);
     auto* buttons = new QHBoxLayout;
     for (KeyButton* each : {sound_, bad_, back_, offer_, scrap_, keep})
@@ -98,10 +118,23 @@ void AgeingDialog::buildView() {
 void AgeingDialog::look() {
     reading_->start([within = std::chrono::days{months_->value() * DaysOfAMonth}](
                         const shop::Shop& shop) { return ageingRows(shop, within); },
-                    [this](const AgeingRows& rows) { showRows(rows); });
+                    [this](AgeingRows rows) {
+                        rows_ = std::move(rows);
+                        showRows();
+                    });
 }
 
-void AgeingDialog::showRows(const AgeingRows& rows) {
+AgeingRows AgeingDialog::atPlace() const {
+    const std::string typed = place_->text().trimmed().toStdString();
+    AgeingRows rows = rows_;
+    if (!typed.empty())
+        session_.attempt(
+            [&] { rows = rowsAt(rows_, typed, store::Places{session_.shop().connection}.all()); });
+    return rows;
+}
+
+void AgeingDialog::showRows() {
+    const AgeingRows rows = atPlace();
     Money bound = Money::minor(0);
     for (const shop::AgeingPiece& aged : rows.ageing)
         bound = bound + aged.piece.cost;
@@ -178,7 +211,9 @@ void AgeingDialog::offer() {
 void AgeingDialog::scrap() {
     const auto piece = current();
     if (!piece) return;
-    ScrapDialog dialog{*piece, this};
+    std::optional<shop::Spare> spare;
+    if (!session_.attempt([&] { spare = shop::spareOf(session_.shop(), *piece); })) return;
+    ScrapDialog dialog{*piece, *spare, this};
     dialog.suggest(store::ScrapReason::Aged);
     do {
         if (dialog.exec() != QDialog::Accepted) return;

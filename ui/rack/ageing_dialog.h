@@ -1,6 +1,7 @@
 #pragma once
 
 #include "ui/desk/reading.h"
+#include "ui/rack/ageing_rows.h"
 
 #include <QDialog>
 
@@ -12,7 +13,6 @@ class QTableView;
 namespace riband::ui {
 
 class AgeingModel;
-struct AgeingRows;
 class KeyButton;
 
 /// What ages out or is not worth its place, and what to do with it.
@@ -24,7 +24,8 @@ public:
 private:
     void buildView();
     void look();
-    void showRows(const AgeingRows& rows);
+    void showRows();
+    AgeingRows atPlace() const;
     void follow();
     void inspect(bool sound);
     void takeBack();
@@ -37,6 +38,8 @@ private:
     AgeingModel* model_;
     QTableView* table_;
     QSpinBox* months_;
+    QLineEdit* place_;
+    AgeingRows rows_; ///< of all places
     Reading* reading_;
     QLabel *sum_, *said_;
     KeyButton *sound_ = nullptr, *bad_ = nullptr, *offer_ = nullptr, *scrap_ = nullptr, *back_ = nullptr;

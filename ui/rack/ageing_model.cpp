@@ -34,7 +34,8 @@ void AgeingModel::show(const AgeingRows& rows, Date today) {
 }
 
 QString AgeingModel::costOf(const store::StockPiece& piece) const {
-    return currency_ ? shown(piece.cost, *currency_) : QString{};
+    if (!currency_) return {};
+    return piece.cost == Money::minor(0) ? tr("unknown", "a cost") : shown(piece.cost, *currency_);
 }
 
 AgeingModel::Row AgeingModel::rowOf(const shop::AgeingPiece& aged, const QString& worth, Date today) const {

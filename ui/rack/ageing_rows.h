@@ -2,6 +2,7 @@
 
 #include "core/shop/ageing.h"
 #include "core/shop/piece_worth.h"
+#include "core/store/places.h"
 
 #include <map>
 #include <vector>
@@ -15,5 +16,9 @@ struct AgeingRows {
     std::map<store::PieceId, shop::PieceWorth> worths;
 };
 AgeingRows ageingRows(const shop::Shop& shop, std::chrono::days within);
+
+/// Those at this place or in it, as the tree has it: "B3" holds the shelf B3-2; as people type it, so that
+/// the first letters of places do, too. All for "".
+AgeingRows rowsAt(const AgeingRows& rows, const std::string& typed, const std::vector<store::Place>& places);
 
 } // namespace riband::ui

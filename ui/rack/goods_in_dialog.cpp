@@ -35,10 +35,11 @@ constexpr int FormWidth = 480;
 } // namespace
 
 GoodsInDialog::GoodsInDialog(Session& session, QWidget* parent)
-    : QDialog{parent}, session_{session}, supplier_{new QLineEdit},
-      reference_{new QLineEdit}, freight_{new QLineEdit}, expected_{new QComboBox},
-      form_{new GoodsLineForm{session}}, lines_{new GoodsLinesModel{session.currency(), this}},
-      table_{new QTableView}, sum_{label({}, "strong")}, done_{label({}, "gain")}, wrong_{new FieldWords} {
+    : QDialog{parent}, session_{session}, supplier_{new QLineEdit}, reference_{new QLineEdit},
+      freight_{new QLineEdit}, expected_{new QComboBox}, form_{new GoodsLineForm{session}},
+      lines_{new GoodsLinesModel{session.currency(), this}}, table_{new QTableView},
+      sum_{label({}, "strong")}, costless_{label({}, "warn")}, done_{label({}, "gain")}, wrong_{
+                                                                                             new FieldWords} {
     setWindowTitle(tr("Goods in"));
     setWhatsThis(tr("Everything that came off one lorry: type or scan a belt, then how many and how wide, "
                     "Enter adds the line and F2 takes it back. A maker's code that nobody knows yet asks for "
@@ -102,6 +103,9 @@ void GoodsInDialog::buildView() {
     lineActs->addWidget(change_, 1);
     lineActs->addWidget(takeOut_, 1);
     done_->setWordWrap(true);
+    costless_->setWordWrap(true);
+    costless_->setObjectName(QStringLiteral("costlessLines"));
+    costless_->hide();
     auto* left = new QVBoxLayout;
     form_->setFixedWidth(FormWidth);
     left->addWidget(form_);
@@ -112,6 +116,7 @@ void GoodsInDialog::buildView() {
     right->addWidget(table_, 1);
     right->addLayout(lineActs);
     right->addWidget(sum_);
+    right->addWidget(costless_);
     right->addWidget(done_);
     right->addWidget(file);
     right->addWidget(book_);
@@ -149,6 +154,7 @@ void GoodsInDialog::chooseExpected() {
             shop::ExpectedGoods missing = expected.lines[i];
             missing.sleeves -= static_cast<int>(delivery.lines[i].arrived);
             if (missing.sleeves <= 0) continue;
+            form_->lieBeside(lines_->lines());
             form_->show(missing);
             if (const auto goods = form_->line()) lines_->add(*goods);
         }
@@ -210,7 +216,9 @@ void GoodsInDialog::fromFile() {
             if (line.place.empty()) {
                 const std::tuple alike{belt::designation(line.belt), line.kind, line.extent};
                 const auto [place, isNew] = places.try_emplace(alike);
-                if (isNew) place->second = shop::placeFor(session_.shop(), line.belt, line.kind, line.extent);
+                if (isNew)
+                    place->second =
+                        shop::placeFor(session_.shop(), line.belt, line.kind, line.extent, lines_->lines());
                 line.place = place->second;
             }
             lines_->add(std::move(line));
@@ -221,6 +229,7 @@ void GoodsInDialog::fromFile() {
 }
 
 void GoodsInDialog::check() {
+    form_->lieBeside(lines_->lines());
     add_->setEnabled(!form_->isEmpty());
     if (const QString words = changed_ ? tr("Put the line back") : tr("Add the line");
         add_->text() != words) {
@@ -239,6 +248,12 @@ void GoodsInDialog::check() {
             : tr("Pieces: %1, for %2")
                   .arg(sleeves)
                   .arg(shown(lines_->goods() + freight().value_or(Money::minor(0)), session_.currency())));
+    const int costless = lines_->withoutCost();
+    costless_->setVisible(costless > 0);
+    costless_->setText(
+        tr("Without a cost: %1. What is cut from them will be in no margin, and they have no worth "
+           "in money. F2 puts the cost in.")
+            .arg(costless));
 }
 
 /// A line that is typed but not added yet belongs to it.

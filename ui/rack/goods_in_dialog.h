@@ -47,7 +47,7 @@ private:
     GoodsLineForm* form_;
     GoodsLinesModel* lines_;
     QTableView* table_;
-    QLabel *sum_, *done_;
+    QLabel *sum_, *costless_, *done_;
     FieldWords* wrong_;
     KeyButton *add_ = nullptr, *change_ = nullptr, *takeOut_ = nullptr, *book_ = nullptr;
     std::optional<int> changed_; ///< the line that is in the form

@@ -50,8 +50,8 @@ bool looksScanned(const QString& text) {
 GoodsLineForm::GoodsLineForm(Session& session, For what, QWidget* parent)
     : QWidget{parent}, session_{session}, belt_{new QLineEdit}, width_{new QLineEdit},
       labelled_{new QLineEdit}, cost_{new QLineEdit}, batch_{new QLineEdit}, made_{new QLineEdit},
-      place_{new QLineEdit}, count_{new QSpinBox}, kind_{new QComboBox},
-      understood_{label({}, "remark")}, advice_{label({}, "remark")}, wrong_{new FieldWords} {
+      place_{new QLineEdit}, count_{new QSpinBox}, kind_{new QComboBox}, understood_{label({}, "remark")},
+      costless_{label({}, "warn")}, advice_{label({}, "remark")}, wrong_{new FieldWords} {
     buildView(what);
     connect(belt_, &QLineEdit::textChanged, this, &GoodsLineForm::understand);
     watchFields();
@@ -86,11 +86,13 @@ void GoodsLineForm::watchFields() {
     wrong_->watch(*width_, width);
     wrong_->watch(*labelled_, orEmpty(width));
     wrong_->watch(*cost_, [this](const QString& typed) {
-        if (!typed.isEmpty()) return wrongAmount(typed, session_.currency(), shop::dearestSleeve);
-        return costLeftOut_ || !usualCost() ? QString{}
-                                            : tr("Nothing is typed, and the shop knows what this belt costs. "
-                                                 "Type it, or press Enter once "
-                                                 "more to book 0.");
+        const QString wrong = orEmpty([this](const QString& amount) {
+            return wrongAmount(amount, session_.currency(), shop::dearestSleeve);
+        })(typed);
+        if (!wrong.isEmpty() || saysCost() || costLeftOut_ || !usualCost()) return wrong;
+        return tr(
+            "No cost is typed, and the shop knows what this belt costs. Type it, or press Enter once more "
+            "to go on without.");
     });
     wrong_->watch(*place_, [this](const QString& typed) {
         bool can = true;
@@ -136,6 +138,9 @@ void GoodsLineForm::buildView(For what) {
         offerBelow(*place_, new QCompleter{shownPlaces(session_.shop().connection), place_});
     });
     understood_->setWordWrap(true);
+    costless_->setWordWrap(true);
+    costless_->setObjectName(QStringLiteral("costless"));
+    costless_->hide();
     advice_->setWordWrap(true);
     auto* form = new QFormLayout{this};
     form->setContentsMargins(0, 0, 0, 0);
@@ -146,6 +151,7 @@ void GoodsLineForm::buildView(For what) {
            "width");
     addRow(*form, tr("La&bel says"), labelled_, "labelled");
     addRow(*form, tr("Cost of &each"), cost_, "cost");
+    form->addRow(costless_);
     addRow(*form, tr("Maker's b&atch"), batch_, "batch");
     addRow(*form, tr("&Made on"), made_, "made");
     addRow(*form, tr("&Place"), place_, "place");
@@ -200,7 +206,7 @@ void GoodsLineForm::advise() {
             const auto kept = store::Catalogue{session_.shop().connection}.find(*known_);
             const auto kind = static_cast<cutting::PieceKind>(kind_->currentData().toInt());
             if (kept) places = shop::advisePlaces(session_.shop(), *kept, kind, *extent);
-            best = shop::placeFor(session_.shop(), *known_, kind, *extent);
+            best = shop::placeFor(session_.shop(), *known_, kind, *extent, beside_);
         });
     advice_->setText(saidOf(places));
     if (!place_->isModified()) place_->setText(text(best));
@@ -223,6 +229,21 @@ void GoodsLineForm::propose() {
     if (cost_->isModified()) return;
     const auto cost = session_.costsIn() ? usualCost() : std::nullopt;
     cost_->setText(cost ? text(printMoney(*cost, session_.currency())) : QString{});
+}
+
+bool GoodsLineForm::saysCost() const {
+    const auto cost = readMoney(cost_->text().toStdString(), session_.currency());
+    return cost && *cost > Money::minor(0);
+}
+
+/// That a cost is not known is said before the line is added, with what will be missing then.
+void GoodsLineForm::sayCostless() {
+    const bool costless = known_ && !saysCost();
+    costless_->setText(costless
+                           ? tr("No cost: what is cut from it will be in no margin, and it has no worth in "
+                                "money. Type what one cost if the note or the invoice says it.")
+                           : QString{});
+    costless_->setVisible(costless);
 }
 
 std::optional<Unit> GoodsLineForm::unit() const {
@@ -267,9 +288,12 @@ std::optional<shop::Delivery> GoodsLineForm::demand() {
     return std::nullopt;
 }
 
+void GoodsLineForm::lieBeside(std::vector<shop::Delivery> lines) { beside_ = std::move(lines); }
+
 bool GoodsLineForm::isEmpty() const { return belt_->text().trimmed().isEmpty(); }
 
 void GoodsLineForm::check() {
+    sayCostless();
     wrong_->look();
     emit edited();
 }
@@ -280,8 +304,11 @@ void GoodsLineForm::show(const shop::ExpectedGoods& goods) {
     width_->setText(shownNumber(goods.extent));
     width_->setModified(true);
     count_->setValue(std::clamp(goods.sleeves, 1, MostSleeves));
-    cost_->setText(text(printMoney(goods.costEach, session_.currency())));
-    cost_->setModified(true);
+    const bool costs = goods.costEach > Money::minor(0);
+    cost_->setText(costs ? text(printMoney(goods.costEach, session_.currency())) : QString{});
+    cost_->setModified(costs);
+    propose();
+    costLeftOut_ = !costs; // by who noted it
     advise();
     check();
 }

@@ -31,6 +31,8 @@ public:
     /// waits for its belt then.
     std::optional<shop::Delivery> demand();
     bool isEmpty() const;
+    /// The lines that were entered already: two belts go to two places.
+    void lieBeside(std::vector<shop::Delivery> lines);
     /// Fills it with so many sleeves that are expected.
     void show(const shop::ExpectedGoods& goods);
     /// Fills it with a line that was entered already.
@@ -48,6 +50,8 @@ private:
     void scanned(const shop::KnownCode& known, const QString& code);
     void advise();
     void propose();
+    void sayCostless();
+    bool saysCost() const;
     std::optional<Money> usualCost() const;
     void check();
     void watchFields();
@@ -60,10 +64,11 @@ private:
     QLineEdit *belt_, *width_, *labelled_, *cost_, *batch_, *made_, *place_;
     QSpinBox* count_;
     QComboBox* kind_;
-    QLabel *understood_, *advice_;
+    QLabel *understood_, *costless_, *advice_;
     FieldWords* wrong_;
     WhichDialog* which_ = nullptr; ///< made when it is first wanted
     std::optional<belt::Belt> known_;
+    std::vector<shop::Delivery> beside_;
     bool costLeftOut_ = false; ///< it was said that the cost is empty, and Enter was pressed again
     QString code_;             ///< of the supplier, that the line is tied to
 };

@@ -1,5 +1,6 @@
 #include "ui/rack/goods_lines_model.h"
 
+#include "ui/look/look.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
 
@@ -50,6 +51,13 @@ Money GoodsLinesModel::goods() const {
     return sum;
 }
 
+int GoodsLinesModel::withoutCost() const {
+    int sleeves = 0;
+    for (const shop::Delivery& line : lines_)
+        if (line.costEach == Money::minor(0)) sleeves += line.sleeves;
+    return sleeves;
+}
+
 /// The freight of one line changes with every other.
 void GoodsLinesModel::costsChanged() {
     if (!lines_.empty()) emit dataChanged(index(0, CostColumn), index(rowCount() - 1, CostColumn));
@@ -72,11 +80,18 @@ QString GoodsLinesModel::words(std::size_t row, int column) const {
         return QString::number(line.sleeves);
     case WidthColumn:
         return shown(line.extent);
-    case LabelColumn:
-        return line.labelled ? tr("label says %1").arg(shown(*line.labelled)) : QString{};
+    case LabelColumn: {
+        QStringList remarks;
+        if (line.kind != cutting::PieceKind::Sleeve) remarks << say(line.kind);
+        if (line.labelled) remarks << tr("label says %1").arg(shown(*line.labelled));
+        return remarks.join(QStringLiteral(", "));
+    }
     case CostColumn: {
         const auto& shares = shares_.at(row);
         const Money freight = shares.empty() ? Money::minor(0) : shares.front();
+        if (line.costEach == Money::minor(0))
+            return freight == Money::minor(0) ? tr("unknown", "a cost")
+                                              : tr("unknown, freight %1").arg(shown(freight, currency_));
         return shown(line.costEach + freight, currency_);
     }
     default:
@@ -87,6 +102,9 @@ QString GoodsLinesModel::words(std::size_t row, int column) const {
 QVariant GoodsLinesModel::data(const QModelIndex& index, int role) const {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
     if (role == Qt::DisplayRole) return words(static_cast<std::size_t>(index.row()), index.column());
+    if (role == Qt::ForegroundRole && index.column() == CostColumn &&
+        lines_[static_cast<std::size_t>(index.row())].costEach == Money::minor(0))
+        return Look::current().warm;
     const bool figures =
         index.column() == CountColumn || index.column() == WidthColumn || index.column() == CostColumn;
     if (role == Qt::TextAlignmentRole)

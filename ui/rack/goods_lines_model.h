@@ -21,7 +21,8 @@ public:
     void clear();
     void setFreight(Money freight);
     const std::vector<shop::Delivery>& lines() const { return lines_; }
-    Money goods() const; ///< what all sleeves cost without freight
+    Money goods() const;     ///< what all sleeves cost without freight
+    int withoutCost() const; ///< sleeves of which no cost is known
 
     int rowCount(const QModelIndex& parent = {}) const override;
     int columnCount(const QModelIndex& parent = {}) const override;

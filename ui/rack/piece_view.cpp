@@ -9,10 +9,28 @@
 
 #include <QHeaderView>
 #include <QLabel>
+#include <QStyledItemDelegate>
 #include <QTableView>
 #include <QVBoxLayout>
 
 namespace riband::ui {
+
+namespace {
+
+/// What was done stands under its day: where the width went needs the room.
+class DayAndAct final : public QStyledItemDelegate {
+public:
+    using QStyledItemDelegate::QStyledItemDelegate;
+
+protected:
+    void initStyleOption(QStyleOptionViewItem* option, const QModelIndex& index) const override {
+        QStyledItemDelegate::initStyleOption(option, index);
+        option->text +=
+            QChar{QChar::LineSeparator} + index.siblingAtColumn(LifeModel::ActColumn).data().toString();
+    }
+};
+
+} // namespace
 
 PieceView::PieceView(QWidget* parent)
     : QFrame{parent}, title_{label({}, "head")}, belt_{label({}, "strong")}, facts_{label({}, "remark")},
@@ -28,6 +46,9 @@ void PieceView::buildView() {
     facts_->setWordWrap(true);
     lifeView_->setModel(life_);
     lifeView_->setProperty("rows", "close");
+    lifeView_->horizontalHeader()->setProperty("rows", "dense");
+    lifeView_->setItemDelegateForColumn(LifeModel::DayColumn, new DayAndAct{lifeView_});
+    lifeView_->setColumnHidden(LifeModel::ActColumn, true);
     lifeView_->setAccessibleName(tr("Life of the piece"));
     lifeView_->verticalHeader()->hide();
     lifeView_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);

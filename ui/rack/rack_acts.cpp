@@ -40,10 +40,18 @@ void RackPage::movePieces() {
     if (dialog.moved() > 0) session_.tell(tr("Pieces moved: %1.").arg(dialog.moved()));
 }
 
+std::optional<shop::Spare> RackPage::spareOf(const store::StockPiece& piece) {
+    std::optional<shop::Spare> spare;
+    session_.attempt([&] { spare = shop::spareOf(session_.shop(), piece); });
+    return spare;
+}
+
 void RackPage::scrapPiece() {
     if (!current()) return;
     const store::StockPiece piece = current()->piece;
-    ScrapDialog dialog{piece, this};
+    const auto spare = spareOf(piece);
+    if (!spare) return;
+    ScrapDialog dialog{piece, *spare, this};
     do {
         if (dialog.exec() != QDialog::Accepted) return;
     } while (!session_.attempt([&] {
@@ -61,7 +69,9 @@ void RackPage::scrapPiece() {
 void RackPage::splitPiece() {
     if (!current()) return;
     const store::StockPiece piece = current()->piece;
-    SplitDialog dialog{piece, session_.settings().rulesFor(piece.extent.unit()).stub, this};
+    const auto spare = spareOf(piece);
+    if (!spare) return;
+    SplitDialog dialog{piece, session_.settings().rulesFor(piece.extent.unit()).stub, *spare, this};
     std::optional<store::PieceId> made;
     do {
         if (dialog.exec() != QDialog::Accepted) return;

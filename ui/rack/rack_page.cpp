@@ -1,34 +1,26 @@
 #include "ui/rack/rack_page.h"
 
-#include "core/store/people.h"
-#include "core/store/search.h"
 #include "ui/desk/labels.h"
 #include "ui/look/key_button.h"
 #include "ui/look/look.h"
-#include "ui/rack/life_model.h"
 #include "ui/rack/piece_view.h"
 #include "ui/rack/rack_filter.h"
 #include "ui/rack/rack_model.h"
 #include "ui/rack/rack_words.h"
 #include "ui/rack/rack_worths.h"
 #include "ui/rack/undo_key.h"
-#include "ui/words/tr.h"
 #include "ui/words/words.h"
 
 #include <QAction>
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QHeaderView>
-#include <QKeyEvent>
 #include <QLineEdit>
-#include <QLocale>
 #include <QScrollBar>
 #include <QTableView>
 #include <QVBoxLayout>
 
-#include <algorithm>
 #include <array>
-#include <iterator>
 #include <set>
 
 namespace riband::ui {
@@ -36,7 +28,6 @@ namespace riband::ui {
 namespace {
 constexpr int DetailWidth = 504;
 constexpr int RowHeight = 38;
-constexpr int PageOfRows = 12;
 } // namespace
 
 RackPage::RackPage(Session& session, QWidget* parent)
@@ -147,52 +138,6 @@ QWidget* RackPage::buildList() {
     return box;
 }
 
-/// The widest text of a column, a little too wide rather than too narrow: letters are added up one by one, so
-/// that 20 000 rows take no time.
-int RackPage::widestOf(int column, const QFontMetrics& words) const {
-    std::map<QChar, int> letters;
-    int widest = 0;
-    for (int row = 0; row < model_->rowCount(); ++row) {
-        int width = 0;
-        for (const QChar letter : model_->index(row, column).data().toString()) {
-            const auto [known, isNew] = letters.try_emplace(letter, 0);
-            if (isNew) known->second = words.horizontalAdvance(letter);
-            width += known->second;
-        }
-        widest = std::max(widest, width);
-    }
-    return widest;
-}
-
-/// Each as wide as what stands in it, so that no code, figure or place is cut; the belt takes the rest.
-void RackPage::sizeColumns() {
-    table_->ensurePolished();
-    auto& header = *table_->horizontalHeader();
-    header.ensurePolished();
-    const QFontMetrics words = table_->fontMetrics(), heads = header.fontMetrics();
-    const auto advance = [&](const QString& text) { return words.horizontalAdvance(text); };
-    const int figure =
-        std::max(widestOf(RackModel::WidthColumn, words), advance(shown(Width::millimetres(444))));
-    const std::pair<RackModel::Column, int> usual[] = {
-        {RackModel::CodeColumn,
-         std::max(widestOf(RackModel::CodeColumn, words), advance(QStringLiteral("00W-M")))},
-        {RackModel::WidthColumn, figure},
-        {RackModel::WorthColumn, advance(shown(Width::millimetres(4444)))},
-        {RackModel::KeptColumn, advance(briefly({Width::millimetres(80), 2, 0}))},
-        {RackModel::ReservedColumn, widestOf(RackModel::ReservedColumn, words)},
-        {RackModel::KindColumn,
-         std::max({advance(say(cutting::PieceKind::Remnant)), advance(say(cutting::PieceKind::Sleeve)),
-                   advance(say(cutting::PieceKind::Ready))})},
-        {RackModel::PlaceColumn,
-         std::max(widestOf(RackModel::PlaceColumn, words), advance(QStringLiteral("B3-22")))},
-        {RackModel::AgeColumn, advance(daysOld(8888))}};
-    constexpr int margins = 16; // of the rows and heads of a dense table, with Qt's own
-    for (const auto& [column, wide] : usual) {
-        const QString head = model_->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
-        header.resizeSection(column, std::max(wide, heads.horizontalAdvance(head)) + margins);
-    }
-}
-
 QString RackPage::help() const {
     return tr(
         "Every piece on the rack. Type any words of it: code, belt, kind, place, batch, width; remnants are "
@@ -238,170 +183,6 @@ void RackPage::typed(const QString& words) {
 void RackPage::takeBelt(const QString& belt) {
     words_->setText(belt);
     words_->setFocus();
-}
-
-void RackPage::filter(const QString& words) {
-    const std::vector<std::string> wanted = searchWordsOf(words);
-    std::optional<std::vector<store::PieceId>> pieces;
-    if (!wanted.empty())
-        session_.attempt([&] { pieces = store::findPieces(session_.shop().connection, wanted); });
-    const auto gone = goneByCode(words);
-    if (gone && pieces) pieces->push_back(gone->piece.id);
-    model_->setGone(gone, session_.today());
-    filter_->setFound(pieces);
-    showCount();
-    choose(std::max(0, table_->currentIndex().row()));
-    seePieces();
-}
-
-/// A piece that is used up is found by its whole code, typed or scanned: what was done can be seen and
-/// undone.
-std::optional<shop::RackRow> RackPage::goneByCode(const QString& words) {
-    std::optional<shop::RackRow> gone;
-    session_.attempt([&] {
-        store::Connection& connection = session_.shop().connection;
-        const auto piece = shop::scan(session_.shop(), words.trimmed().toStdString()).piece;
-        if (piece && piece->gone())
-            gone = shop::RackRow{*piece, store::Catalogue{connection}.at(piece->belt).designation};
-    });
-    return gone;
-}
-
-void RackPage::showCount() {
-    const int found = filter_->rowCount(), all = model_->rowCount() - (model_->hasGone() ? 1 : 0);
-    if (model_->hasGone())
-        return count_->setText(
-            tr("Gone from the rack. Its life can be seen, and what can be undone is by Ctrl+Z."));
-    const QString pieces = found == all ? tr("%Ln pieces", nullptr, found)
-                                        : tr("%1 of %Ln pieces", nullptr, all).arg(QLocale().toString(found));
-    const QString head =
-        model_->headerData(filter_->sortColumn(), Qt::Horizontal, Qt::DisplayRole).toString();
-    count_->setText(filter_->sortOrder() == Qt::AscendingOrder
-                        ? tr("%1 · by %2, upwards (F5)", "pieces, column").arg(pieces, head)
-                        : tr("%1 · by %2, downwards (F5)", "pieces, column").arg(pieces, head));
-}
-
-/// By what one looks for: what is worth least, what is narrow, what is old come first.
-void RackPage::sortNext() {
-    constexpr std::pair<int, Qt::SortOrder> turns[] = {
-        {RackModel::BeltColumn, Qt::AscendingOrder},  {RackModel::WorthColumn, Qt::AscendingOrder},
-        {RackModel::WidthColumn, Qt::AscendingOrder}, {RackModel::AgeColumn, Qt::DescendingOrder},
-        {RackModel::PlaceColumn, Qt::AscendingOrder}, {RackModel::CodeColumn, Qt::AscendingOrder}};
-    const auto* now = std::find_if(std::begin(turns), std::end(turns),
-                                   [this](const auto& turn) { return turn.first == filter_->sortColumn(); });
-    const auto* next = now == std::end(turns) || now + 1 == std::end(turns) ? std::begin(turns) : now + 1;
-    table_->sortByColumn(next->first, next->second);
-    choose(0);
-}
-
-/// The worth of what can be seen is found first.
-void RackPage::seePieces() {
-    const int first = table_->rowAt(0);
-    if (first < 0) return;
-    const int last = std::min(first + table_->viewport()->height() / RowHeight, filter_->rowCount() - 1);
-    std::vector<store::BeltId> belts;
-    for (int row = first; row <= last; ++row)
-        belts.push_back(model_->row(filter_->mapToSource(filter_->index(row, 0)).row()).piece.belt);
-    worths_->see(std::move(belts));
-}
-
-bool RackPage::weighed() const { return !reading_->running() && !worths_->busy(); }
-
-void RackPage::showWorth() {
-    if (const shop::RackRow* row = current())
-        view_->showWorth(model_->worth(model_->rowOf(row->piece.id)), row->piece);
-}
-
-void RackPage::choose(int proxyRow) {
-    if (filter_->rowCount() > 0) table_->selectRow(std::clamp(proxyRow, 0, filter_->rowCount() - 1));
-    showCurrent();
-}
-
-void RackPage::showPiece(store::PieceId piece) {
-    const int row = model_->rowOf(piece);
-    if (row < 0 && !wanted_) { // it may have come since the rack was read
-        wanted_ = piece;
-        read();
-        return;
-    }
-    wanted_.reset();
-    if (row < 0) { // gone: its code finds it
-        session_.attempt(
-            [&] { words_->setText(text(store::Pieces{session_.shop().connection}.at(piece).code)); });
-        return;
-    }
-    if (!filter_->mapFromSource(model_->index(row, 0)).isValid()) words_->clear();
-    const QModelIndex at = filter_->mapFromSource(model_->index(row, 0));
-    table_->selectRow(at.row());
-    table_->scrollTo(at);
-}
-
-const shop::RackRow* RackPage::current() const {
-    const QModelIndex at = table_->currentIndex();
-    if (!at.isValid() || filter_->rowCount() == 0) return nullptr;
-    return &model_->row(filter_->mapToSource(at).row());
-}
-
-void RackPage::showCurrent() {
-    const shop::RackRow* row = current();
-    for (QAction* action : {scrap_, label_, print_, split_})
-        action->setEnabled(row && !row->piece.gone());
-    for (QAction* action : {undo_, family_})
-        action->setEnabled(row != nullptr);
-    if (!row) return view_->clear();
-    session_.attempt([&] {
-        store::Pieces pieces{session_.shop().connection};
-        const std::string parent = row->piece.parent ? pieces.at(*row->piece.parent).code : std::string{};
-        const auto life = shop::lifeOf(session_.shop(), row->piece.id);
-        view_->show(*row, parent, model_->worth(model_->rowOf(row->piece.id)), life,
-                    upkeepOf(row->piece.id, life), session_.today());
-    });
-}
-
-PieceUpkeep RackPage::upkeepOf(store::PieceId piece, const std::vector<store::RecordedMovement>& life) const {
-    store::Connection& connection = session_.shop().connection;
-    const store::Upkeep upkeep{connection};
-    const store::Orders orders{connection};
-    PieceUpkeep known{upkeep.relocationsOf(piece), upkeep.inspectionsOf(piece), initials(), {}, {}};
-    for (const store::RecordedMovement& recorded : life) {
-        if (const auto grams = upkeep.gramsOf(recorded.id)) known.grams.emplace(recorded.id, *grams);
-        for (const store::Posting& posting : recorded.movement.postings())
-            if (posting.line && !known.orders.contains(*posting.line))
-                known.orders.emplace(*posting.line, orders.at(orders.orderOf(*posting.line)).code);
-    }
-    return known;
-}
-
-std::map<store::PersonId, std::string> RackPage::initials() const {
-    std::map<store::PersonId, std::string> people;
-    for (const store::Person& person : store::People{session_.shop().connection}.all())
-        people.emplace(person.id, person.initials);
-    return people;
-}
-
-/// The arrows choose while the field keeps the focus, so that one can type on.
-bool RackPage::eventFilter(QObject* watched, QEvent* event) {
-    if (watched != words_ || event->type() != QEvent::KeyPress) return Page::eventFilter(watched, event);
-    const int row = table_->currentIndex().row();
-    switch (static_cast<QKeyEvent*>(event)->key()) {
-    case Qt::Key_Down:
-        choose(row + 1);
-        return true;
-    case Qt::Key_Up:
-        choose(row - 1);
-        return true;
-    case Qt::Key_PageDown:
-        choose(row + PageOfRows);
-        return true;
-    case Qt::Key_PageUp:
-        choose(row - PageOfRows);
-        return true;
-    case Qt::Key_Escape:
-        words_->clear();
-        return true;
-    default:
-        return false;
-    }
 }
 
 } // namespace riband::ui

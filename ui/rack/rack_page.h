@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/shop/stock.h"
 #include "ui/desk/page.h"
 #include "ui/desk/reading.h"
 
@@ -58,11 +59,13 @@ private:
     PieceUpkeep upkeepOf(store::PieceId piece, const std::vector<store::RecordedMovement>& life) const;
     std::map<store::PersonId, std::string> initials() const; ///< also of those who left
 
-    // What one does with it: rack_acts.cpp.
+    // What one does with it: rack_acts.cpp; finding: rack_finding.cpp; the piece that is chosen:
+    // rack_chosen.cpp; how wide the columns are: rack_columns.cpp.
     void goodsIn();
     void showExpected();
     void movePieces();
     void scrapPiece();
+    std::optional<shop::Spare> spareOf(const store::StockPiece& piece);
     void splitPiece();
     void labelPiece();
     void printLabel();

@@ -1,7 +1,6 @@
 #pragma once
 
-#include "core/store/ledger.h"
-#include "core/store/pieces.h"
+#include "core/shop/stock.h"
 
 #include <QDialog>
 
@@ -16,7 +15,7 @@ class FieldWords;
 class ScrapDialog final : public QDialog {
     Q_OBJECT
 public:
-    explicit ScrapDialog(const store::StockPiece& piece, QWidget* parent = nullptr);
+    ScrapDialog(const store::StockPiece& piece, const shop::Spare& spare, QWidget* parent = nullptr);
     Extent extent() const;
     store::ScrapReason reason() const;
     std::string note() const;
@@ -25,7 +24,10 @@ public:
     void accept() override;
 
 private:
+    QString needed() const;
+    QString wrongWidth(const QString& typed) const;
     store::StockPiece piece_;
+    shop::Spare spare_;
     QLineEdit *extent_, *note_, *grams_;
     QComboBox* reason_;
     FieldWords* wrong_;

@@ -194,15 +194,21 @@ void SheetDialog::showSheet() {
         rows_->setSpan(row, 1, 1, rows_->columnCount() - 1);
         rows_->item(row++, 1)->setForeground(Look::current().danger);
     }
-    int fresh = 0;
-    for (const shop::SheetRow& each : sheet_.rows)
+    int fresh = 0, guessed = 0, remnants = 0, costless = 0;
+    for (const shop::SheetRow& each : sheet_.rows) {
         fresh += each.newBelt ? 1 : 0;
+        guessed += each.kindGuessed ? 1 : 0;
+        costless += each.delivery.costEach == Money::minor(0) ? 1 : 0;
+        remnants += each.kindGuessed && each.delivery.kind == cutting::PieceKind::Remnant ? 1 : 0;
+    }
     for (std::size_t i = 0; i < good; ++i) {
         const shop::SheetRow& each = sheet_.rows[i];
-        const QString words = tr("%1 x %2, %3, %4")
-                                  .arg(each.delivery.sleeves)
-                                  .arg(text(belt::designation(each.delivery.belt)),
-                                       shown(each.delivery.extent), say(each.delivery.kind));
+        const QString words =
+            tr("%1 x %2, %3, %4")
+                .arg(each.delivery.sleeves)
+                .arg(text(belt::designation(each.delivery.belt)), shown(each.delivery.extent),
+                     each.kindGuessed ? tr("%1 by its width").arg(say(each.delivery.kind))
+                                      : say(each.delivery.kind));
         put(*rows_, row++,
             {QString::number(each.line), each.newBelt ? tr("%1 · new to the shop").arg(words) : words,
              text(each.delivery.place), each.delivery.made ? shown(*each.delivery.made) : QString{},
@@ -216,7 +222,26 @@ void SheetDialog::showSheet() {
                                   .arg(fresh)
                             : tr("Faults: %1. Nothing is taken in until they are put right in the file.")
                                   .arg(sheet_.faults.size()));
+    if (whole && costless > 0)
+        verdict_->setText(
+            verdict_->text() + QLatin1Char('\n') +
+            tr("Rows without a cost: %1. What is cut from those pieces will be in no margin, and they "
+               "have no worth in money. A column Cost gives it.")
+                .arg(costless));
+    if (whole && guessed > 0) verdict_->setText(verdict_->text() + QLatin1Char('\n') + guessWords(remnants));
     take_->setEnabled(whole);
+}
+
+/// No column says what the rows are: that is said, and what to do where it is wrong.
+QString SheetDialog::guessWords(int remnants) const {
+    const QString guess =
+        remnants == 0 ? tr("No column says the kind. By their widths all are sleeves.")
+                      : tr("No column says the kind. As wide as a known sleeve of its belt is a sleeve; "
+                           "narrower, and so taken for remnants, are %1.")
+                            .arg(remnants);
+    const QString mend = for_ == For::Delivery ? tr("Where that is wrong, change the line in Goods in (F2).")
+                                               : tr("Where that is wrong, give the file a column Kind.");
+    return guess + QLatin1Char(' ') + mend;
 }
 
 std::vector<shop::Delivery> SheetDialog::deliveries() const { return sheet_.deliveries(); }

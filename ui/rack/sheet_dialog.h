@@ -37,6 +37,7 @@ private:
     void showColumns();
     void read();
     void showSheet();
+    QString guessWords(int remnants) const;
     void accept() override;
     void reject() override;
     void booked(const QString& failure, std::size_t pieces);

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/store/pieces.h"
+#include "core/shop/stock.h"
 
 #include <QDialog>
 
@@ -16,17 +16,21 @@ class SplitDialog final : public QDialog {
     Q_OBJECT
 public:
     /// `stub`: what is narrower can't be held by a cutter.
-    SplitDialog(const store::StockPiece& piece, Extent stub, QWidget* parent = nullptr);
+    SplitDialog(const store::StockPiece& piece, Extent stub, const shop::Spare& spare,
+                QWidget* parent = nullptr);
     std::optional<Extent> apart() const; ///< width of the new piece
     std::string place() const;
 
     void accept() override;
 
 private:
+    QString whyNot() const;
+    QString needed() const;
     QString wrongApart(const QString& typed) const;
     void showRest();
     store::StockPiece piece_;
     Extent stub_;
+    shop::Spare spare_;
     QLineEdit *apart_, *place_;
     QLabel* stays_;
     FieldWords* wrong_;

@@ -95,9 +95,14 @@ BarRows marginBars(const std::vector<shop::MarginRow>& rows, const QString& head
         const auto share = row.share();
         QString remark = share ? shownPercent(static_cast<double>(share->count()) / 1000) : QString{};
         if (row.margin() < Money::minor(0)) remark += QLatin1Char(' ') + Words::tr("below cost");
-        bars.rows.push_back({row.name.empty() ? Words::tr("walk-ins") : QString::fromStdString(row.name),
-                             static_cast<double>(row.margin().inMinor()), shownSum(row.margin(), currency),
-                             remark, Part::Belt});
+        if (row.sale.uncosted > Money::minor(0) && row.sale.costKnown())
+            remark +=
+                QLatin1Char(' ') + Words::tr("cost unknown of %1").arg(shownSum(row.sale.uncosted, currency));
+        bars.rows.push_back(
+            {row.name.empty() ? Words::tr("walk-ins") : QString::fromStdString(row.name),
+             static_cast<double>(row.margin().inMinor()),
+             row.sale.costKnown() ? shownSum(row.margin(), currency) : Words::tr("cost unknown"), remark,
+             Part::Belt});
     }
     return bars;
 }
@@ -149,6 +154,10 @@ ReportView stockView(const shop::Shop& shop, const Period& period) {
                             "What cost %1 is worth %2: what can be cut from it and sold within two years, at "
                             "the price of a sleeve.")
                             .arg(shownSum(report.costOfKnown, currency), shownSum(report.worth, currency));
+    if (sees == Sees::Cost && report.uncosted > 0)
+        view.remarks << Words::tr("Pieces that came in without a cost: %1. They count as nothing in what the "
+                                  "rack cost.")
+                            .arg(report.uncosted);
     view.remarks << Words::tr("The rack as it is now; sales of the 365 days up to the end of the period.");
     return view;
 }
@@ -156,8 +165,9 @@ ReportView stockView(const shop::Shop& shop, const Period& period) {
 ReportView marginView(const shop::Shop& shop, const Period& period) {
     const Currency currency = currencyOf(shop);
     const shop::MarginReport report = shop::marginReport(shop, period);
-    Money revenue = Money::minor(0), cost = Money::minor(0);
+    Money revenue = Money::minor(0), cost = Money::minor(0), uncosted = Money::minor(0);
     for (const shop::MarginRow& row : report.belts) {
+        uncosted = uncosted + row.sale.uncosted;
         revenue = revenue + row.sale.revenue;
         cost = cost + row.sale.cost;
     }
@@ -165,6 +175,13 @@ ReportView marginView(const shop::Shop& shop, const Period& period) {
     view.headline = Words::tr("Sold for %1, width that cost %2; lines below cost: %3")
                         .arg(shownSum(revenue, currency), shownSum(cost, currency))
                         .arg(report.below.size());
+    if (uncosted > Money::minor(0)) {
+        view.headline += Words::tr("; cost unknown of %1").arg(shownSum(uncosted, currency));
+        view.remarks << Words::tr("What was cut from pieces that came in without a cost is in no margin, "
+                                  "since nobody knows what it "
+                                  "cost. Goods in (F8 on the Rack) takes the cost of each; a sleeve's cost "
+                                  "stands in Shop → Belts.");
+    }
     view.charts.push_back(chartOf(marginBars(report.belts, Words::tr("Belts by margin"), currency)));
     view.charts.push_back(chartOf(belowBars(report, currency)));
     view.charts.push_back(chartOf(marginBars(report.customers, Words::tr("Customers by margin"), currency)));

@@ -7,13 +7,17 @@
 namespace riband::ui {
 
 Entry::Entry(const QString& name, Reads reads, const QString& expected, QWidget* parent)
-    : QLineEdit{parent}, name_{name}, reads_{std::move(reads)}, expected_{expected} {
+    : Entry{name, std::move(reads), [expected](const std::string&) { return expected; }, parent} {}
+
+Entry::Entry(const QString& name, Reads reads, Expected expected, QWidget* parent)
+    : QLineEdit{parent}, name_{name}, reads_{std::move(reads)}, expected_{std::move(expected)} {
     setAccessibleName(QString{name}.remove('&'));
     connect(this, &QLineEdit::textChanged, this, [this] {
         const bool right = isRight();
         setSheetProperty(*this, "wrong", right ? QStringLiteral("false") : QStringLiteral("true"));
-        setAccessibleDescription(right ? QString{} : expected_);
-        setToolTip(right ? QString{} : expected_);
+        const QString wanted = right ? QString{} : expected_(typed());
+        setAccessibleDescription(wanted);
+        setToolTip(wanted);
     });
 }
 
@@ -22,7 +26,8 @@ QString Entry::firstWrong(const QWidget& form) {
         if (entry->isRight() || !entry->isEnabled()) continue;
         entry->setFocus();
         entry->selectAll();
-        return tr("%1: %2", "field, what is expected").arg(entry->accessibleName(), entry->expected_);
+        return tr("%1: %2", "field, what is expected")
+            .arg(entry->accessibleName(), entry->expected_(entry->typed()));
     }
     return {};
 }

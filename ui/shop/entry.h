@@ -13,7 +13,9 @@ class Entry final : public QLineEdit {
     Q_OBJECT
 public:
     using Reads = std::function<bool(const std::string&)>;
-    /// `expected`: a sentence, with an example.
+    using Expected = std::function<QString(const std::string&)>;
+    /// `expected`: a sentence, with an example; or one for what was typed.
+    Entry(const QString& name, Reads reads, Expected expected, QWidget* parent = nullptr);
     Entry(const QString& name, Reads reads, const QString& expected, QWidget* parent = nullptr);
     std::string typed() const { return text().trimmed().toStdString(); }
     bool isRight() const { return reads_(typed()); }
@@ -26,7 +28,7 @@ public:
 private:
     QString name_;
     Reads reads_;
-    QString expected_;
+    Expected expected_;
 };
 
 } // namespace riband::ui

@@ -51,8 +51,7 @@ std::string printSteps(const std::vector<store::QuantityStep>& steps) {
 PricePart::PricePart(Session& session, QWidget* parent)
     : SettingsPart{parent}, session_{session},
       currency_{new Entry{tr("C&urrency"), [this](const auto&) { return typedCurrency().has_value(); },
-                          tr("Type its three letters (ISO 4217), for example EUR. The amounts that are kept "
-                             "already stay as they are, so one with other decimals needs a new shop.")}},
+                          [this](const auto& typed) { return wrongCurrency(typed); }}},
       charge_{new Entry{tr("&Cutting charge"), [this](const auto& typed) { return readsMoney(typed); },
                         tr("Type an amount, for example 2.50.")}},
       minimum_{new Entry{tr("&Least price of a line"),
@@ -88,6 +87,22 @@ void PricePart::buildView() {
 bool PricePart::readsMoney(const std::string& typed) const {
     const auto read = readMoney(typed, typedCurrency().value_or(kept_));
     return read && read->inMinor() >= 0;
+}
+
+QString PricePart::wrongCurrency(const std::string& typed) const {
+    const auto named = currencyNamed(typed);
+    if (!named) return tr("Type its three letters (ISO 4217), for example EUR.");
+    const QString code = text(std::string{named->code()}), kept = text(std::string{kept_.code()});
+    const QString decimals = named->decimals() == 0
+                                 ? tr("%1 has no decimals").arg(code)
+                                 : tr("%1 has %2 decimals").arg(code).arg(named->decimals());
+    return tr("%1, and the amounts in this book are in %2 with %3: every one of them would mean another sum. "
+              "Keep "
+              "%2, type a currency with %3 decimals, or begin a new shop for %4.",
+              "JPY has no decimals, EUR, 2, JPY")
+        .arg(decimals, kept)
+        .arg(kept_.decimals())
+        .arg(code);
 }
 
 std::optional<Currency> PricePart::typedCurrency() const {

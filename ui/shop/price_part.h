@@ -26,6 +26,7 @@ private:
     bool readsMoney(const std::string& typed) const;
     /// What is typed, if the shop may go over to it.
     std::optional<Currency> typedCurrency() const;
+    QString wrongCurrency(const std::string& typed) const;
     Session& session_;
     Currency kept_{"EUR", 2};
     bool hasAmounts_ = true; ///< the decimals stay then

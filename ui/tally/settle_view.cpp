@@ -58,9 +58,11 @@ void addFar(QListWidget& list, const QString& words) {
 } // namespace
 
 SettleView::SettleView(Session& session, QWidget* parent)
-    : QWidget{parent}, session_{session}, line_{new QLineEdit}, list_{farList()},
-      proposals_{farList()}, said_{label({}, "saidWarn")}, count_{label({}, "part")},
-      head_{label({}, "typed")}, what_{label({}, "head")}, facts_{label({}, "strong")} {
+    : QWidget{parent}, session_{session}, line_{new QLineEdit}, list_{farList()}, proposals_{farList()},
+      asks_{label({}, "head")}, said_{label({}, "saidWarn")}, count_{label({}, "part")},
+      head_{label({}, "typed")}, what_{label({}, "head")}, facts_{label({}, "strong")},
+      may_{label(tr("What may have happened"), "part")}, keys_{label(tr("F9 books the marked line."),
+                                                                     "remark")} {
     auto* row = new QHBoxLayout{this};
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(6 * step);
@@ -80,13 +82,12 @@ QWidget* SettleView::buildLeft() {
     list_->setAccessibleName(tr("Differences to settle"));
     said_->setWordWrap(true);
     said_->hide();
-    auto* asks = label(tr("Scan a piece to choose its difference; a digit marks what happened"), "head");
-    asks->setWordWrap(true);
+    asks_->setWordWrap(true);
     auto* box = new QWidget;
     auto* column = new QVBoxLayout{box};
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(2 * step);
-    column->addWidget(asks);
+    column->addWidget(asks_);
     column->addWidget(line_);
     column->addWidget(said_);
     column->addWidget(count_);
@@ -106,9 +107,10 @@ QWidget* SettleView::buildRight() {
     column->addWidget(head_);
     column->addWidget(what_);
     column->addWidget(facts_);
-    column->addWidget(label(tr("What may have happened"), "part"));
+    column->addWidget(may_);
     column->addWidget(proposals_, 1);
-    column->addWidget(label(tr("F9 books the marked line."), "remark"));
+    column->addWidget(keys_);
+    column->addStretch();
     return frame;
 }
 
@@ -180,10 +182,20 @@ void SettleView::refresh() {
     list_->clear();
     for (const shop::Finding& finding : findings_)
         addFar(*list_, rowOf(finding));
-    count_->setText(findings_.empty() ? tr("Nothing is open: every difference is settled.")
-                                      : tr("To settle: %1").arg(findings_.size()));
+    showWhetherOpen();
     if (list_->count() > 0) list_->setCurrentRow(std::min(row, list_->count() - 1));
     showFinding();
+}
+
+/// Where nothing is open, nothing is asked for either.
+void SettleView::showWhetherOpen() {
+    const bool open = !findings_.empty();
+    asks_->setText(open ? tr("Scan a piece to choose its difference; a digit marks what happened")
+                        : tr("Nothing waits here: what a count finds otherwise than the book comes here"));
+    count_->setText(open ? tr("To settle: %1").arg(findings_.size())
+                         : tr("Nothing is open: every difference is settled."));
+    for (QWidget* each : std::initializer_list<QWidget*>{may_, proposals_, keys_, facts_})
+        each->setVisible(open);
 }
 
 const shop::Finding* SettleView::current() const {
@@ -198,7 +210,8 @@ void SettleView::showFinding() {
     head_->setText(finding ? tr("%1 · %2", "piece, place").arg(nameOf(*finding), placeOf(*finding))
                            : tr("No difference"));
     what_->setText(finding ? QStringLiteral("%1: %2").arg(text(finding->belt), ui::say(*finding))
-                           : QString{});
+                           : tr("There is nothing to book. F4 counts on; F6 lists what was settled and takes "
+                                "it back."));
     if (finding)
         session_.attempt([&] {
             int number = 0;

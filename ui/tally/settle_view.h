@@ -44,6 +44,7 @@ private:
     bool approved(const shop::Finding& finding, const shop::counting::Proposal& proposal,
                   std::optional<store::PersonId>& by);
     void showFinding();
+    void showWhetherOpen();
     const shop::Finding* current() const;
     const shop::counting::Proposal* marked() const;
     QString worthOf(const shop::Finding& finding) const;
@@ -53,7 +54,7 @@ private:
     std::vector<shop::Finding> findings_;
     QLineEdit* line_;
     QListWidget *list_, *proposals_;
-    QLabel *said_, *count_, *head_, *what_, *facts_;
+    QLabel *asks_, *said_, *count_, *head_, *what_, *facts_, *may_, *keys_;
     int markedBefore_ = 0; ///< the proposal, before digits were typed
     bool refused_ = false; ///< what stands on the line
 };

@@ -6,6 +6,8 @@
 #include "ui/look/look.h"
 #include "ui/tally/settlements_model.h"
 #include "ui/words/count_words.h"
+#include "ui/words/tr.h"
+#include "ui/words/words.h"
 
 #include <QAction>
 #include <QHBoxLayout>
@@ -19,7 +21,8 @@ namespace riband::ui {
 
 SettlementsDialog::SettlementsDialog(Session& session, QWidget* parent)
     : QDialog{parent}, session_{session}, model_{new SettlementsModel{session, this}}, table_{new QTableView},
-      why_{label({}, "remark")}, takeBack_{act(tr("Take back"), Qt::Key_F6, &SettlementsDialog::takeBack)},
+      why_{label({}, "remark")}, done_{label({}, "warn")}, takeBack_{act(tr("Take back"), Qt::Key_F6,
+                                                                         &SettlementsDialog::takeBack)},
       save_{act(tr("Save the list"), Qt::CTRL | Qt::Key_E, &SettlementsDialog::saveShownList)} {
     setWindowTitle(tr("Settled differences"));
     setWhatsThis(
@@ -53,6 +56,8 @@ void SettlementsDialog::buildView() {
     connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             &SettlementsDialog::showMarked);
     why_->setWordWrap(true);
+    done_->setWordWrap(true);
+    done_->hide();
     auto* close = new KeyButton{tr("Close"), Qt::Key_Escape};
     connect(close, &KeyButton::clicked, this, &QDialog::accept);
     auto* buttons = new QHBoxLayout;
@@ -63,6 +68,7 @@ void SettlementsDialog::buildView() {
     auto* column = new QVBoxLayout{this};
     column->setSpacing(3 * step);
     column->addWidget(table_, 1);
+    column->addWidget(done_);
     column->addWidget(why_);
     column->addLayout(buttons);
 }
@@ -93,11 +99,33 @@ void SettlementsDialog::takeBack() {
     const QModelIndex marked = table_->currentIndex();
     if (!marked.isValid()) return;
     const store::SettlementId settlement = model_->settlement(marked.row());
-    if (session_.attempt([&] { shop::counterSettlement(session_.shop(), settlement); })) {
-        session_.tell(tr("Taken back by a counter-entry; the difference is open again."));
+    std::optional<shop::Countered> countered;
+    if (session_.attempt([&] { countered = shop::counterSettlement(session_.shop(), settlement); })) {
+        follow(*countered);
         session_.touch();
     }
     refresh();
+}
+
+/// What has to be done now, said in the dialog too: its own words would else hide behind it.
+void SettlementsDialog::follow(const shop::Countered& countered) {
+    QStringList said{tr("Taken back by a counter-entry; the difference is open again.")};
+    if (!countered.stayVoid.empty()) {
+        QStringList codes;
+        for (const std::string& code : countered.stayVoid)
+            codes << text(code);
+        said << tr("%1 stays void, and belts of it are on no ticket: plan them again (Bench, Orders at work, "
+                   "F5).",
+                   "tickets")
+                    .arg(codes.join(QStringLiteral(", ")));
+    }
+    if (!countered.voided.empty())
+        said << tr(
+            "Tickets of the piece can't be cut any more: plan them again (Bench, Orders at work, F5).");
+    const QString words = said.join(QLatin1Char(' '));
+    done_->setText(words);
+    done_->show();
+    said.size() > 1 ? session_.warn(words) : session_.tell(words);
 }
 
 void SettlementsDialog::saveShownList() {

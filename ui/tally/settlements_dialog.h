@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/shop/counting/settle.h"
 #include "ui/desk/session.h"
 
 #include <QDialog>
@@ -25,12 +26,13 @@ private:
     void refresh();
     void showMarked();
     void takeBack();
+    void follow(const shop::Countered& countered);
     void saveShownList();
 
     Session& session_;
     SettlementsModel* model_;
     QTableView* table_;
-    QLabel* why_;
+    QLabel *why_, *done_;
     QAction *takeBack_, *save_;
 };
 

@@ -41,18 +41,22 @@ void Toast::say(const QString& words, const char* role, int forMs) {
     QAccessible::updateAccessibility(&alert);
 }
 
-/// Over the room, in its window; if that is too narrow for the words also over what stands right of it, and
-/// as high as they need.
+/// Over the room, in its window; if that is too narrow for the words also over what stands right of it, then
+/// over what is above it, and last left of it. Only what is too long even for that hangs down over the page.
 void Toast::place() {
     QWidget* window = room_->window();
     if (parentWidget() != window) setParent(window);
     ensurePolished();
     const QPoint corner = room_->mapTo(window, QPoint{});
     const int low = room_->height() - step;
-    const bool narrow = heightForWidth(room_->width()) > low;
-    const int width =
-        narrow ? std::max(room_->width(), window->width() - corner.x() - 5 * step) : room_->width();
-    setGeometry({corner, QSize{width, std::max(low, heightForWidth(width))}});
+    const int right =
+        heightForWidth(room_->width()) > low ? window->width() - 5 * step : corner.x() + room_->width();
+    const int most = corner.y() + low;
+    int left = corner.x();
+    while (left > 5 * step && heightForWidth(right - left) > most)
+        left = std::max(5 * step, left - 10 * step);
+    const int height = std::max(low, heightForWidth(right - left));
+    setGeometry(left, std::max(0, most - height), right - left, height);
     raise();
 }
 

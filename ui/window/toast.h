@@ -7,8 +7,8 @@ class QLabel;
 
 namespace riband::ui {
 
-/// Says what was done, or why not, in the room beside the tabs, and goes away by itself. Only what is too
-/// long for that hangs down over the page, so that every word can be read.
+/// Says what was done, or why not, in the room beside the tabs, and goes away by itself. Only what has
+/// no room in the whole row of the tabs hangs down over the page, so that every word can be read.
 class Toast final : public QFrame {
     Q_OBJECT
 public:

@@ -39,6 +39,17 @@ QString codeOf(const Difference& other, store::Connection& shop) {
     return other.piece ? text(store::Pieces{shop}.at(*other.piece).code) : QString{};
 }
 
+/// A second mistake, if what the first one leaves is more than measuring can make.
+QString besides(const Proposal& proposal, const shop::Finding& finding) {
+    const bool cut =
+        proposal.what == Explanation::CutNotRecorded || proposal.what == Explanation::LineNotTicketed;
+    if (!cut || finding.difference.kind != Difference::Kind::Differs ||
+        -proposal.unexplained <= finding.difference.tolerance)
+        return {};
+    return QLatin1Char(' ') + Words::tr("%1 more is missing, as if a trim had not been booked either.")
+                                  .arg(width(finding.difference.unit, -proposal.unexplained));
+}
+
 QString ofCuts(const Proposal& proposal, Unit unit, store::Connection& shop) {
     switch (proposal.what) {
     case Explanation::CutNotRecorded:
@@ -78,7 +89,7 @@ QString ofMixUps(const Proposal& proposal, const shop::Finding& finding, store::
     case Explanation::BookedLate:
         return Words::tr("It has been booked since it was counted: nothing to do.");
     default:
-        return ofCuts(proposal, unit, shop);
+        return ofCuts(proposal, unit, shop) + besides(proposal, finding);
     }
 }
 
@@ -133,6 +144,10 @@ QString whyItStands(const shop::Refusal& why) {
                    : Words::tr("Of the width that it booked something is used by now: count %1 again.")
                          .arg(text(why.detail()));
     case Why::ActStays:
+        if (!why.detail().empty())
+            return Words::tr("%1 was measured again since, and the book follows that. If the later figure is "
+                             "wrong, take that one back first, or count the piece again.")
+                .arg(text(why.detail()));
         return Words::tr("It put a piece back that had been booked as missing. If the piece is gone again, "
                          "count its place.");
     default:

@@ -1,9 +1,13 @@
 #include "core/shop/counting/correct.h"
+#include "core/shop/counting/findings.h"
 #include "core/shop/counting/late_cut.h"
 #include "core/shop/counting/settle.h"
 #include "core/shop/demand.h"
+#include "core/shop/queries.h"
+#include "core/store/void_cuts.h"
 
 #include <algorithm>
+#include <set>
 
 namespace riband::shop {
 
@@ -38,6 +42,45 @@ bool putBack(const store::Settlement& settled, const std::optional<store::Record
     });
 }
 
+/// Its pieces: of those the counter-entry changes the width.
+std::set<store::PieceId> piecesOf(const store::Movement& movement) {
+    std::set<store::PieceId> pieces;
+    for (const store::Posting& posting : movement.postings())
+        if (posting.account == store::Account::Rack || posting.account == store::Account::Ready)
+            pieces.insert(*posting.piece);
+    return pieces;
+}
+
+/// A later count found the piece as the book says.
+bool agreedAfter(const Shop& shop, store::MovementId movement, store::PieceId piece) {
+    const std::vector<store::Scan> scans = store::Counts{shop.connection}.scansOf(piece);
+    if (scans.empty() || !scans.back().after || *scans.back().after < movement) return false;
+    return scans.back().gap() == 0;
+}
+
+/// Who measured later put the book right whatever was settled before: taking that back would make it wrong
+/// again, and no difference would tell.
+void demandLastMeasured(const Shop& shop, const store::RecordedMovement& booked) {
+    for (const store::PieceId piece : piecesOf(booked.movement))
+        if (agreedAfter(shop, booked.id, piece) ||
+            counting::wasMeasuredAfter(store::Ledger{shop.connection}.historyOf(piece), booked.id, piece))
+            refuse(Why::ActStays, store::Pieces{shop.connection}.at(piece).code);
+}
+
+/// Tickets that were made void on these pieces, if belts of theirs are on no ticket.
+std::vector<std::string> stillVoid(const Shop& shop, const std::set<store::PieceId>& pieces) {
+    std::set<store::LineId> wanting;
+    for (const Missing& row : missing(shop))
+        wanting.insert(row.line.id);
+    std::vector<std::string> tickets;
+    for (const store::PieceId piece : pieces)
+        for (const store::VoidCut& cut : store::voidCutsOf(shop.connection, piece))
+            if (wanting.contains(cut.line) &&
+                std::find(tickets.begin(), tickets.end(), cut.ticket) == tickets.end())
+                tickets.push_back(cut.ticket);
+    return tickets;
+}
+
 /// What the counter-entry takes must be there still, and promised to nobody.
 void demandThere(const Shop& shop, const store::Movement& counter) {
     for (const store::Posting& posting : counter.postings()) {
@@ -55,6 +98,7 @@ std::optional<store::Movement> counterEntryOf(const Shop& shop, const store::Set
     if (putBack(settled, booked)) refuse(Why::ActStays, "");
     if (!booked) return std::nullopt;
     if (booked->movement.about().act == store::Act::Cut) refuse(Why::SettledByCut, "");
+    demandLastMeasured(shop, *booked);
     store::Movement counter =
         store::counterOf(*booked, shop.now(), shop.person, booked->movement.about().note);
     demandThere(shop, counter);
@@ -71,25 +115,33 @@ void counterSettlementsOf(const Shop& shop, store::MovementId movement) {
         if (!settled.undoes && !counts.isCountered(settled.id)) counterOne(shop, settled, std::nullopt);
 }
 
-void takeBack(const Shop& shop, store::SettlementId id) {
+std::vector<Voided> takeBack(const Shop& shop, store::SettlementId id) {
     const store::Settlement settled = standing(shop, id);
     const std::optional<store::Movement> counter = counterEntryOf(shop, settled);
     if (!counter) {
         counterOne(shop, settled, std::nullopt);
-        return;
+        return {};
     }
     store::Ledger{shop.connection}.record(*counter);
     counterSettlementsOf(shop, *settled.movement);
-    for (const store::Posting& posting : counter->postings())
-        if (posting.account == store::Account::Rack) voided(shop, *posting.piece);
+    std::vector<Voided> gone;
+    for (const store::PieceId piece : piecesOf(*counter))
+        for (const Voided& each : voided(shop, piece))
+            gone.push_back(each);
+    return gone;
 }
 
 } // namespace counting
 
-void counterSettlement(const Shop& shop, store::SettlementId id) {
+Countered counterSettlement(const Shop& shop, store::SettlementId id) {
     store::Transaction transaction{shop.connection};
-    counting::takeBack(shop, id);
+    const std::optional<store::Settlement> settled = store::Counts{shop.connection}.settlement(id);
+    Countered countered{counting::takeBack(shop, id), {}};
+    if (settled->movement)
+        countered.stayVoid =
+            stillVoid(shop, piecesOf(store::Ledger{shop.connection}.at(*settled->movement).movement));
     transaction.commit();
+    return countered;
 }
 
 std::optional<Refusal> whyNotCountered(const Shop& shop, store::SettlementId id) {

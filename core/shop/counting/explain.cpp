@@ -69,16 +69,25 @@ private:
         const double off = static_cast<double>(d_.gap - gap) / deviation();
         return std::exp(-off * off / 2) / (deviation() * std::sqrt(2 * std::numbers::pi));
     }
+    /// The same, and a trim of another time was not booked either: two mistakes, so their priors are
+    /// multiplied.
+    void addWithTrim(const Proposal& proposal, std::int64_t gap, std::size_t among) {
+        add(proposal, gap, among);
+        const std::int64_t trim = e_.rules.trim.count();
+        if (trim <= 2 * d_.tolerance) return; // the one can't be told from the other
+        add(proposal, gap, among, -trim);
+    }
     bool reaches(std::int64_t gap) const {
         return std::abs(d_.gap - gap) <= d_.tolerance + partnerTolerance_;
     }
 
-    /// A thing that one of `among` could be, and that would make this gap.
-    void add(Proposal proposal, std::int64_t gap, std::size_t among) {
-        if (!reaches(gap)) return;
+    /// A thing that one of `among` could be, and that would make this gap, with a forgotten trim `besides`.
+    void add(Proposal proposal, std::int64_t gap, std::size_t among, std::int64_t besides = 0) {
+        if (!reaches(gap + besides)) return;
         proposal.unexplained = d_.gap - gap;
-        proposal.likelihood =
-            priorOf(proposal.what) * density(gap) / static_cast<double>(std::max<std::size_t>(among, 1));
+        proposal.likelihood = priorOf(proposal.what) * density(gap + besides) /
+                              static_cast<double>(std::max<std::size_t>(among, 1));
+        if (besides != 0) proposal.likelihood *= priorOf(Explanation::TrimForgotten);
         found_.push_back(proposal);
     }
 
@@ -113,7 +122,7 @@ private:
             .what = Explanation::CutNotRecorded, .mounting = cut.mounting, .withTrim = true};
         const std::int64_t rest = d_.book - cut.trim - cut.belts;
         if (d_.kind == Kind::Differs && d_.measured >= e_.rules.stub.count())
-            add(proposal, -cut.trim - cut.belts, 1);
+            addWithTrim(proposal, -cut.trim - cut.belts, 1);
         else if (d_.kind == Kind::Missing && rest >= 0 && rest < e_.rules.stub.count())
             add(proposal, d_.gap, 1);
     }
@@ -123,13 +132,17 @@ private:
         for (const Evidence::Line& line : e_.lines)
             for (const std::int64_t trim : {e_.rules.trim.count(), std::int64_t{0}})
                 for (std::int64_t belts = 1; belts <= line.belts; ++belts)
-                    add({.what = Explanation::LineNotTicketed,
-                         .line = line.line,
-                         .belts = belts,
-                         .each = line.each,
-                         .withTrim = trim > 0},
-                        -trim - belts * (line.each + e_.rules.kerf.count()),
-                        e_.lines.size() * static_cast<std::size_t>(line.belts));
+                    lineCut({.what = Explanation::LineNotTicketed,
+                             .line = line.line,
+                             .belts = belts,
+                             .each = line.each,
+                             .withTrim = trim > 0},
+                            -trim - belts * (line.each + e_.rules.kerf.count()),
+                            e_.lines.size() * static_cast<std::size_t>(line.belts));
+    }
+
+    void lineCut(const Proposal& proposal, std::int64_t gap, std::size_t among) {
+        proposal.withTrim ? addWithTrim(proposal, gap, among) : add(proposal, gap, among);
     }
 
     void unwrittenSales() {

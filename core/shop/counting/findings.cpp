@@ -16,6 +16,7 @@ using counting::cutsSince;
 using counting::Difference;
 using counting::Evidence;
 using counting::toleranceOf;
+using counting::undoneSince;
 using counting::Verdict;
 using counting::wasMeasuredSince;
 using Kind = Difference::Kind;
@@ -62,13 +63,22 @@ private:
                                   .measured = scan.measured.count(),
                                   .gap = scan.gap(),
                                   .tolerance = tolerance};
-            if (scan.piece) {
-                difference.ready = pieces_.at(*scan.piece).kind == cutting::PieceKind::Ready;
-                difference.measuredSince =
-                    wasMeasuredSince(store::Ledger{shop_.connection}.historyOf(*scan.piece), scan);
-            }
+            if (scan.piece) addSince(scan, difference);
             differences_.push_back(difference);
         }
+    }
+
+    /// What was booked since it was scanned.
+    void addSince(const store::Scan& scan, Difference& difference) {
+        const auto life = store::Ledger{shop_.connection}.historyOf(*scan.piece);
+        difference.ready = pieces_.at(*scan.piece).kind == cutting::PieceKind::Ready;
+        difference.measuredSince = wasMeasuredSince(life, scan);
+        const std::int64_t undone = undoneSince(life, scan);
+        if (undone == 0) return;
+        difference.book += undone;
+        difference.gap -= undone;
+        // What was taken back was what it differed by.
+        if (std::abs(difference.gap) <= difference.tolerance) difference.measuredSince = true;
     }
 
     /// Measured twice and the same; or the count was closed over it.

@@ -31,6 +31,12 @@ namespace counting {
 /// piece since. Movements that only follow the figures (sales) don't change it, since the gap is from the
 /// book of its own moment.
 bool wasMeasuredSince(const std::vector<store::RecordedMovement>& life, const store::Scan& scan);
+/// The same of what a movement booked of the piece: the book follows a later measurement by now.
+bool wasMeasuredAfter(const std::vector<store::RecordedMovement>& life, store::MovementId movement,
+                      store::PieceId piece);
+/// What counter-entries since the scan gave back of movements before it, or took: the book that the scan was
+/// compared with held what never was, and would have had so much more.
+std::int64_t undoneSince(const std::vector<store::RecordedMovement>& life, const store::Scan& scan);
 /// What cuts booked since the scan took from the piece.
 std::vector<std::int64_t> cutsSince(const std::vector<store::RecordedMovement>& life,
                                     const store::Scan& scan);

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/shop/counting/explain.h"
-#include "core/shop/shop.h"
+#include "core/shop/cut.h"
 
 namespace riband::shop::counting {
 
@@ -12,7 +12,8 @@ namespace riband::shop::counting {
 store::MovementId bookLateCut(const Shop& shop, const store::StockPiece& piece, const Difference& difference,
                               const Proposal& proposal);
 
-/// Counters a settlement and its movement, with all that this movement settled.
-void takeBack(const Shop& shop, store::SettlementId settlement);
+/// Counters a settlement and its movement, with all that this movement settled; what its pieces can't give
+/// any more is void.
+std::vector<Voided> takeBack(const Shop& shop, store::SettlementId settlement);
 
 } // namespace riband::shop::counting

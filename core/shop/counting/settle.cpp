@@ -134,7 +134,7 @@ private:
 
     /// Booked as missing before: that is taken back with its cost, the rest is measuring.
     void restore() {
-        counting::takeBack(shop_, *proposal_.settlement);
+        add(counting::takeBack(shop_, *proposal_.settlement));
         const store::StockPiece again = store::Pieces{shop_.connection}.at(*gap().piece);
         correctBy(again, gap().measured - again.extent.count());
     }

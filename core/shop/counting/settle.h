@@ -20,11 +20,19 @@ struct Settled {
 Settled settle(const Shop& shop, const counting::Difference& difference, const counting::Proposal& proposal,
                std::optional<store::PersonId> approved = std::nullopt);
 
+/// What taking a settlement back came to.
+struct Countered {
+    std::vector<Voided> voided; ///< mountings that can't be done any more
+    /// Tickets on its pieces that were made void, then or before, and of which belts are on no ticket yet:
+    /// they stay void, since their paper may be gone and their pieces promised elsewhere.
+    std::vector<std::string> stayVoid;
+};
+
 /// Takes a settlement back by a counter-entry that names it, with the others that its movement settled; the
 /// differences are open again. Refuses AlreadyDone (countered already, or a piece of it was used since),
 /// SettledByCut (the cut that settled it is undone instead), ActStays (it put a piece back that was booked as
-/// missing).
-void counterSettlement(const Shop& shop, store::SettlementId settlement);
+/// missing; or, with the piece's code, that was measured again since: the later figure would be lost).
+Countered counterSettlement(const Shop& shop, store::SettlementId settlement);
 /// Why a settlement can't be countered now; nothing if it can. Changes nothing.
 std::optional<Refusal> whyNotCountered(const Shop& shop, store::SettlementId settlement);
 

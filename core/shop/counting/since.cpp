@@ -1,5 +1,6 @@
 #include "core/shop/counting/findings.h"
 
+#include <algorithm>
 #include <set>
 
 namespace riband::shop::counting {
@@ -31,13 +32,38 @@ bool measures(const store::Movement& movement, store::PieceId piece) {
 
 } // namespace
 
-bool wasMeasuredSince(const std::vector<store::RecordedMovement>& life, const store::Scan& scan) {
+namespace {
+
+template <class Since>
+bool measured(const std::vector<store::RecordedMovement>& life, store::PieceId piece, const Since& since) {
     const std::set<store::MovementId> takenBack = undone(life);
-    for (const store::RecordedMovement& recorded : life)
-        if (isSince(recorded, scan) && !takenBack.contains(recorded.id) &&
-            measures(recorded.movement, *scan.piece))
-            return true;
-    return false;
+    return std::any_of(life.begin(), life.end(), [&](const store::RecordedMovement& recorded) {
+        return since(recorded) && !takenBack.contains(recorded.id) && measures(recorded.movement, piece);
+    });
+}
+
+} // namespace
+
+bool wasMeasuredSince(const std::vector<store::RecordedMovement>& life, const store::Scan& scan) {
+    return measured(life, *scan.piece, [&](const auto& recorded) { return isSince(recorded, scan); });
+}
+
+bool wasMeasuredAfter(const std::vector<store::RecordedMovement>& life, store::MovementId movement,
+                      store::PieceId piece) {
+    return measured(life, piece, [&](const auto& recorded) { return recorded.id > movement; });
+}
+
+std::int64_t undoneSince(const std::vector<store::RecordedMovement>& life, const store::Scan& scan) {
+    std::int64_t given = 0;
+    for (const store::RecordedMovement& recorded : life) {
+        const auto mistake = recorded.movement.about().undoes;
+        if (!mistake || !isSince(recorded, scan) || !scan.after || *mistake > *scan.after) continue;
+        for (const store::Posting& posting : recorded.movement.postings())
+            if ((posting.account == Account::Rack || posting.account == Account::Ready) &&
+                posting.piece == scan.piece)
+                given += posting.amount;
+    }
+    return given;
 }
 
 std::vector<std::int64_t> cutsSince(const std::vector<store::RecordedMovement>& life,

@@ -29,8 +29,9 @@ void sort(std::vector<MarginRow>& rows) {
 } // namespace
 
 std::optional<Permille> MarginRow::share() const {
-    if (sale.revenue <= Money::minor(0)) return std::nullopt;
-    return Permille{roundedQuotient(margin().inMinor() * 1000, sale.revenue.inMinor())};
+    const Money known = sale.revenue - sale.uncosted;
+    if (known <= Money::minor(0)) return std::nullopt;
+    return Permille{roundedQuotient(margin().inMinor() * 1000, known.inMinor())};
 }
 
 std::optional<WidthPrice> MarginRow::proposed(Permille share, const Currency& currency) const {

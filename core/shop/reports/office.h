@@ -14,6 +14,7 @@ struct StockRow {
     std::int64_t pieces = 0;
     std::int64_t width = 0; ///< µm or ribs
     Money cost = Money::minor(0);
+    std::int64_t uncosted = 0; ///< pieces that came in without a cost: it is not known
     /// What the pieces are expected to be good for, at the price of the belt's sleeve (docs/reports.md);
     /// nothing where no sleeve has a price.
     std::optional<Money> worth{};
@@ -47,6 +48,7 @@ struct StockReport {
     std::vector<AgeRow> ages;
     std::vector<CoverRow> covers;
     Money cost = Money::minor(0); ///< of all
+    std::int64_t uncosted = 0;    ///< pieces of which none is known
     /// Of the belts whose worth is known: what they cost, and what they are worth.
     Money costOfKnown = Money::minor(0), worth = Money::minor(0);
 };
@@ -61,8 +63,8 @@ struct MarginRow {
     /// of the belt. Nothing for customers, and where the cost of a sleeve isn't known.
     std::optional<WidthPrice> fullCost{};
     WidthPrice price = WidthPrice::thousandths(0); ///< the list's
-    Money margin() const { return sale.revenue - sale.cost; }
-    /// Of the revenue, in thousandths; nothing without one.
+    Money margin() const { return sale.margin(); }
+    /// Of the revenue whose cost is known, in thousandths; nothing without one.
     std::optional<Permille> share() const;
     bool listBelowCost() const { return fullCost && price < *fullCost; }
     /// The price that leaves `share` of it over the full cost, rounded up to a hundredth of the major unit.

@@ -57,6 +57,7 @@ void add(StockRow& row, const store::StockPiece& piece, int age) {
     ++row.pieces;
     row.width += piece.extent.count();
     row.cost = row.cost + piece.cost;
+    row.uncosted += piece.cost == Money::minor(0) ? 1 : 0;
 }
 
 std::map<store::BeltId, std::int64_t> soldInYear(const Shop& shop, Date today) {
@@ -123,6 +124,7 @@ StockReport stockReport(const Shop& shop, Date today) {
         add(report.ages, piece, age);
         add(rows.at(piece.belt), piece, age);
         report.cost = report.cost + piece.cost;
+        report.uncosted += piece.cost == Money::minor(0) ? 1 : 0;
     }
     const auto sold = soldInYear(shop, today);
     for (const store::StockedBelt& belt : belts) {

@@ -98,7 +98,7 @@ ReportTable tableOf(const std::vector<WasteRow>& rows, const Currency& currency,
 ReportTable tableOf(const StockReport& report, const Currency& currency, Sees sees) {
     ReportTable table{
         {"belt", "unit", "pieces", "width", "sold_in_year", "cover_days", "oldest_days", "pace"}, {}};
-    if (sees == Sees::Cost) table.columns.insert(table.columns.end(), {"cost", "worth"});
+    if (sees == Sees::Cost) table.columns.insert(table.columns.end(), {"cost", "worth", "without_cost"});
     for (const StockRow& row : report.belts) {
         table.rows.push_back({row.designation, wordFor(row.unit), count(row.pieces),
                               amountOf(row.unit, row.width), amountOf(row.unit, row.soldInYear),
@@ -107,6 +107,7 @@ ReportTable tableOf(const StockReport& report, const Currency& currency, Sees se
         if (sees == Sees::WidthOnly) continue;
         table.rows.back().push_back(printMoney(row.cost, currency));
         table.rows.back().push_back(row.worth ? printMoney(*row.worth, currency) : "");
+        table.rows.back().push_back(count(row.uncosted));
     }
     return table;
 }
@@ -138,15 +139,17 @@ ReportTable coversOf(const StockReport& report, const Currency& currency, Sees s
 
 ReportTable tableOf(const std::vector<MarginRow>& rows, Permille aim, const Currency& currency) {
     ReportTable table{{"name", "unit", "lines", "width", "revenue", "cost", "margin", "margin_percent",
-                       "price", "full_cost", "below_cost", "proposed_price"},
+                       "price", "full_cost", "below_cost", "proposed_price", "revenue_without_cost"},
                       {}};
     for (const MarginRow& row : rows)
-        table.rows.push_back(
-            {row.name, row.unit ? wordFor(*row.unit) : "", count(row.sale.lines),
-             row.unit ? amountOf(*row.unit, row.sale.width) : "", printMoney(row.sale.revenue, currency),
-             printMoney(row.sale.cost, currency), printMoney(row.margin(), currency), shareOf(row.share()),
-             row.unit ? printWidthPrice(row.price, currency) : "", priceOf(row.fullCost, currency),
-             row.listBelowCost() ? "yes" : "", priceOf(row.proposed(aim, currency), currency)});
+        table.rows.push_back({row.name, row.unit ? wordFor(*row.unit) : "", count(row.sale.lines),
+                              row.unit ? amountOf(*row.unit, row.sale.width) : "",
+                              printMoney(row.sale.revenue, currency), printMoney(row.sale.cost, currency),
+                              row.sale.costKnown() ? printMoney(row.margin(), currency) : "",
+                              shareOf(row.share()), row.unit ? printWidthPrice(row.price, currency) : "",
+                              priceOf(row.fullCost, currency), row.listBelowCost() ? "yes" : "",
+                              priceOf(row.proposed(aim, currency), currency),
+                              printMoney(row.sale.uncosted, currency)});
     return table;
 }
 

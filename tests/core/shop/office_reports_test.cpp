@@ -118,6 +118,47 @@ TEST_CASE("A margin is what came in without tax, less what the width sold had co
     CHECK(report.customers.front().sale.revenue == Money::minor(1650));
 }
 
+TEST_CASE("What was cut from width without a cost is in no margin, and it is told how much that is",
+          "[reports]") {
+    TestShop shop;
+    shop.piece(shop.h8m1200, mm(400)); // nobody said what it cost
+    price(shop, shop.h8m1200, 10'000, 8000);
+    shop.cutAll(shop.order(shop.h8m1200, mm(30), 3)); // 16.50
+    const auto row = [&] { return marginReport(shop.shop, everything).belts.at(0); };
+    CHECK(row().sale.revenue == Money::minor(1650));
+    CHECK(row().sale.uncosted == Money::minor(1650));
+    CHECK_FALSE(row().sale.costKnown());
+    CHECK(row().margin() == Money::minor(0));
+    CHECK_FALSE(row().share());
+    const auto cells = tableOf(marginReport(shop.shop, everything).belts, Permille{400}, Currency{"EUR", 2});
+    CHECK(cells.rows.at(0).at(6).empty()); // the margin
+    CHECK(cells.rows.at(0).back() == "16.50");
+
+    // Another piece whose cost is known: only what it gave is in the margin.
+    shop.piece(shop.h8m1200, mm(450), cutting::PieceKind::Sleeve, 9000, 9); // the older one goes first
+    shop.cutAll(shop.order(shop.h8m1200, mm(380), 1));
+    REQUIRE(row().sale.lines == 2);
+    CHECK(row().sale.costKnown());
+    CHECK(row().sale.uncosted == Money::minor(1650));
+    CHECK(row().sale.cost == Money::minor(7600));
+    CHECK(row().margin() == row().sale.revenue - Money::minor(1650) - Money::minor(7600));
+    CHECK(marginReport(shop.shop, everything).customers.at(0).sale.uncosted == Money::minor(1650));
+    const store::Sale all = store::Revenue{shop.connection}.total(everything.from, everything.until);
+    CHECK(all.margin() == row().margin());
+
+    const StockReport stock = stockReport(shop.shop, dayOf(shop.shop.now()));
+    CHECK(stock.uncosted == 1);
+    CHECK(rowNamed(stock, "H8M 1200").uncosted == 1);
+}
+
+TEST_CASE("A period in which nothing was sold has no sales", "[reports]") {
+    TestShop shop;
+    const store::Sale none = store::Revenue{shop.connection}.total(everything.from, everything.until);
+    CHECK(none.lines == 0);
+    CHECK(none.revenue == Money::minor(0));
+    CHECK(none.uncosted == Money::minor(0));
+}
+
 TEST_CASE("A belt that comes back takes its sale and its cost back", "[reports]") {
     TestShop shop;
     shop.piece(shop.h8m1200, mm(400), cutting::PieceKind::Sleeve, 8000);

@@ -78,4 +78,35 @@ TEST_CASE("A bay with bins in it is no place for a piece, and a shop without pla
     CHECK(rooms.best(PieceKind::Sleeve, mm(400)) == std::vector<std::string>{"B3-1"});
 }
 
+TEST_CASE("Goods go to a place of their own where only empty ones are left", "[places]") {
+    Rooms rooms;
+    rooms.place("A1", store::PlaceLevel::Bin);
+    rooms.place("A2", store::PlaceLevel::Bin);
+    const auto placed = [&](const belt::Belt& belt, const std::vector<Delivery>& beside) {
+        return placeFor(rooms.shop.shop, belt, PieceKind::Sleeve, mm(400), beside);
+    };
+    const belt::Belt& h8m = rooms.shop.h8m1200;
+    const belt::Belt& t5 = rooms.shop.t5x500;
+    const Delivery first{.belt = h8m, .extent = mm(400), .place = "A1"};
+    const Delivery second{.belt = t5, .extent = mm(400), .place = "A2"};
+    CHECK(placed(h8m, {}) == "A1");
+    CHECK(placed(t5, {first}) == "A2");
+    CHECK(placed(h8m, {first}) == "A1"); // together
+    CHECK(placed(rooms.shop.pj1194, {first, second}).empty());
+    rooms.lay(h8m, mm(400), "A2");
+    CHECK(placed(h8m, {first}) == "A2"); // where it lies already goes first
+}
+
+TEST_CASE("A belt that is new to the shop gets an empty place, too", "[places]") {
+    TestShop shop;
+    store::Transaction transaction{shop.connection};
+    store::Places{shop.connection}.named("A1");
+    transaction.commit();
+    belt::Belt fresh = shop.t5x500;
+    fresh.length = Length::nanometres(fresh.length.inNanometres() * 2);
+    REQUIRE_FALSE(store::Catalogue{shop.connection}.find(fresh));
+    CHECK(placeFor(shop.shop, fresh, PieceKind::Sleeve, mm(400)) == "A1");
+    CHECK_FALSE(store::Catalogue{shop.connection}.find(fresh)); // asking keeps nothing
+}
+
 } // namespace riband::shop

@@ -125,6 +125,56 @@ TEST_CASE("A supplier's code stands for its belt once it is tied to it", "[sheet
     CHECK(known.rows[0].delivery.extent == mm(470));
 }
 
+TEST_CASE("Without a column for it the kind follows from the sleeves of the belt that are known", "[sheet]") {
+    TestShop shop;
+    const auto kindOf = [&](const std::string& width) {
+        const Sheet sheet = sheetOf(shop, "belt,width_mm\nT5 500," + width + "\n");
+        REQUIRE(sheet.rows.size() == 1);
+        CHECK(sheet.rows[0].kindGuessed);
+        return sheet.rows[0].delivery.kind;
+    };
+    using cutting::PieceKind;
+    CHECK(kindOf("470") == PieceKind::Sleeve);
+    CHECK(kindOf("200") == PieceKind::Remnant);
+    shop.piece(shop.t5x500, mm(90), PieceKind::Remnant);
+    CHECK(kindOf("90") == PieceKind::Remnant); // a remnant is no sleeve, however often it comes
+    SECTION("one that lies here unopened, as near as a tape says") {
+        shop.piece(shop.t5x500, mm(200));
+        CHECK(kindOf("200") == PieceKind::Sleeve);
+        CHECK(kindOf("196") == PieceKind::Sleeve); // a fiftieth less
+        CHECK(kindOf("195.9") == PieceKind::Remnant);
+        CHECK(kindOf("204.1") == PieceKind::Remnant);
+    }
+    SECTION("one that the shop usually buys") {
+        store::Catalogue catalogue{shop.connection};
+        store::StockedBelt entry = *catalogue.find(shop.t5x500);
+        entry.newSleeve = mm(200);
+        store::Transaction transaction{shop.connection};
+        catalogue.change(entry);
+        transaction.commit();
+        CHECK(kindOf("200") == PieceKind::Sleeve);
+    }
+    SECTION("one that is on its way") {
+        store::Transaction transaction{shop.connection};
+        store::ExpectedDelivery expected{store::ExpectedId{0}, "", "", {}, false, {}};
+        expected.lines.push_back(
+            {1, store::Catalogue{shop.connection}.find(shop.t5x500)->id, mm(200), 1, Money::minor(0)});
+        store::Goods{shop.connection}.expect(expected, shop.shop.person, shop.shop.now());
+        transaction.commit();
+        CHECK(kindOf("200") == PieceKind::Sleeve);
+    }
+    SECTION("one whose label says so, whatever the tape says") {
+        const Sheet sheet = sheetOf(shop, "belt,width_mm,labelled\nT5 500,370,380\n");
+        CHECK(kindOf("370") == PieceKind::Remnant);
+        CHECK(sheet.rows.at(0).delivery.kind == PieceKind::Sleeve);
+    }
+    SECTION("a column that says it is believed") {
+        const Sheet sheet = sheetOf(shop, "belt,width_mm,kind\nT5 500,470,remnant\n");
+        CHECK(sheet.rows.at(0).delivery.kind == PieceKind::Remnant);
+        CHECK_FALSE(sheet.rows.at(0).kindGuessed);
+    }
+}
+
 TEST_CASE("A match says what it lacks", "[sheet]") {
     CHECK(gapOf(guessMatch({"width"})) == SheetGap::NoBelt);
     CHECK(gapOf(guessMatch({"profile", "width"})) == SheetGap::NoBelt);

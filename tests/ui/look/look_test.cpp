@@ -70,7 +70,7 @@ TEST_CASE("Every text reads 4.5 to 1 on every surface, light, dark and on paper"
 
 TEST_CASE("A focus outline stands out 3 to 1 against what is beside it", "[look]") {
     for (const auto* look : {&Look::of(Shade::Light), &Look::of(Shade::Dark)})
-        for (const QColor& beside : {look->card, look->sunk, look->ground, look->line})
+        for (const QColor& beside : {look->card, look->sunk, look->ground, look->line, look->rest})
             CHECK(contrast(look->cool, beside) >= 3.0);
 }
 

@@ -1,5 +1,7 @@
 // What ages out, and what is not worth its place.
 #include "core/shop/order.h"
+#include "core/shop/stock.h"
+#include "core/store/places.h"
 #include "core/store/upkeep.h"
 #include "tests/ui/rack/at_the_rack.h"
 #include "ui/bench/bench_page.h"
@@ -99,6 +101,55 @@ TEST_CASE("What ages is inspected once, and a useless remnant is scrapped from t
     CHECK(store::Upkeep{shop.connection()}.lastInspections().at(aged).until);
     CHECK(store::Pieces{shop.connection()}.at(useless).gone());
     CHECK(shop.disagreements().empty());
+}
+
+TEST_CASE("What ages can be looked through place by place, by a key", "[rack]") {
+    DeskShop shop;
+    const auto lay = [&](const char* place, int width) {
+        const auto piece = shop.piece("H8M 1200", mm(width), cutting::PieceKind::Remnant);
+        shop::move(shop.session().shop(), piece, place);
+        return piece;
+    };
+    lay("C1", 7);
+    lay("C1-2", 6);
+    lay("C10", 5);
+    lay("X7", 4);
+    store::Places places{shop.connection()};
+    store::Place bay = *places.byName("C1"), elsewhere = *places.byName("X7");
+    bay.level = store::PlaceLevel::Bay;
+    elsewhere.parent = bay.id;
+    store::Transaction transaction{shop.connection()};
+    places.change(bay);
+    places.change(elsewhere);
+    transaction.commit();
+    DeskWindow desk{shop};
+    goToTheRack(desk);
+    answering(desk, [&](QDialog& dialog) {
+        QThreadPool::globalInstance()->waitForDone();
+        QApplication::processEvents();
+        const auto* table = dialog.findChild<QTableView*>();
+        const auto at = [&](const char* place) {
+            QTest::keyClick(&dialog, Qt::Key_F, Qt::ControlModifier);
+            CHECK(QApplication::focusWidget() == &field(dialog, "place"));
+            QTest::keyClicks(&field(dialog, "place"), place); // over what was typed before
+            return table->model()->rowCount();
+        };
+        CHECK(table->model()->rowCount() == 4);
+        CHECK(at("c1") == 3); // with what is named or stands in it; C10 is another place
+        CHECK(at("C1-") == 1);
+        CHECK(at("C1-2") == 1);
+        CHECK(at("Z") == 0);
+        const auto sum = [&] {
+            QString all;
+            for (const auto* label : dialog.findChildren<QLabel*>())
+                all += label->text();
+            return all;
+        };
+        CHECK(sum().contains("not worth their place: 0"));
+        CHECK(at("C") == 4);
+        QTest::keyClick(&dialog, Qt::Key_Escape);
+    });
+    desk.press(Qt::Key_F10);
 }
 
 } // namespace riband::ui

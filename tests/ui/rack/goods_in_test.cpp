@@ -203,7 +203,7 @@ TEST_CASE("What a sleeve cost last is proposed, and that it was cleared is said 
         QTest::keyClick(&field(dialog, "cost"), Qt::Key_Delete);
         QTest::keyClick(&field(dialog, "cost"), Qt::Key_Return);
         CHECK(lines->model()->rowCount() == 0);
-        CHECK(saidWrong(dialog).startsWith("Cost of each: Nothing is typed"));
+        CHECK(saidWrong(dialog).startsWith("Cost of each: No cost is typed"));
         QTest::keyClick(&field(dialog, "cost"), Qt::Key_Return);
         CHECK(lines->model()->rowCount() == 1);
         QTest::keyClick(&dialog, Qt::Key_F9);

@@ -1,8 +1,7 @@
 // Each difference is settled by one act, and can be countered.
-#include "core/shop/counting/count.h"
 #include "core/shop/counting/settled.h"
 #include "core/store/upkeep.h"
-#include "tests/core/shop/shop_fixture.h"
+#include "tests/core/shop/counting/settle_shop.h"
 
 namespace riband::shop {
 
@@ -10,32 +9,6 @@ using store::Account;
 using store::Explanation;
 using store::Method;
 using Why = Refusal::Why;
-
-namespace {
-
-struct SettleShop : TestShop {
-    store::PieceId at(Extent extent, const std::string& place = "A1", std::int64_t cost = 1'000) {
-        const store::PieceId made = piece(h8m1200, extent, cutting::PieceKind::Remnant, cost);
-        move(shop, made, place);
-        return made;
-    }
-    using TestShop::at;
-    /// Measured twice.
-    void measure(store::CountId count, store::PieceId id, Extent extent) {
-        note(shop, count, id, extent, Method::Calliper);
-        note(shop, count, id, extent, Method::Calliper);
-    }
-    Finding only() {
-        const std::vector<Finding> all = findings(shop);
-        REQUIRE(all.size() == 1);
-        return all.front();
-    }
-    Settled acceptFirst(const Finding& finding) {
-        return settle(shop, finding.difference, finding.proposals.front());
-    }
-};
-
-} // namespace
 
 TEST_CASE("30 are missing, and a mounting for 30 was never recorded: accepting records it", "[count]") {
     SettleShop shop;
