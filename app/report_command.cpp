@@ -9,6 +9,7 @@
 #include "core/shop/reports/shrinkage.h"
 #include "ui/papers/month_report.h"
 #include "ui/papers/papers.h"
+#include "ui/words/compared_words.h"
 #include "ui/words/report_words.h"
 #include "ui/words/tr.h"
 
@@ -36,8 +37,10 @@ Usage usage() {
          {"from", Words::tr("The first day (the first of this month)."), "DAY"},
          {"to", Words::tr("The last day (today)."), "DAY"},
          {"by",
-          Words::tr("waste: all, belt, profile, family, person, place, cause or cutter; shrinkage: cause, "
-                    "belt or place; accuracy: all, place, belt, person or counter."),
+          Words::tr(
+              "waste: all, belt, profile, family, person, place, cause or cutter; shrinkage: cause, "
+              "belt or place; accuracy: all, place, belt, person or counter; overrides: group, or order for "
+              "each decision."),
           "GROUP", "all"},
          {"aim", Words::tr("margin: the share of the price that a proposed price leaves."), "PERCENT", "40"},
          {"budget", Words::tr("buy: the most that the list may cost."), "MONEY"},
@@ -134,11 +137,14 @@ void reportWaste(const Options& options, const OpenShop& open, const Currency& c
     const Sees sees = seesOf(options, open);
     const shop::Period period = periodOf(options, open);
     if (options.has("pdf")) return writePdf(options.value("pdf"), open.shop(), period, sees);
-    const GroupBy by = groupOf(options.value("by"));
-    const auto rows = shop::waste(open.shop(), period, by);
+    const std::vector<GroupBy> by{groupOf(options.value("by"))};
+    const auto compared = shop::compared(open.shop(), period, by, shop::waste(open.shop(), period, by));
     if (options.json())
-        return printJson(wasteJson(open.shop(), period, options.value("by"), rows, currency, sees));
-    answerFor(options, open, period, shop::tableOf(rows, currency, sees));
+        return printJson(wasteJson(open.shop(), compared, options.value("by"), currency, sees));
+    answerFor(options, open, period, shop::tableOf(compared.groups.front(), currency, sees));
+    if (options.has("csv")) return;
+    for (const QString& words : ui::comparedWords(compared, riband::dayOf(open.shop().now())))
+        print(words);
 }
 
 void reportTrend(const Options& options, const OpenShop& open) {

@@ -65,12 +65,31 @@ QJsonValue lastDay(const shop::Period& period) {
     return textValue(printDate(dayOf(period.until - std::chrono::milliseconds{1})));
 }
 
-QJsonObject otherJson(const shop::Shop& shop, const shop::Period& period, const Currency& currency,
-                      Sees sees) {
+/// How much of a period the book can tell.
+QString wordFor(shop::Told told) {
+    const char* const words[] = {"whole", "part", "nothing"};
+    return QLatin1String(words[static_cast<std::size_t>(told)]);
+}
+
+QJsonObject otherJson(const shop::Shop& shop, const shop::Period& period, shop::Told told,
+                      const Currency& currency, Sees sees) {
     const auto rows = shop::waste(shop, period, shop::GroupBy::All);
     return {{"from", textValue(printDate(dayOf(period.from)))},
             {"to", lastDay(period)},
+            {"told", wordFor(told)},
             {"total", totalsJson(rows, currency, sees)}};
+}
+
+/// What a group sold and lost in an earlier period; null where the book begins later.
+QJsonValue thenJson(Unit unit, const std::optional<shop::ComparedRow::Then>& then, const Currency& currency,
+                    Sees sees) {
+    if (!then) return QJsonValue::Null;
+    const auto yield = then->width.yield();
+    QJsonObject json{{"sold", inUnit(unit, then->width.sold)},
+                     {"lost", inUnit(unit, then->width.lost())},
+                     {"yield", yield ? QJsonValue(*yield) : QJsonValue(QJsonValue::Null)}};
+    if (sees == Sees::Cost) json.insert("cost_lost", amount(Money::minor(then->money.lost()), currency));
+    return json;
 }
 
 } // namespace
@@ -87,19 +106,26 @@ QJsonArray jsonOf(const shop::ReportTable& table) {
     return rows;
 }
 
-QJsonObject wasteJson(const shop::Shop& shop, const shop::Period& period, const QString& by,
-                      const std::vector<WasteRow>& rows, const Currency& currency, Sees sees) {
+QJsonObject wasteJson(const shop::Shop& shop, const shop::Compared& compared, const QString& by,
+                      const Currency& currency, Sees sees) {
+    std::vector<WasteRow> rows;
+    for (const shop::ComparedRow& row : compared.groups.front())
+        rows.push_back(row.now);
     QJsonArray groups;
-    for (const WasteRow& row : rows)
-        groups << rowJson(row, shop::totalOf(rows, row.unit).width.lost(), currency, sees);
-    return {{"from", textValue(printDate(dayOf(period.from)))},
-            {"to", lastDay(period)},
-            {"so_far", shop::isRunning(period, dayOf(shop.now()))},
+    for (const shop::ComparedRow& row : compared.groups.front()) {
+        QJsonObject json = rowJson(row.now, shop::totalOf(rows, row.now.unit).width.lost(), currency, sees);
+        json.insert("before", thenJson(row.now.unit, row.before, currency, sees));
+        json.insert("year_before", thenJson(row.now.unit, row.yearBefore, currency, sees));
+        groups << json;
+    }
+    return {{"from", textValue(printDate(dayOf(compared.period.from)))},
+            {"to", lastDay(compared.period)},
+            {"so_far", shop::isRunning(compared.period, dayOf(shop.now()))},
             {"by", by},
             {"groups", groups},
             {"total", totalsJson(rows, currency, sees)},
-            {"period_before", otherJson(shop, shop::before(period), currency, sees)},
-            {"year_before", otherJson(shop, shop::yearBefore(period), currency, sees)}};
+            {"period_before", otherJson(shop, compared.before, compared.beforeTold, currency, sees)},
+            {"year_before", otherJson(shop, compared.yearBefore, compared.yearBeforeTold, currency, sees)}};
 }
 
 QJsonObject dayJson(const shop::DayReport& report, Date day, const Currency& currency) {

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/shop/reports/table.h"
+#include "core/shop/reports/compared.h"
 
 #include <QJsonArray>
 #include <QJsonObject>
@@ -12,9 +12,9 @@ namespace riband::app {
 
 /// An object a row, by the columns; figures are texts, "" becomes null.
 QJsonArray jsonOf(const shop::ReportTable& table);
-/// Groups, their total, and the totals of the period before and of the same days a year earlier.
-QJsonObject wasteJson(const shop::Shop& shop, const shop::Period& period, const QString& by,
-                      const std::vector<shop::WasteRow>& rows, const Currency& currency, shop::Sees sees);
+/// Groups beside the period before and the same days a year earlier, their total, and those of then.
+QJsonObject wasteJson(const shop::Shop& shop, const shop::Compared& compared, const QString& by,
+                      const Currency& currency, shop::Sees sees);
 QJsonObject dayJson(const shop::DayReport& report, Date day, const Currency& currency);
 
 } // namespace riband::app

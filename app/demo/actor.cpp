@@ -33,11 +33,10 @@ public:
     void act(const Event& event) {
         using Deed = void (Actor::*)(const Event&);
         static const std::map<std::string, Deed> deeds{
-            {"receive", &Actor::receive}, {"found", &Actor::receive},
-            {"sale", &Actor::sale},       {"otherwise", &Actor::otherwise},
-            {"order", &Actor::order},     {"cancel", &Actor::cancel},
-            {"miscut", &Actor::miscut},   {"scrap", &Actor::scrap},
-            {"quote", &Actor::quote},     {"park", &Actor::park}};
+            {"receive", &Actor::receive},     {"found", &Actor::receive}, {"sale", &Actor::sale},
+            {"otherwise", &Actor::otherwise}, {"refuse", &Actor::refuse}, {"order", &Actor::order},
+            {"cancel", &Actor::cancel},       {"miscut", &Actor::miscut}, {"scrap", &Actor::scrap},
+            {"quote", &Actor::quote},         {"park", &Actor::park}};
         now_ = event.at;
         (this->*deeds.at(event.act))(event);
     }
@@ -179,6 +178,21 @@ private:
         }
         draft.note.clear();
         sell(event, draft);
+    }
+    /// A day on which a dead end would have been finished for the shelf, and nobody wanted that.
+    void refuse(const Event& event) {
+        const store::AdviceRules usual = store::Settings{connection_}.read().advice;
+        setAdvice(connection_, {});
+        shop::Draft draft = draftOf(event);
+        shop::DraftLine& line = draft.lines.front();
+        const shop::Outlook outlook = shop::lookAt(as(event), line.belt, {{line.extent, line.quantity}});
+        const auto shelf = shop::suggest(outlook).best.forShelf;
+        line.noShelf = std::any_of(shelf.begin(), shelf.end(), [](const auto& cut) { return !cut.empty(); });
+        draft.note.clear();
+        const store::OrderId order = cutOrder(event, draft);
+        setAdvice(connection_, usual);
+        wait(std::chrono::minutes{4});
+        shop::handOver(as(event), order);
     }
     void order(const Event& event) { placed(event); }
     void quote(const Event& event) { shop::quote(as(event), draftOf(event)); }

@@ -13,6 +13,7 @@ namespace {
 using namespace std::chrono_literals;
 
 constexpr int daysOfTrade = 118;
+constexpr std::size_t refusesEvery = 5; ///< of those who do otherwise: wants no belts for the shelf
 constexpr std::size_t followed = 10; ///< sales of the trade at first; then somebody knows better where he can
 const std::vector<std::string> customers{"",
                                          "",
@@ -64,6 +65,10 @@ private:
                        {OverrideKey::KeptForSomebody, "ST", "Quill Press comes for that one on Monday"},
                        {OverrideKey::Damaged, "CL", "an edge of the other is frayed"},
                        {OverrideKey::Other, "CL", "the label of the other can't be read"}};
+        if (number % refusesEvery == refusesEvery - 1) {
+            event.act = "refuse";
+            return;
+        }
         const auto& reason = reasons[number % std::size(reasons)];
         event.act = "otherwise";
         event.who = reason.who;
@@ -94,16 +99,6 @@ private:
     std::vector<store::StockedBelt> belts_;
 };
 
-/// Whether dead ends are cut for the shelf.
-void setShelf(store::Connection& connection, const store::AdviceRules& advice) {
-    store::Transaction transaction{connection};
-    store::Settings settings{connection};
-    store::ShopSettings all = settings.read();
-    all.advice = advice;
-    settings.write(all);
-    transaction.commit();
-}
-
 } // namespace
 
 void makeSmallShop(store::Connection& connection, const std::shared_ptr<const belt::Tables>& tables,
@@ -121,9 +116,9 @@ void makeSmallShop(store::Connection& connection, const std::shared_ptr<const be
     store::AdviceRules without;
     without.finish = false;
     without.shelfLimit = 0;
-    setShelf(connection, without);
+    setAdvice(connection, without);
     live(connection, tables, events);
-    setShelf(connection, {});
+    setAdvice(connection, {});
 }
 
 } // namespace riband::app

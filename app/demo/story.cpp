@@ -46,4 +46,13 @@ std::vector<Event> toldStory(Date today) {
     return events;
 }
 
+void setAdvice(store::Connection& connection, const store::AdviceRules& advice) {
+    store::Transaction transaction{connection};
+    store::Settings settings{connection};
+    store::ShopSettings all = settings.read();
+    all.advice = advice;
+    settings.write(all);
+    transaction.commit();
+}
+
 } // namespace riband::app

@@ -12,9 +12,9 @@ namespace riband::app {
 /// One thing that somebody did in the demo shop, as resources/demo/story.csv tells it.
 struct Event {
     Moment at;
-    std::string who;    ///< initials
-    std::string act;    ///< receive, found, sale, otherwise, order, cancel, miscut, scrap, quote, park
-    std::string text;   ///< what the customer said; several lines by ";". Goods in and scrap: the belt
+    std::string who;  ///< initials
+    std::string act;  ///< receive, found, sale, otherwise, refuse, order, cancel, miscut, scrap, quote, park
+    std::string text; ///< what the customer said; several lines by ";". Goods in and scrap: the belt
     std::string amount; ///< width received, really left, spoiled or thrown away: mm or ribs
     std::int64_t count = 1;
     std::string cost; ///< a sleeve
@@ -28,6 +28,9 @@ struct Event {
 /// The told story, oldest first; `today` is day 0 of it. Throws std::runtime_error if the resource is
 /// damaged.
 std::vector<Event> toldStory(Date today);
+
+/// From now on the shop is advised so: whether dead ends are cut for the shelf.
+void setAdvice(store::Connection& connection, const store::AdviceRules& advice);
 
 /// Does what the events tell, one by one, by the verbs of the shop: the book is made as a real one is. Throws
 /// std::runtime_error that names an event which the shop refused.

@@ -68,9 +68,9 @@ store::ExpectedId expect(const Shop& shop, const Expectation& expectation) {
 std::vector<store::ExpectedId> expectAll(const Shop& shop, const std::vector<Expectation>& expectations) {
     store::Transaction transaction{shop.connection};
     std::vector<store::ExpectedId> ids;
+    const Moment now = shop.now(); // one for all: they are a list
     for (const Expectation& expectation : expectations)
-        ids.push_back(
-            store::Goods{shop.connection}.expect(deliveryOf(shop, expectation), shop.person, shop.now()));
+        ids.push_back(store::Goods{shop.connection}.expect(deliveryOf(shop, expectation), shop.person, now));
     transaction.commit();
     return ids;
 }
@@ -101,6 +101,18 @@ void takeBack(const Shop& shop, const std::vector<store::ExpectedId>& ids) {
         store::Goods{shop.connection}.close(id, true);
     }
     transaction.commit();
+}
+
+std::optional<ExpectedList> lastExpectedList(const Shop& shop) {
+    ExpectedList list;
+    for (const store::ExpectedDelivery& delivery : store::Goods{shop.connection}.listedLast()) {
+        const bool hasArrived = std::any_of(delivery.lines.begin(), delivery.lines.end(),
+                                            [](const store::ExpectedLine& line) { return line.arrived > 0; });
+        if (delivery.closed || hasArrived) return std::nullopt;
+        list.day = delivery.reference;
+        list.deliveries.push_back(delivery.id);
+    }
+    return list.deliveries.empty() ? std::nullopt : std::optional{list};
 }
 
 Expectation expectationOf(const Shop& shop, const store::ExpectedDelivery& expected) {

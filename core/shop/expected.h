@@ -25,7 +25,7 @@ struct Expectation {
 /// Notes what was ordered. Refuses BadQuantity without a line, and what a delivery of these lines would be
 /// refused for.
 store::ExpectedId expect(const Shop& shop, const Expectation& expectation);
-/// All of them or, if one is refused, none.
+/// All of them, at one moment, or, if one is refused, none.
 std::vector<store::ExpectedId> expectAll(const Shop& shop, const std::vector<Expectation>& expectations);
 
 /// What is expected after all; a line that is not named any more is not expected any more. Refuses, beside
@@ -39,6 +39,14 @@ void dropExpected(const Shop& shop, store::ExpectedId id);
 /// What was noted is not expected after all: all of these or, if one is refused, none. Refuses AlreadyDone if
 /// one is closed, and HasArrived (the detail is the belt) if something of one came.
 void takeBack(const Shop& shop, const std::vector<store::ExpectedId>& ids);
+
+/// A purchase list that is expected, by its day.
+struct ExpectedList {
+    std::string day; ///< as its deliveries' reference
+    std::vector<store::ExpectedId> deliveries;
+};
+/// The newest of which nothing came and nothing was closed or named otherwise: it can still be taken back.
+std::optional<ExpectedList> lastExpectedList(const Shop& shop);
 
 /// As it stands, to be changed.
 Expectation expectationOf(const Shop& shop, const store::ExpectedDelivery& expected);

@@ -235,15 +235,26 @@ std::vector<Flow> Flows::sumsOfAll(Moment from, Moment until) const {
     return sumsOf(connection_, from, until, {.each = false});
 }
 
-std::vector<Flow> Flows::within(Moment from, Moment until, std::optional<Account> only) const {
-    writeFlows(connection_);
-    const Wanted wanted{.each = false, .only = only};
+namespace {
+
+std::vector<Flow> within(Connection& connection, Moment from, Moment until, const Wanted& wanted) {
+    writeFlows(connection);
     Sums sums;
     const Edge first = edgeOf(from), last = edgeOf(until);
-    addSpans(connection_, first.span, last.span, false, wanted, sums);
-    addEdge(connection_, first, 0, -1, wanted, sums);
-    addEdge(connection_, last, 0, 1, wanted, sums);
+    addSpans(connection, first.span, last.span, false, wanted, sums);
+    addEdge(connection, first, 0, -1, wanted, sums);
+    addEdge(connection, last, 0, 1, wanted, sums);
     return listOf(std::move(sums));
+}
+
+} // namespace
+
+std::vector<Flow> Flows::within(Moment from, Moment until, std::optional<Account> only) const {
+    return store::within(connection_, from, until, {.each = false, .only = only});
+}
+
+std::vector<Flow> Flows::withinOfEach(Moment from, Moment until) const {
+    return store::within(connection_, from, until, {.each = true});
 }
 
 namespace {
@@ -333,49 +344,86 @@ std::vector<Flows::MonthScatter> Flows::scatters(std::chrono::year_month first,
 namespace {
 
 /// For json_each.
-std::string listOf(const std::vector<BeltId>& belts) {
+template <class T>
+std::string jsonOf(const std::vector<T>& values, std::int64_t (*number)(T)) {
     std::string list = "[";
-    for (const BeltId belt : belts)
-        list += (list.size() > 1 ? "," : "") + std::to_string(belt.value());
+    for (const T value : values)
+        list += (list.size() > 1 ? "," : "") + std::to_string(number(value));
     return list + "]";
+}
+
+void add(Sums& sums, const Flow& more) {
+    const Key key{more.belt, more.person, byHand, more.account,
+                  more.reason ? static_cast<int>(*more.reason) : noReason};
+    const auto [at, isNew] = sums.try_emplace(key, more);
+    if (isNew) return;
+    at->second.within += more.within;
+    at->second.costWithin = at->second.costWithin + more.costWithin;
 }
 
 } // namespace
 
-std::vector<MovementId> Flows::behind(const Behind& what, std::size_t most) const {
+Evidence Flows::behind(const Behind& what, std::size_t most) const {
+    const std::string belts = jsonOf<BeltId>(what.belts, [](BeltId id) { return id.value(); });
+    const std::string accounts =
+        jsonOf<Account>(what.accounts, [](Account account) { return static_cast<std::int64_t>(account); });
     Statement rows{
         connection_,
-        "SELECT m.id FROM movement m WHERE m.at_ms >= ? AND m.at_ms < ?"
+        "SELECT m.id, m.belt, p.account, coalesce(p.reason, 4), p.amount, p.cost"
+        " FROM movement m CROSS JOIN posting p ON p.movement = m.id WHERE m.at_ms >= ? AND m.at_ms < ?"
         " AND (? OR m.belt IN (SELECT value FROM json_each(?)))"
         " AND (? IS NULL OR ? = (SELECT b.unit FROM belt b WHERE b.id = m.belt))"
         " AND (? IS NULL OR m.person = ?) AND (? IS NULL OR coalesce(m.cutter, 0) = ?)"
-        " AND EXISTS (SELECT 1 FROM posting p WHERE p.movement = m.id"
-        "  AND (? IS NULL OR p.account = ?) AND (? IS NULL OR p.reason = ?)"
-        "  AND (? IS NULL OR p.account <> 2 AND ? = coalesce((SELECT l.name FROM piece c"
-        "   JOIN piece s ON s.id = CASE WHEN c.kind = 2 THEN coalesce(c.parent, c.id) ELSE c.id END"
-        "   JOIN place l ON l.id = s.place WHERE c.id = p.piece), '')))"
-        " ORDER BY m.at_ms DESC, m.id DESC LIMIT ?",
+        " AND (? OR p.account IN (SELECT value FROM json_each(?))) AND (? IS NULL OR p.reason = ?)"
+        " AND (? IS NULL OR p.account <> 2 AND ? = coalesce((SELECT l.name FROM piece c"
+        "  JOIN piece s ON s.id = CASE WHEN c.kind = 2 THEN coalesce(c.parent, c.id) ELSE c.id END"
+        "  JOIN place l ON l.id = s.place WHERE c.id = p.piece), ''))"
+        " ORDER BY m.at_ms DESC, m.id DESC",
         what.from,
         what.until,
         what.belts.empty(),
-        listOf(what.belts),
+        belts,
         what.unit,
         what.unit,
         what.person,
         what.person,
         what.cutter,
         what.cutter,
-        what.account,
-        what.account,
+        what.accounts.empty(),
+        accounts,
         what.reason,
         what.reason,
         what.place,
-        what.place,
-        most};
-    std::vector<MovementId> ids;
-    while (rows.next())
-        ids.push_back(rows.get<MovementId>(0));
-    return ids;
+        what.place};
+    Evidence found;
+    Sums all, one;
+    std::optional<MovementId> last;
+    const auto finish = [&] {
+        if (last && found.newest.size() < most) found.newest.push_back({*last, listOf(std::exchange(one, {}))});
+    };
+    while (rows.next()) {
+        const auto movement = rows.get<MovementId>(0);
+        if (last != movement) {
+            finish();
+            ++found.movements;
+            one.clear();
+        }
+        last = movement;
+        const Flow flow{rows.get<BeltId>(1),
+                        PersonId{0},
+                        {},
+                        rows.get<Account>(2),
+                        reasonOf(rows.get<int>(3)),
+                        0,
+                        rows.get<std::int64_t>(4),
+                        Money::minor(0),
+                        rows.get<Money>(5)};
+        if (!what.accounts.empty()) add(one, flow);
+        add(all, flow);
+    }
+    finish();
+    found.sums = listOf(std::move(all));
+    return found;
 }
 
 std::optional<Moment> Flows::firstMovement() const {

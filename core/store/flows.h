@@ -12,7 +12,7 @@ struct Flow {
     BeltId belt;
     PersonId person; ///< 0 where the sums are of all people and cutters
     std::optional<CutterId> cutter;
-    Account account; ///< never Rack, which is minus the sum of the others
+    Account account; ///< never Rack, which is minus the sum of the others, but behind a figure
     std::optional<ScrapReason> reason;
     std::int64_t before, within;
     Money costBefore, costWithin;
@@ -39,10 +39,22 @@ struct Behind {
     std::vector<BeltId> belts{}; ///< any of them; none: all
     std::optional<PersonId> person{};
     std::optional<CutterId> cutter{}; ///< 0: by hand
-    std::optional<Account> account{};
+    std::vector<Account> accounts{}; ///< any of them; none: all
     std::optional<ScrapReason> reason{};
     std::optional<std::string> place{}; ///< as in PlaceFlow
     std::optional<Unit> unit{};
+};
+
+/// The movements behind a figure, and what their postings that count in it come to.
+struct Evidence {
+    /// What one movement posted to the accounts that were asked for, as booked: nothing where none were.
+    struct Line {
+        MovementId movement;
+        std::vector<Flow> flows; ///< by account and reason, in `within`
+    };
+    std::vector<Line> newest; ///< newest first, as many as were asked for
+    std::int64_t movements = 0; ///< all
+    std::vector<Flow> sums;     ///< of all, by belt, account and reason, in `within`
 };
 
 /// The ledger summed for reports. Sums of whole spans of thirty days are kept (`follow`), so that a report
@@ -59,6 +71,8 @@ public:
     std::vector<Flow> sumsOfAll(Moment from, Moment until) const;
     /// And without what was before, which is read more quickly still; of one account or of each.
     std::vector<Flow> within(Moment from, Moment until, std::optional<Account> only = std::nullopt) const;
+    /// Of each person and cutter again, without what was before.
+    std::vector<Flow> withinOfEach(Moment from, Moment until) const;
     /// By place, from the pieces and the postings since, as a piece may be moved. Width that was divided
     /// counts before the span where it lies now.
     std::vector<PlaceFlow> byPlace(Moment from, Moment until) const;
@@ -69,8 +83,8 @@ public:
         Scatter scatter;
     };
     std::vector<MonthScatter> scatters(std::chrono::year_month first, std::chrono::year_month last) const;
-    /// Newest first, at most `most`.
-    std::vector<MovementId> behind(const Behind& what, std::size_t most) const;
+    /// At most `most` movements are told one by one; the sums are of all.
+    Evidence behind(const Behind& what, std::size_t most) const;
     std::optional<Moment> firstMovement() const;
 
 private:

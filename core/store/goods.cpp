@@ -110,6 +110,18 @@ ExpectedDelivery Goods::expected(ExpectedId id) const {
     return expectedOf(connection_, row);
 }
 
+#define DAY "'[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]'"
+
+std::vector<ExpectedDelivery> Goods::listedLast() const {
+    Statement rows{connection_,
+                   EXPECTED "WHERE reference GLOB " DAY " AND made_ms = (SELECT max(made_ms) FROM"
+                            " expected_delivery WHERE closed = 0 AND reference GLOB " DAY ") ORDER BY id"};
+    std::vector<ExpectedDelivery> deliveries;
+    while (rows.next())
+        deliveries.push_back(expectedOf(connection_, rows));
+    return deliveries;
+}
+
 void Goods::arrive(ExpectedId id, int position, std::int64_t sleeves) {
     store::change(connection_,
                   "UPDATE expected_line SET arrived = arrived + ? WHERE expected = ? AND position = ?",

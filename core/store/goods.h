@@ -71,6 +71,9 @@ public:
     ExpectedId expect(const ExpectedDelivery& delivery, PersonId person, Moment at); ///< `id` is not read
     std::vector<ExpectedDelivery> expected() const; ///< not closed; the first due first
     ExpectedDelivery expected(ExpectedId id) const; ///< throws StoreError if there is none
+    /// Those that were noted at one moment under a day as their reference, the newest of which any is open:
+    /// closed ones, too.
+    std::vector<ExpectedDelivery> listedLast() const;
     /// In the place of what was noted: what has arrived is as the lines say; closed if all of it has.
     void change(const ExpectedDelivery& delivery);
     /// So many sleeves of a line came (or, negative, did not come after all). The delivery is closed when all

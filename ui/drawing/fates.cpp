@@ -68,6 +68,7 @@ FlowPicture flowOf(const shop::WasteRow& row, const std::function<QString(Money)
 TrendPicture trendOf(const std::vector<shop::TrendPoint>& points, Unit unit) {
     TrendPicture picture;
     for (const shop::TrendPoint& point : points) {
+        if (picture.points.empty() && !point.lost) continue; // before the shop began
         const QDate month =
             QDate::fromString(QString::fromStdString(printDate(dayOf(point.month.from))), Qt::ISODate);
         picture.points.push_back({QLocale{}.toString(month, QStringLiteral("MMM yy")), point.lost, point.low,
@@ -75,6 +76,7 @@ TrendPicture trendOf(const std::vector<shop::TrendPoint>& points, Unit unit) {
     }
     picture.head = unit == Unit::Rib ? Words::tr("Ribbed belts: lost of what was used")
                                      : Words::tr("Toothed belts: lost of what was used");
+    picture.none = Words::tr("no sales");
     picture.figure = [](double share) { return shownPercent(share); };
     return picture;
 }

@@ -90,7 +90,12 @@ void paintPoint(QPainter& painter, const Axes& axes, std::size_t i, const TrendP
                 const Look& look) {
     const TrendPicture::Point& point = picture.points[i];
     const double x = axes.x(i);
-    if (!point.value) return;
+    if (!point.value) {
+        painter.setPen(look.ink2);
+        painter.drawText(QRectF{x - axes.each / 2, axes.plot.bottom() - 2 * nameHeight, axes.each, 2 * nameHeight},
+                         Qt::AlignCenter | Qt::TextWordWrap, picture.none);
+        return;
+    }
     const QPointF at{x, axes.y(*point.value)};
     painter.setPen(QPen{look.ink, 2});
     painter.setBrush(point.news ? look.warmFill : look.ink);
@@ -135,6 +140,7 @@ void paintTrend(QPainter& painter, const QRectF& area, const TrendPicture& pictu
                     plot.width() / static_cast<double>(picture.points.size())};
     for (std::size_t i = 0; i < picture.points.size(); ++i) {
         const TrendPicture::Point& point = picture.points[i];
+        if (!point.value || (point.low <= 0 && point.high >= 1)) continue; // chance would allow anything
         const double top = axes.y(point.high), bottom = axes.y(point.low);
         painter.fillRect(QRectF{axes.x(i) - axes.each / 2, top, axes.each, bottom - top}, look.rest);
     }
@@ -152,7 +158,7 @@ void paintTrend(QPainter& painter, const QRectF& area, const TrendPicture& pictu
 QString describe(const TrendPicture& picture) {
     QStringList words{picture.head};
     for (const TrendPicture::Point& point : picture.points)
-        if (point.value) words << point.name + QLatin1Char(' ') + picture.figure(*point.value);
+        words << point.name + QLatin1Char(' ') + (point.value ? picture.figure(*point.value) : picture.none);
     return words.join(QStringLiteral("; "));
 }
 

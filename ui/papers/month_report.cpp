@@ -4,6 +4,7 @@
 #include "ui/papers/leaves.h"
 #include "ui/papers/month_tables.h"
 #include "ui/papers/paper_words.h"
+#include "ui/words/compared_words.h"
 #include "ui/words/report_words.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
@@ -100,14 +101,14 @@ store::Sale salesOf(const std::vector<shop::MarginRow>& belts) {
 MonthReport gatherMonth(const shop::Shop& shop, const shop::Period& period, Sees sees) {
     MonthReport report{.sees = sees, .printed = dayOf(shop.now())};
     const auto look = [&shop, sees](const shop::Period& span) {
-        return MonthReport::Span{span, shop::movedByUnit(shop, span),
+        return MonthReport::Span{span, shop::toldOf(shop, span), shop::movedByUnit(shop, span),
                                  sees == Sees::Cost
                                      ? store::Revenue{shop.connection}.total(span.from, span.until)
                                      : store::Sale{}};
     };
     auto groups = shop::waste(shop, period, {GroupBy::All, GroupBy::Belt});
     report.all = std::move(groups[0]);
-    report.belts = std::move(groups[1]);
+    report.belts = shop::compared(shop, period, {GroupBy::Belt}, {std::move(groups[1])});
     std::sort(report.all.begin(), report.all.end(),
               [](const WasteRow& a, const WasteRow& b) { return a.unit < b.unit; });
     report.before = look(shop::before(period));
@@ -115,7 +116,7 @@ MonthReport gatherMonth(const shop::Shop& shop, const shop::Period& period, Sees
     report.trends = shop::trends(shop, period.until, 13);
     report.stock = shop::stockReport(shop, dayOf(period.until - std::chrono::milliseconds{1}));
     if (sees == Sees::Cost) report.margin = shop::marginReport(shop, period);
-    report.now = {period, {}, salesOf(report.margin.belts)};
+    report.now = {period, shop::Told::Whole, {}, salesOf(report.margin.belts)};
     for (const WasteRow& row : report.all)
         report.now.moved[row.unit] = {row.width, row.money};
     return report;
@@ -123,11 +124,13 @@ MonthReport gatherMonth(const shop::Shop& shop, const shop::Period& period, Sees
 
 int paintMonthReport(QPagedPaintDevice& device, const MonthReport& report, const store::ShopSettings& shop) {
     const Currency& currency = shop.prices.currency;
-    std::vector<Block> blocks{
-        titleBlock(text(shop.name),
-                   PaperWords::tr("Width and money, %1").arg(shownPeriod(report.now.period, report.printed)),
-                   {PaperWords::tr("From the width ledger; printed %1, money in %2")
-                        .arg(shown(report.printed), text(std::string{currency.code()}))})};
+    const QStringList underTitle =
+        QStringList{PaperWords::tr("From the width ledger; printed %1, money in %2")
+                        .arg(shown(report.printed), text(std::string{currency.code()}))} +
+        comparedWords(report.belts, report.printed).mid(1);
+    std::vector<Block> blocks{titleBlock(
+        text(shop.name),
+        PaperWords::tr("Width and money, %1").arg(shownPeriod(report.now.period, report.printed)), underTitle)};
     blocks.push_back(part(PaperWords::tr("In short"), comparison(report, currency)));
     addPictures(blocks, report, leafWidth(device));
     blocks.push_back(part(PaperWords::tr("The book, figure by figure"), equation(report, currency)));

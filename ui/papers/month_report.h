@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/shop/reports/table.h"
+#include "core/shop/reports/compared.h"
 
 class QPagedPaintDevice;
 
@@ -12,6 +12,7 @@ struct MonthReport {
     /// What a span of days brought.
     struct Span {
         shop::Period period{};
+        shop::Told told = shop::Told::Whole;
         std::map<Unit, shop::Moved> moved{}; ///< of the one that is reported, with the rack before and after
         store::Sale sales{};                 ///< revenue and cost alone; nothing unless the owner asks
     };
@@ -19,7 +20,7 @@ struct MonthReport {
     Date printed;
     Span now{}, before{}, yearBefore{};
     std::vector<shop::WasteRow> all{};   ///< by unit
-    std::vector<shop::WasteRow> belts{}; ///< by what they lost
+    shop::Compared belts{};              ///< by what they lost
     shop::Trends trends{};               ///< months up to this
     shop::StockReport stock{};
     shop::MarginReport margin{}; ///< empty unless the owner asks

@@ -97,7 +97,7 @@ PaperTable comparison(const MonthReport& report, const Currency& currency) {
     for (const Figure& figure : figures) {
         PaperTable::Row& row = table.rows.emplace_back(PaperTable::Row{{figure.name}});
         for (const auto* span : spans)
-            row.cells << figure.words(*span);
+            row.cells << (span->told == shop::Told::Nothing ? QStringLiteral("–") : figure.words(*span));
     }
     return table;
 }
@@ -177,13 +177,19 @@ PaperTable beltsTable(const MonthReport& report, const Currency& currency) {
                       {PaperWords::tr("Bought"), 2, true},
                       {PaperWords::tr("Sold"), 2, true},
                       {PaperWords::tr("Lost"), 2, true},
-                      {PaperWords::tr("Sold, %"), 2, true}},
+                      {PaperWords::tr("Sold, %"), 2, true},
+                      {PaperWords::tr("before"), 2, true},
+                      {PaperWords::tr("a year ago"), 2, true}},
                      {}};
     const bool cost = report.sees == Sees::Cost;
     if (cost) table.columns.push_back({PaperWords::tr("Cost lost"), 2, true});
     std::int64_t rest = 0, all = 0;
     std::size_t left = 0;
-    for (const WasteRow& row : report.belts) {
+    const auto then = [](const std::optional<shop::ComparedRow::Then>& earlier) {
+        return percent(earlier ? earlier->width.yield() : std::nullopt);
+    };
+    for (const shop::ComparedRow& compared : report.belts.groups.front()) {
+        const WasteRow& row = compared.now;
         if (row.width.used() == 0) continue;
         all += row.money.lost();
         if (table.rows.size() == mostBelts) {
@@ -193,12 +199,13 @@ PaperTable beltsTable(const MonthReport& report, const Currency& currency) {
         }
         PaperTable::Row line{{text(row.group), shownSum(row.unit, row.width.bought),
                               shownSum(row.unit, row.width.sold), shownSum(row.unit, row.width.lost()),
-                              percent(row.width.yield())}};
+                              percent(row.width.yield()), then(compared.before), then(compared.yearBefore)}};
         if (cost) line.cells << shownSum(Money::minor(row.money.lost()), currency);
         table.rows.push_back(line);
     }
     const auto add = [&](const QString& name, std::int64_t money, bool sum) {
-        PaperTable::Row line{{name, QString{}, QString{}, QString{}, QString{}}, sum};
+        PaperTable::Row line{{name}, sum};
+        line.cells.resize(table.columns.size() - (cost ? 1 : 0));
         if (cost) line.cells << shownSum(Money::minor(money), currency);
         table.rows.push_back(line);
     };

@@ -81,14 +81,44 @@ PaperTable paperOf(const shop::ReportTable& table) {
     return paper;
 }
 
+/// What people said who did otherwise.
+PaperTable ownWordsOf(const shop::ReportTable& decisions) {
+    PaperTable paper{{{columnWord("at"), 36},
+                      {columnWord("order"), 24},
+                      {columnWord("belt"), 40},
+                      {columnWord("person"), 20},
+                      {columnWord("reason"), 44},
+                      {columnWord("words"), 110}},
+                     {}};
+    const auto column = [&](const char* name) {
+        return static_cast<std::size_t>(std::find(decisions.columns.begin(), decisions.columns.end(), name) -
+                                        decisions.columns.begin());
+    };
+    const std::size_t words = column("words");
+    for (const auto& row : decisions.rows) {
+        if (row[words].empty()) continue;
+        PaperTable::Row& line = paper.rows.emplace_back();
+        for (const char* name : {"at", "order", "belt", "person"})
+            line.cells << text(row[column(name)]);
+        line.cells << groupWord(row[column("reason")]) << text(row[words]);
+    }
+    return paper;
+}
+
 } // namespace
 
-int paintOverrides(QPagedPaintDevice& device, const shop::ReportTable& table, const QStringList& words,
-                   const QString& period, const store::ShopSettings& shop) {
+int paintOverrides(QPagedPaintDevice& device, const shop::ReportTable& table,
+                   const shop::ReportTable& decisions, const QStringList& words, const QString& period,
+                   const store::ShopSettings& shop) {
     std::vector<Block> blocks{titleBlock(QString::fromStdString(shop.name),
                                          PaperWords::tr("Suggested and taken, %1").arg(period), words)};
     for (Block& block : tableBlocks(paperOf(table)))
         blocks.push_back(std::move(block));
+    if (const PaperTable own = ownWordsOf(decisions); !own.rows.empty()) {
+        blocks.push_back(headBlock(PaperWords::tr("In their own words")));
+        for (Block& block : tableBlocks(own))
+            blocks.push_back(std::move(block));
+    }
     return paintLeaves(device, blocks, QString::fromStdString(shop.name));
 }
 

@@ -139,6 +139,7 @@ void BuyPart::buildView() {
 }
 
 void BuyPart::show(const shop::Period&) {
+    showWhatCanBeTakenBack();
     if (!work_->running()) reckon();
 }
 
@@ -249,18 +250,39 @@ void BuyPart::expectIt() {
     if (!purchase_) return;
     const auto deliveries = shop::expectationsOf(purchase_->list, purchase_->outlook);
     if (!mayExpect(deliveries)) return;
-    if (!session_.attempt([&] { expected_ = shop::expectAll(session_.shop(), deliveries); })) return;
+    if (!session_.attempt([&] { shop::expectAll(session_.shop(), deliveries); })) return;
     expect_->setEnabled(false);
-    takeBack_->setEnabled(true);
+    showWhatCanBeTakenBack();
     session_.tell(tr("They are expected. The Rack shows them with Shift+F8; Ctrl+Z takes them back."));
     reckon();
 }
 
+/// The book knows the newest list of which nothing has come, whoever noted it, and when.
+void BuyPart::showWhatCanBeTakenBack() {
+    session_.attempt([this] { takeBack_->setEnabled(shop::lastExpectedList(session_.shop()).has_value()); });
+}
+
+/// A list of another day has been ordered by now: nobody takes that back without a thought.
+bool BuyPart::mayTakeBack(const shop::ExpectedList& list) {
+    if (list.day == printDate(session_.today())) return true;
+    QMessageBox ask{QMessageBox::Question, tr("Take it back"),
+                    tr("Is the purchase list of %1 not expected after all?").arg(text(list.day)),
+                    QMessageBox::Ok | QMessageBox::Cancel, this};
+    ask.setInformativeText(
+        tr("Nothing of it has come. What was ordered from a supplier is still to be cancelled "
+           "there."));
+    ask.setDefaultButton(QMessageBox::Cancel);
+    return ask.exec() == QMessageBox::Ok;
+}
+
 void BuyPart::takeItBack() {
-    if (!session_.attempt([this] { shop::takeBack(session_.shop(), expected_); })) return;
-    expected_.clear();
-    takeBack_->setEnabled(false);
-    session_.tell(tr("Nothing of the list is expected any more."));
+    std::optional<shop::ExpectedList> list;
+    if (!session_.attempt([&] { list = shop::lastExpectedList(session_.shop()); })) return;
+    if (!list) return showWhatCanBeTakenBack();
+    if (!mayTakeBack(*list)) return;
+    if (!session_.attempt([&] { shop::takeBack(session_.shop(), list->deliveries); })) return;
+    showWhatCanBeTakenBack();
+    session_.tell(tr("Nothing of the list of %1 is expected any more.").arg(text(list->day)));
     reckon();
 }
 

@@ -39,6 +39,8 @@ private:
     void showWhy();
     bool mayExpect(const std::vector<shop::Expectation>& deliveries);
     void expectIt();
+    void showWhatCanBeTakenBack();
+    bool mayTakeBack(const shop::ExpectedList& list);
     void takeItBack();
     void makePdf();
     void printList();
@@ -54,7 +56,6 @@ private:
     QAction *reckon_ = nullptr, *stop_ = nullptr, *pdf_ = nullptr, *print_ = nullptr, *expect_ = nullptr,
             *takeBack_ = nullptr;
     std::shared_ptr<const Purchase> purchase_;
-    std::vector<store::ExpectedId> expected_; ///< of the list that was noted last
 };
 
 } // namespace riband::ui

@@ -53,6 +53,7 @@ ReportView hindsightView(const shop::Shop& shop, const shop::Period& period) {
     const auto belts = shop::reach(shop, shop::lookAtBuying(shop), period);
     ReportView view;
     view.table = shop::tableOf(belts);
+    view.behind = behindReach(belts, period, view.table);
     view.headline = Words::tr("Nothing was ordered in this period");
     for (const Unit unit : {Unit::Rib, Unit::Micrometre}) {
         const auto sum = shop::totalOf(belts, unit);

@@ -1,17 +1,18 @@
 #pragma once
 
-#include "core/shop/reports/waste.h"
-#include "ui/desk/session.h"
+#include "core/shop/reports/basis.h"
 
 #include <QDialog>
 
 namespace riband::ui {
 
-/// The movements behind a figure, newest first. Throws StoreError if they can't be read.
+/// What stands behind a figure, line by line, and what it comes to: movements of width or, where others are
+/// its making, pieces, order lines, decisions.
 class MovementsDialog final : public QDialog {
     Q_OBJECT
 public:
-    MovementsDialog(Session& session, const QString& name, const store::Behind& what, QWidget* parent);
+    /// `isFigure`: it has a value that the lines are to explain; else it is the name of a whole row.
+    MovementsDialog(const QString& name, bool isFigure, shop::Basis basis, QWidget* parent);
 };
 
 } // namespace riband::ui

@@ -148,7 +148,10 @@ ReportView stockView(const shop::Shop& shop, const Period& period) {
     view.charts.push_back(chartOf(clearList(report, currency, sees)));
     view.charts.push_back(chartOf(coverBars(report, currency, sees)));
     view.charts.push_back(chartOf(ageBars(report, currency, sees)));
-    view.table = shop::tableOf(report, currency, sees);
+    view.table = shop::joined({{"belt", shop::tableOf(report, currency, sees)},
+                               {"age", shop::agesOf(report, currency, sees)},
+                               {"cover", shop::coversOf(report, currency, sees)}});
+    view.behind = behindStock(report, lastDay(shop, period), view.table, sees);
     if (sees == Sees::Cost && report.costOfKnown > Money::minor(0))
         view.remarks << Words::tr(
                             "What cost %1 is worth %2: what can be cut from it and sold within two years, at "
@@ -185,7 +188,10 @@ ReportView marginView(const shop::Shop& shop, const Period& period) {
     view.charts.push_back(chartOf(marginBars(report.belts, Words::tr("Belts by margin"), currency)));
     view.charts.push_back(chartOf(belowBars(report, currency)));
     view.charts.push_back(chartOf(marginBars(report.customers, Words::tr("Customers by margin"), currency)));
-    view.table = shop::tableOf(report.belts, usualAim, currency);
+    view.table = shop::joined({{"belt", shop::tableOf(report.belts, usualAim, currency)},
+                               {"customer", shop::tableOf(report.customers, usualAim, currency)},
+                               {"below cost", shop::tableOf(report.below, shop, currency)}});
+    view.behind = behindMargin(report, period, view.table);
     view.remarks << Words::tr("Without tax, less the cost of the width sold; work and rent are not in it. A "
                               "proposed price leaves 40 % over the cost with waste.");
     return view;
@@ -209,7 +215,10 @@ ReportView dayView(const shop::Shop& shop, const Period& period) {
                              shownSum(orders.total, currency), Words::tr("orders: %1").arg(orders.orders),
                              Part::Kept});
     view.charts.push_back(chartOf(made));
-    view.table = shop::uncollectedOf(report, day, currency);
+    view.table = shop::joined({{"payment", shop::takingsOf(report, currency)},
+                               {"made", shop::madeOf(report, currency)},
+                               {"uncollected", shop::uncollectedOf(report, day, currency)}});
+    view.behind = behindDay(report, day, view.table);
     view.remarks << Words::tr(
                         "Now: %1 open tickets, %2 orders to be cut, %3 ready and not collected (the figures "
                         "list them).")

@@ -32,7 +32,7 @@ QString nameOf(const std::string& name) { return name.empty() ? namelessGroup("r
 
 BarRows expectedBars(const std::vector<OverrideRow>& rows, const QString& head, const Currency& currency,
                      Sees sees) {
-    BarRows bars{{}, head, Words::tr("Every suggestion was followed.")};
+    BarRows bars{{}, head, {}};
     // Without any expectation the bars are as long as it was often.
     const bool money =
         sees == Sees::Cost &&
@@ -48,7 +48,7 @@ BarRows expectedBars(const std::vector<OverrideRow>& rows, const QString& head, 
 
 BarRows playedBars(const std::vector<BothWaysRow>& rows, const QString& head, const Currency& currency,
                    Sees sees) {
-    BarRows bars{{}, head, Words::tr("Every suggestion was followed.")};
+    BarRows bars{{}, head, {}};
     for (const BothWaysRow& row : rows) {
         if (bars.rows.size() == mostBelts) break;
         const QString cost = costOf(row, currency, sees);
@@ -61,19 +61,65 @@ BarRows playedBars(const std::vector<BothWaysRow>& rows, const QString& head, co
 
 } // namespace
 
+namespace {
+
+/// What people said in words of their own, the newest first: as long as it was expected to cost or save.
+BarRows wordBars(const shop::Shop& shop, const shop::OverrideReport& report, const Currency& currency,
+                 Sees sees) {
+    BarRows bars{{}, Words::tr("In their own words"), {}};
+    const store::People people{shop.connection};
+    for (auto advice = report.departures.rbegin(); advice != report.departures.rend(); ++advice) {
+        if (advice->overrideWords.empty() || bars.rows.size() == mostBelts) continue;
+        const bool isKnown = sees == Sees::Cost && shop::isExpected(*advice);
+        const Money extra = advice->taken.costMoney - advice->suggested.costMoney;
+        bars.rows.push_back({Words::tr("“%1”").arg(text(advice->overrideWords)),
+                             isKnown ? static_cast<double>(extra.inMinor()) : 0,
+                             isKnown ? shownSum(extra, currency) : QString{},
+                             Words::tr("%1, %2, %3", "reason, person, day")
+                                 .arg(nameOf(shop::reasonOf(*advice)),
+                                      text(people.at(advice->person).initials), shown(dayOf(advice->at)))});
+    }
+    return bars;
+}
+
+/// A head without anything under it is not shown.
+void addChart(ReportView& view, const BarRows& bars) {
+    if (!bars.rows.empty()) view.charts.push_back(chartOf(bars));
+}
+
+/// The rows of the report, and below them each decision that departed.
+shop::ReportTable withDecisions(const shop::Shop& shop, const shop::ReportTable& rows,
+                                const shop::OverrideReport& report, const shop::BothWays* played,
+                                const Currency& currency, Sees sees) {
+    shop::ReportTable sums = rows;
+    sums.columns.erase(sums.columns.begin());
+    std::vector<std::pair<std::string, shop::ReportTable>> all;
+    for (std::vector<std::string> row : rows.rows) {
+        const std::string kind = row.front();
+        row.erase(row.begin());
+        if (all.empty() || all.back().first != kind) all.push_back({kind, {sums.columns, {}}});
+        all.back().second.rows.push_back(std::move(row));
+    }
+    all.push_back({"order", shop::decisionsOf(shop, report.departures, played, currency, sees)});
+    return shop::joined(all);
+}
+
+} // namespace
+
 ReportView overridesView(const shop::Shop& shop, const shop::Period& period) {
     const Sees sees = shop::seenBy(shop);
     const Currency currency = store::Settings{shop.connection}.read().prices.currency;
     const shop::OverrideReport report = shop::overrides(shop, period);
     ReportView view;
-    view.table = shop::tableOf(report, currency, sees);
+    view.table = withDecisions(shop, shop::tableOf(report, currency, sees), report, nullptr, currency, sees);
+    view.behind = behindOverrides(period, view.table, nullptr, sees);
     view.headline = followedWords(report);
-    if (report.all.suggested == 0) return view;
-    view.charts.push_back(chartOf(expectedBars(report.people, Words::tr("People"), currency, sees)));
-    view.charts.push_back(chartOf(expectedBars(report.reasons, Words::tr("Reasons given"), currency, sees)));
-    if (report.all.departures > 0)
-        view.remarks << Words::tr("Expected on the day of each order; F5 replays them both ways with the "
-                                  "same demand and tells what they came to.");
+    if (report.all.departures == 0) return view;
+    addChart(view, expectedBars(report.people, Words::tr("People"), currency, sees));
+    addChart(view, expectedBars(report.reasons, Words::tr("Reasons given"), currency, sees));
+    addChart(view, wordBars(shop, report, currency, sees));
+    view.remarks << Words::tr("Expected on the day of each order; F5 replays them both ways with the "
+                              "same demand and tells what they came to.");
     return view;
 }
 
@@ -81,21 +127,24 @@ ReportView playedView(const shop::Shop& shop, const shop::Period& period, const 
     const Sees sees = shop::seenBy(shop);
     const Currency currency = store::Settings{shop.connection}.read().prices.currency;
     const shop::OverrideReport report = shop::overrides(shop, period);
-    const shop::BothWays played = shop::bothWays(shop, period, work);
+    const auto played = std::make_shared<const shop::BothWays>(shop::bothWays(shop, period, work));
     ReportView view;
-    view.table = shop::tableOf(report, played, currency, sees);
-    view.headline = verdictOf(report, played, currency, sees);
-    if (report.all.suggested == 0) return view;
-    view.charts.push_back(chartOf(playedBars(played.people, Words::tr("People"), currency, sees)));
-    view.charts.push_back(chartOf(playedBars(played.reasons, Words::tr("Reasons given"), currency, sees)));
-    view.charts.push_back(chartOf(playedBars(played.belts, Words::tr("Belts"), currency, sees)));
+    view.table = withDecisions(shop, shop::tableOf(report, *played, currency, sees), report, played.get(),
+                               currency, sees);
+    view.behind = behindOverrides(period, view.table, played, sees);
+    view.headline = verdictOf(report, *played, currency, sees);
+    if (report.all.departures == 0) return view;
+    addChart(view, playedBars(played->people, Words::tr("People"), currency, sees));
+    addChart(view, playedBars(played->reasons, Words::tr("Reasons given"), currency, sees));
+    addChart(view, playedBars(played->belts, Words::tr("Belts"), currency, sees));
+    addChart(view, wordBars(shop, report, currency, sees));
     view.remarks << Words::tr(
         "Each belt's orders gone through again from the first one that was done otherwise: "
         "as it was, and as the suggestions would have gone on. What is left on the rack "
         "counts on both sides at hindsight's prices. ± is half of a 95 % interval.");
-    if (played.left > 0)
+    if (played->left > 0)
         view.remarks
-            << Words::tr("%1 could not be replayed: the book keeps too little of them.").arg(played.left);
+            << Words::tr("%1 could not be replayed: the book keeps too little of them.").arg(played->left);
     view.remarks << followedWords(report);
     return view;
 }

@@ -19,8 +19,9 @@ namespace riband::ui {
 
 ReadPart::ReadPart(Session& session, About about, QWidget* parent)
     : ReviewPart{parent}, session_{session}, about_{std::move(about)}, reading_{new Reading{session, this}},
-      work_{new LongWork{session, this}}, headline_{label({}, "part")}, remarks_{label({}, "remark")},
-      stack_{new QStackedWidget}, figures_{new QTableView}, model_{new ReportTableModel{this}} {
+      behind_{new Reading{session, this}}, work_{new LongWork{session, this}}, headline_{label({}, "part")},
+      remarks_{label({}, "remark")}, stack_{new QStackedWidget}, figures_{new QTableView},
+      model_{new ReportTableModel{this}} {
     headline_->setWordWrap(true);
     remarks_->setWordWrap(true);
     stack_->addWidget(buildPictures());
@@ -32,9 +33,10 @@ ReadPart::ReadPart(Session& session, About about, QWidget* parent)
     column->addWidget(stack_, 1);
     column->addWidget(remarks_);
     if (about_.think) column->addWidget(buildLonger());
+    if (about_.compare) column->addWidget(buildComparison());
 }
 
-bool ReadPart::settled() const { return !reading_->running() && !work_->running(); }
+bool ReadPart::settled() const { return !reading_->running() && !behind_->running() && !work_->running(); }
 
 QWidget* ReadPart::buildLonger() {
     think_ = new QAction{about_.more, this};
@@ -73,6 +75,20 @@ QWidget* ReadPart::buildLonger() {
     return row;
 }
 
+QWidget* ReadPart::buildComparison() {
+    compare_ = new QAction{tr("Beside earlier periods"), this};
+    compare_->setShortcut(Qt::Key_F7);
+    compare_->setCheckable(true);
+    connect(compare_, &QAction::toggled, this, [this] { show(period_); });
+    addAction(compare_);
+    auto* row = new QWidget;
+    auto* line = new QHBoxLayout{row};
+    line->setContentsMargins(0, 0, 0, 0);
+    line->addWidget(new KeyButton{compare_});
+    line->addStretch();
+    return row;
+}
+
 void ReadPart::think() {
     headline_->setText(tr("Replaying …"));
     work_->start(
@@ -89,6 +105,8 @@ QWidget* ReadPart::buildPictures() {
     scroll->setAccessibleName(tr("Pictures of %1").arg(about_.title));
     auto* inside = new QWidget;
     charts_ = new QVBoxLayout{inside};
+    // At once as high as its charts: until the scroll area asked for that, they lay over each other.
+    charts_->setSizeConstraint(QLayout::SetMinimumSize);
     charts_->setContentsMargins(0, 0, 4 * step, 0);
     charts_->setSpacing(4 * step);
     scroll->setWidget(inside);
@@ -111,13 +129,16 @@ QWidget* ReadPart::buildFigures() {
 void ReadPart::show(const shop::Period& period) {
     period_ = period;
     if (work_->running()) work_->stop(); // it was about another period
+    behind_->drop();
     headline_->setText(tr("Reading …"));
-    reading_->start([read = about_.read, period](const shop::Shop& shop) { return read(shop, period); },
+    const auto read = compare_ && compare_->isChecked() ? about_.compare : about_.read;
+    reading_->start([read, period](const shop::Shop& shop) { return read(shop, period); },
                     [this](ReportView view) { showView(std::move(view)); });
 }
 
 void ReadPart::forget() {
     reading_->drop();
+    behind_->drop();
     showView({});
 }
 
@@ -149,19 +170,20 @@ void ReadPart::showFigures(bool figures) {
 void ReadPart::drill() {
     const QModelIndex index = figures_->currentIndex();
     if (!index.isValid()) return;
-    const auto& columns = view_.table.columns;
-    if (!view_.behind)
-        return session_.tell(tr("No movements stand behind these figures: they are no sums of the ledger."));
-    const auto what = view_.behind(static_cast<std::size_t>(index.row()),
-                                   columns[static_cast<std::size_t>(index.column())]);
-    if (!what) return session_.tell(tr("No movement stands behind this figure."));
-    const auto group = std::find(columns.begin(), columns.end(), "group");
-    const auto named = group == columns.end() ? 0 : static_cast<int>(group - columns.begin());
-    QString name = index.siblingAtColumn(named).data().toString();
-    if (what->account)
-        name = tr("%1, %2", "row, column")
-                   .arg(name, model_->headerData(index.column(), Qt::Horizontal).toString());
-    session_.attempt([&] { MovementsDialog{session_, name, *what, this}.exec(); });
+    const std::string& column = view_.table.columns[static_cast<std::size_t>(index.column())];
+    const bool isFigure = model_->isFigure(index.column());
+    const bool isEmpty = isFigure && index.data().toString().isEmpty();
+    const ReadBasis read =
+        view_.behind && !isEmpty ? view_.behind(static_cast<std::size_t>(index.row()), column) : ReadBasis{};
+    if (!read) return session_.tell(tr("Nothing stands behind this: it was not reckoned from the book."));
+    const QString row = model_->nameOf(index.row());
+    const QString name = isFigure
+                             ? tr("%1, %2", "row, column")
+                                   .arg(row, model_->headerData(index.column(), Qt::Horizontal).toString())
+                             : row;
+    behind_->start(read, [this, name, isFigure](shop::Basis basis) {
+        MovementsDialog{name, isFigure, std::move(basis), this}.exec();
+    });
 }
 
 } // namespace riband::ui

@@ -29,6 +29,8 @@ public:
         QString more{};
         ReportView (*think)(const shop::Shop& shop, const shop::Period& period,
                             const foresight::Work& work) = nullptr;
+        /// The same beside earlier periods, by a key.
+        ReportView (*compare)(const shop::Shop& shop, const shop::Period& period) = nullptr;
     };
     ReadPart(Session& session, About about, QWidget* parent = nullptr);
 
@@ -42,19 +44,20 @@ public:
     bool isOfPeriod() const override { return true; }
     shop::ReportTable table() const override { return view_.table; }
     bool settled() const override;
-    /// The movements behind the figure that is chosen.
+    /// What stands behind the figure that is chosen.
     void drill();
 
 private:
     QWidget* buildPictures();
     QWidget* buildFigures();
     QWidget* buildLonger();
+    QWidget* buildComparison();
     void think();
     void showView(ReportView view);
 
     Session& session_;
     About about_;
-    Reading* reading_;
+    Reading *reading_, *behind_;
     LongWork* work_;
     shop::Period period_{};
     ReportView view_;
@@ -64,7 +67,7 @@ private:
     QTableView* figures_;
     ReportTableModel* model_;
     QProgressBar* progress_ = nullptr;
-    QAction *think_ = nullptr, *stop_ = nullptr;
+    QAction *think_ = nullptr, *stop_ = nullptr, *compare_ = nullptr;
 };
 
 } // namespace riband::ui

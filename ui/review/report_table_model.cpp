@@ -6,25 +6,37 @@
 #include <QLocale>
 
 #include <algorithm>
-#include <array>
+#include <iterator>
 #include <string_view>
 
 namespace riband::ui {
 
 namespace {
 
-constexpr std::array<std::string_view, 15> wordColumns{"group", "kind",  "told",       "unit",  "belt",
-                                                       "name",  "pace",  "below_cost", "month", "news",
-                                                       "at",    "order", "customer",   "made",  "payment"};
+constexpr std::string_view wordColumns[] = {
+    "group",          "kind",       "told",        "unit",   "belt",     "name",   "pace",    "below_cost",
+    "month",          "news",       "at",          "order",  "customer", "made",   "payment", "state",
+    "piece",          "place",      "received",    "batch",  "person",   "reason", "words",   "what",
+    "suggested_from", "taken_from", "shelf_belts", "from_to"};
+/// Their fields are somebody's own, never one of our fixed words.
+constexpr std::string_view ownColumns[] = {"words", "customer", "piece", "place",
+                                           "batch", "from_to",  "order"};
+/// By which of its fields a row is named.
+constexpr std::string_view namingColumns[] = {"group",   "belt",  "name",  "order",
+                                              "payment", "state", "month", "kind"};
 
-/// A figure in its file form ("-30.5") as people here write it.
-QString localFigure(const std::string& field) {
+template <std::size_t N>
+bool isOneOf(const std::string_view (&names)[N], const std::string& name) {
+    return std::find(std::begin(names), std::end(names), name) != std::end(names);
+}
+
+} // namespace
+
+QString ReportTableModel::localFigure(const std::string& field) {
     QString text = QString::fromStdString(field);
     if (text.startsWith(QLatin1Char('-'))) text.replace(0, 1, QStringLiteral("−"));
     return text.replace(QLatin1Char('.'), QLocale{}.decimalPoint());
 }
-
-} // namespace
 
 void ReportTableModel::setTable(shop::ReportTable table) {
     beginResetModel();
@@ -33,13 +45,27 @@ void ReportTableModel::setTable(shop::ReportTable table) {
 }
 
 bool ReportTableModel::isFigure(int column) const {
-    const std::string& name = table_.columns[static_cast<std::size_t>(column)];
-    return std::find(wordColumns.begin(), wordColumns.end(), name) == wordColumns.end();
+    return !isOneOf(wordColumns, table_.columns[static_cast<std::size_t>(column)]);
+}
+
+QString ReportTableModel::nameOf(int row) const {
+    for (const std::string_view name : namingColumns) {
+        const auto at = std::find(table_.columns.begin(), table_.columns.end(), name);
+        if (at == table_.columns.end()) continue;
+        const QString word = data(index(row, static_cast<int>(at - table_.columns.begin()))).toString();
+        if (!word.isEmpty()) return word;
+    }
+    return {};
 }
 
 /// Of what kind the group of a row is, where the table has groups of several.
 std::string ReportTableModel::kindOf(int row) const {
     return table_.columns.front() == "kind" ? table_.rows[static_cast<std::size_t>(row)].front() : "";
+}
+
+/// A joined table has rows that have no such field.
+bool ReportTableModel::namesGroup(const std::string& column, const std::string& kind) {
+    return (column == "group" && kind != "order") || (column == "name" && kind == "customer");
 }
 
 int ReportTableModel::rowCount(const QModelIndex& parent) const {
@@ -59,8 +85,9 @@ QVariant ReportTableModel::data(const QModelIndex& index, int role) const {
     const std::string& field =
         table_.rows[static_cast<std::size_t>(index.row())][static_cast<std::size_t>(index.column())];
     if (figure) return localFigure(field);
-    if (table_.columns[static_cast<std::size_t>(index.column())] == "group" && field.empty())
-        return namelessGroup(kindOf(index.row()));
+    const std::string& name = table_.columns[static_cast<std::size_t>(index.column())];
+    if (field.empty() && namesGroup(name, kindOf(index.row()))) return namelessGroup(kindOf(index.row()));
+    if (isOneOf(ownColumns, name)) return QString::fromStdString(field);
     const QString word = groupWord(field);
     return index.column() == 0 && word == QString::fromStdString(field) ? columnWord(field) : word;
 }

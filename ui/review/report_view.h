@@ -1,8 +1,8 @@
 #pragma once
 
 #include "core/foresight/parallel.h"
-#include "core/shop/reports/table.h"
 #include "ui/drawing/charts.h"
+#include "ui/review/behind.h"
 
 namespace riband::ui {
 
@@ -17,9 +17,7 @@ struct ReportView {
     QStringList remarks;
     std::vector<Chart> charts;
     shop::ReportTable table;
-    /// Which movements stand behind a figure of the table, by its row and the name of its column; no function
-    /// if the report has none.
-    std::function<std::optional<store::Behind>(std::size_t row, const std::string& column)> behind;
+    Behind behind{}; ///< what stands behind the figures of the table
 };
 
 ReportView::Chart chartOf(const FlowPicture& picture);
@@ -30,7 +28,10 @@ ReportView::Chart chartOf(const TrendPicture& picture);
 ReportView flowView(const shop::Shop& shop, const shop::Period& period);   ///< of 100 mm that went
 ReportView paretoView(const shop::Shop& shop, const shop::Period& period); ///< belts by what they lost
 ReportView groupsView(const shop::Shop& shop, const shop::Period& period); ///< profiles, people, places
-ReportView trendView(const shop::Shop& shop, const shop::Period& period);  ///< months, and what chance does
+// The same groups beside the period before and the same days a year earlier.
+ReportView comparedBelts(const shop::Shop& shop, const shop::Period& period);
+ReportView comparedGroups(const shop::Shop& shop, const shop::Period& period);
+ReportView trendView(const shop::Shop& shop, const shop::Period& period); ///< months, and what chance does
 ReportView overridesView(const shop::Shop& shop, const shop::Period& period); ///< does the suggestion pay?
 /// The same, with every override replayed both ways. Throws foresight::Stopped.
 ReportView playedView(const shop::Shop& shop, const shop::Period& period, const foresight::Work& work);

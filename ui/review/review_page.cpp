@@ -47,8 +47,20 @@ void ReviewPage::addPart(ReviewPart* part) {
 void ReviewPage::buildParts() {
     const auto add = [this](ReadPart::About about) { addPart(new ReadPart{session_, std::move(about)}); };
     add({tr("Where the width went"), QStringLiteral("waste"), false, flowView});
-    add({tr("Belts by waste"), QStringLiteral("waste-by-belt"), false, paretoView});
-    add({tr("Profiles, people, cutters"), QStringLiteral("waste-by-group"), false, groupsView});
+    add({tr("Belts by waste"),
+         QStringLiteral("waste-by-belt"),
+         false,
+         paretoView,
+         {},
+         nullptr,
+         comparedBelts});
+    add({tr("Profiles, people, cutters"),
+         QStringLiteral("waste-by-group"),
+         false,
+         groupsView,
+         {},
+         nullptr,
+         comparedGroups});
     add({tr("News or chance"), QStringLiteral("trend"), false, trendView});
     add({tr("Suggested and taken"), QStringLiteral("overrides"), false, overridesView, tr("Replay both ways"),
          playedView});
@@ -106,8 +118,10 @@ void ReviewPage::buildView() {
 QString ReviewPage::help() const {
     return tr(
         "Where the width and its money went in a day, week, month, quarter or year, and whether a change is "
-        "more than chance. F4 turns from the picture to its figures; Enter on a figure shows the movements "
-        "behind it. The owner's parts What to buy and What if reckon with the sales so far: F5 starts, "
+        "more than chance. F4 turns from the picture to its figures; Enter on a figure shows what it is "
+        "made of: movements, pieces, order lines, decisions. F7 puts belts, people and places beside the "
+        "period before and the same days a year earlier. The owner's parts What to buy and What if reckon "
+        "with the sales so far: F5 starts, "
         "Escape "
         "stops. Costs, margins and takings are shown to the owner alone.");
 }

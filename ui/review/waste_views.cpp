@@ -1,5 +1,7 @@
+#include "core/shop/reports/compared.h"
 #include "ui/drawing/fates.h"
 #include "ui/review/report_view.h"
+#include "ui/words/compared_words.h"
 #include "ui/words/report_words.h"
 #include "ui/words/tr.h"
 #include "ui/words/words.h"
@@ -49,15 +51,23 @@ class Compared {
 public:
     Compared(const shop::Shop& shop, const Period& period, const Currency& currency, Sees sees)
         : today_{dayOf(shop.now())}, currency_{currency}, sees_{sees} {
-        for (const Period& each : {period, shop::before(period), shop::yearBefore(period)})
-            spans_.emplace_back(each, shop::movedByUnit(shop, each));
+        for (const Period& each : {period, shop::before(period), shop::yearBefore(period)}) {
+            const shop::Told told = shop::toldOf(shop, each);
+            spans_.push_back({each, told,
+                              told == shop::Told::Nothing ? std::map<Unit, shop::Moved>{}
+                                                          : shop::movedByUnit(shop, each)});
+        }
     }
     BarRows bars(Unit unit) const {
         BarRows bars{{},
                      unit == Unit::Rib ? Words::tr("Ribbed belts: lost of what was used, compared")
                                        : Words::tr("Toothed belts: lost of what was used, compared"),
                      {}};
-        for (const auto& [period, moved] : spans_) {
+        for (const auto& [period, told, moved] : spans_) {
+            if (told == shop::Told::Nothing) {
+                bars.rows.push_back({shownPeriod(period, today_), 0, QString{}, untoldWords()});
+                continue;
+            }
             const auto at = moved.find(unit);
             const shop::Moved sums = at == moved.end() ? shop::Moved{} : at->second;
             const auto yield = sums.width.yield();
@@ -76,7 +86,12 @@ private:
     Date today_;
     Currency currency_;
     Sees sees_;
-    std::vector<std::pair<Period, std::map<Unit, shop::Moved>>> spans_;
+    struct Span {
+        Period period;
+        shop::Told told;
+        std::map<Unit, shop::Moved> moved;
+    };
+    std::vector<Span> spans_;
 };
 
 double lostOf(const WasteRow& row, Sees sees) {
@@ -108,16 +123,6 @@ BarRows barsOf(std::vector<WasteRow> rows, const QString& head, const std::strin
     return bars;
 }
 
-/// Of rows that stand in the table as they are here.
-decltype(ReportView::behind) behindOf(const std::vector<WasteRow>& rows) {
-    std::vector<store::Behind> behind;
-    for (const WasteRow& row : rows)
-        behind.push_back(row.behind);
-    return [behind](std::size_t row, const std::string& column) {
-        return row < behind.size() ? shop::behindFigure(behind[row], column) : std::nullopt;
-    };
-}
-
 /// Rows of one kind of group among those of others: what they are stands first.
 void addKind(const std::string& kind, const shop::ReportTable& table, shop::ReportTable& to) {
     to.columns = table.columns;
@@ -143,7 +148,7 @@ ReportView flowView(const shop::Shop& shop, const Period& period) {
     ReportView view;
     const auto causes = shop::waste(shop, period, GroupBy::Cause);
     view.table = shop::tableOf(causes, currency, sees);
-    view.behind = behindOf(causes);
+    view.behind = behindWaste(causes);
     view.headline = Words::tr("Nothing moved in this period.");
     const Compared compared{shop, period, currency, sees};
     for (const WasteRow& row : rows) {
@@ -174,7 +179,7 @@ ReportView paretoView(const shop::Shop& shop, const Period& period) {
                                             .arg(rows.size())
                                             .arg(bars.rows.back().remark);
     view.charts.push_back(chartOf(bars));
-    view.behind = behindOf(rows);
+    view.behind = behindWaste(rows);
     return view;
 }
 
@@ -200,7 +205,7 @@ ReportView groupsView(const shop::Shop& shop, const Period& period) {
         view.charts.push_back(
             chartOf(barsOf(rows, lostHead(groups[i].name, sees), groups[i].kind, currency, sees)));
     }
-    view.behind = behindOf(all);
+    view.behind = behindWaste(all);
     view.remarks << Words::tr(
         "A person's “on the rack” is what they brought to it less what they took: below "
         "zero for who cuts what others receive. A cutter's is what was cut there; by hand is what "
@@ -233,10 +238,7 @@ ReportView trendView(const shop::Shop& shop, const Period& period) {
     view.headline = news == 0
                         ? Words::tr("No month differs by more than chance would make it")
                         : Words::tr("Months that differ by more than chance would make them: %1").arg(news);
-    view.behind = [months](std::size_t row, const std::string& column) {
-        return row < months.size() ? shop::behindFigure(months[row], column == "lost" ? "" : column)
-                                   : std::nullopt;
-    };
+    view.behind = behindMonths(std::move(months), view.table);
     view.remarks << Words::tr(
         "Grey: where 19 months in 20 would lie if nothing changed but chance. Only a month "
         "outside of it (a diamond) is worth a question, and 1 in 20 is outside by chance.");

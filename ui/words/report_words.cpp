@@ -104,6 +104,38 @@ constexpr Named columns[] = {{"group", QT_TRANSLATE_NOOP("Words", "What")},
                              {"right_percent", QT_TRANSLATE_NOOP("Words", "Right, %")},
                              {"within_days", QT_TRANSLATE_NOOP("Words", "Within days")},
                              {"proved", QT_TRANSLATE_NOOP("Words", "Proved")},
+                             {"piece", QT_TRANSLATE_NOOP("Words", "Piece")},
+                             {"place", QT_TRANSLATE_NOOP("Words", "Place")},
+                             {"received", QT_TRANSLATE_NOOP("Words", "Came")},
+                             {"batch", QT_TRANSLATE_NOOP("Words", "Batch")},
+                             {"reason", QT_TRANSLATE_NOOP("Words", "Reason")},
+                             {"words", QT_TRANSLATE_NOOP("Words", "In their own words")},
+                             {"suggested_from", QT_TRANSLATE_NOOP("Words", "Suggested from")},
+                             {"taken_from", QT_TRANSLATE_NOOP("Words", "Taken from")},
+                             {"shelf_belts", QT_TRANSLATE_NOOP("Words", "For the shelf")},
+                             {"as_suggested_mm", QT_TRANSLATE_NOOP("Words", "As suggested, mm")},
+                             {"as_done_mm", QT_TRANSLATE_NOOP("Words", "As done, mm")},
+                             {"from_to", QT_TRANSLATE_NOOP("Words", "From and to")},
+                             {"counts", QT_TRANSLATE_NOOP("Words", "Counts")},
+                             {"amount", QT_TRANSLATE_NOOP("Words", "Amount")},
+                             {"orders", QT_TRANSLATE_NOOP("Words", "Orders")},
+                             {"payment", QT_TRANSLATE_NOOP("Words", "Paid")},
+                             {"state", QT_TRANSLATE_NOOP("Words", "Now")},
+                             {"quantity", QT_TRANSLATE_NOOP("Words", "Belts")},
+                             {"belts", QT_TRANSLATE_NOOP("Words", "Belts")},
+                             {"from_days", QT_TRANSLATE_NOOP("Words", "From days")},
+                             {"below_days", QT_TRANSLATE_NOOP("Words", "Below days")},
+                             {"sleeve_cost", QT_TRANSLATE_NOOP("Words", "Cost of a sleeve")},
+                             {"sleeve_width", QT_TRANSLATE_NOOP("Words", "Width of a sleeve")},
+                             {"yield", QT_TRANSLATE_NOOP("Words", "Sold, %")},
+                             {"sold_before", QT_TRANSLATE_NOOP("Words", "Sold before")},
+                             {"lost_before", QT_TRANSLATE_NOOP("Words", "Lost before")},
+                             {"yield_before_percent", QT_TRANSLATE_NOOP("Words", "Sold before, %")},
+                             {"cost_lost_before", QT_TRANSLATE_NOOP("Words", "Cost of what was lost before")},
+                             {"sold_year_before", QT_TRANSLATE_NOOP("Words", "Sold a year earlier")},
+                             {"lost_year_before", QT_TRANSLATE_NOOP("Words", "Lost a year earlier")},
+                             {"yield_year_before_percent", QT_TRANSLATE_NOOP("Words", "Sold a year earlier, %")},
+                             {"cost_lost_year_before", QT_TRANSLATE_NOOP("Words", "Cost of what was lost a year earlier")},
                              {"proved_percent", QT_TRANSLATE_NOOP("Words", "Proved, %")}};
 
 constexpr Named fields[] = {
@@ -153,6 +185,27 @@ constexpr Named fields[] = {
     {"damaged", QT_TRANSLATE_NOOP("Words", "damaged")},
     {"aged", QT_TRANSLATE_NOOP("Words", "aged")},
     {"difference", QT_TRANSLATE_NOOP("Words", "difference")},
+    {"age", QT_TRANSLATE_NOOP("Words", "age")},
+    {"cover", QT_TRANSLATE_NOOP("Words", "how long it lasts")},
+    {"payment", QT_TRANSLATE_NOOP("Words", "kind of payment")},
+    {"made", QT_TRANSLATE_NOOP("Words", "made that day")},
+    {"uncollected", QT_TRANSLATE_NOOP("Words", "not collected")},
+    {"customer", QT_TRANSLATE_NOOP("Words", "customer")},
+    {"below cost", QT_TRANSLATE_NOOP("Words", "below cost")},
+    {"order", QT_TRANSLATE_NOOP("Words", "order")},
+    {"cash", QT_TRANSLATE_NOOP("Words", "cash")},
+    {"card", QT_TRANSLATE_NOOP("Words", "card")},
+    {"transfer", QT_TRANSLATE_NOOP("Words", "bank transfer")},
+    {"invoice", QT_TRANSLATE_NOOP("Words", "on invoice")},
+    {"parked", QT_TRANSLATE_NOOP("Words", "parked")},
+    {"quoted", QT_TRANSLATE_NOOP("Words", "quoted")},
+    {"open", QT_TRANSLATE_NOOP("Words", "to be cut")},
+    {"ready", QT_TRANSLATE_NOOP("Words", "ready")},
+    {"handed over", QT_TRANSLATE_NOOP("Words", "handed over")},
+    {"cancelled", QT_TRANSLATE_NOOP("Words", "cancelled")},
+    {"sleeve", QT_TRANSLATE_NOOP("Words", "sleeve")},
+    {"remnant", QT_TRANSLATE_NOOP("Words", "remnant")},
+    {"ready belt", QT_TRANSLATE_NOOP("Words", "ready belt")},
     {"yes", QT_TRANSLATE_NOOP("Words", "yes")},
     {"ribs", QT_TRANSLATE_NOOP("Words", "ribs")}};
 
@@ -178,7 +231,7 @@ QString grouped(QString number, bool isNegative) {
 } // namespace
 
 QString columnWord(const std::string& name) {
-    if (name.starts_with("cost_") && name != "cost_lost")
+    if (name.starts_with("cost_") && !name.starts_with("cost_lost"))
         return Words::tr("%1, cost").arg(wordOf(columns, name.substr(5)));
     return wordOf(columns, name);
 }
@@ -188,6 +241,7 @@ QString groupWord(const std::string& field) { return wordOf(fields, field); }
 QString namelessGroup(const std::string& kind) {
     if (kind == "all") return {};
     if (kind == "cutter") return Words::tr("by hand");
+    if (kind == "customer") return Words::tr("walk-ins");
     if (kind == "family") return Words::tr("no family");
     if (kind == "reason") return Words::tr("no reason given");
     return Words::tr("no place");

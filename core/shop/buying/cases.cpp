@@ -14,7 +14,6 @@ namespace {
 
 using foresight::Size;
 
-constexpr std::chrono::days longestRecord{3 * 365};
 constexpr double daysOfYear = 365;
 
 double daysBetween(Moment from, Moment to) {

@@ -5,6 +5,9 @@
 
 namespace riband::shop {
 
+/// As far back as orders are read, from the end of today on.
+constexpr std::chrono::days longestRecord{3 * 365};
+
 /// A belt with all that deciding about its sleeves needs.
 struct BuyingBelt {
     store::StockedBelt belt;

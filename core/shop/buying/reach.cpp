@@ -1,6 +1,7 @@
 #include "core/shop/buying/reach.h"
 
 #include "core/foresight/hindsight.h"
+#include "core/measure/text.h"
 
 #include <algorithm>
 #include <cmath>
@@ -53,7 +54,8 @@ std::vector<BeltReach> reach(const Shop& shop, const BuyingOutlook& outlook, con
     const auto moved = movedByBelt(shop, period);
     std::vector<BeltReach> belts;
     for (const BuyingBelt& belt : outlook.belts) {
-        BeltReach& each = belts.emplace_back(belt.belt.designation, Reach{.unit = belt.belt.unit});
+        BeltReach& each = belts.emplace_back(
+            BeltReach{belt.belt.id, belt.belt.designation, Reach{.unit = belt.belt.unit}});
         if (const auto row = moved.find(belt.belt.id); row != moved.end()) {
             each.reach.sold = row->second.sold;
             each.reach.used = row->second.used();
@@ -65,6 +67,9 @@ std::vector<BeltReach> reach(const Shop& shop, const BuyingOutlook& outlook, con
             const auto orders = within(outlook.belts[belt], outlook, period);
             Reach& each = belts[belt].reach;
             each.asked = askedIn(orders);
+            for (const auto& order : orders)
+                for (const auto& line : order.lines)
+                    belts[belt].widths.insert(Extent::of(each.unit, line.width));
             if (each.asked > 0)
                 each.least =
                     foresight::Hindsight{outlook.belts[belt].buying.setting, orders, pricings}.bound();
@@ -85,6 +90,27 @@ std::optional<Reach> totalOf(const std::vector<BeltReach>& belts, Unit unit) {
     return sum;
 }
 
+Basis ordersBehind(const Shop& shop, const BeltReach& belt, const Period& period, const std::string& figure) {
+    Basis basis{.lines = {{"at", "order", "customer", "width", "belts", "ordered"}, {}}};
+    const store::Orders orders{shop.connection};
+    const Moment first = Moment{dayOf(shop.now()) + std::chrono::days{1}} - longestRecord;
+    std::int64_t sum = 0;
+    for (const store::AskedLine& line : orders.askedSince(std::max(first, period.from))) {
+        if (line.belt != belt.belt || line.at >= period.until || !belt.widths.contains(line.extent)) continue;
+        const store::Order order = orders.at(line.order);
+        const std::int64_t width = line.extent.count() * line.quantity;
+        basis.lines.rows.push_back({printMoment(line.at), order.code, order.customerName,
+                                    amountOf(belt.reach.unit, line.extent.count()),
+                                    std::to_string(line.quantity), amountOf(belt.reach.unit, width)});
+        sum += width;
+    }
+    basis.all = static_cast<std::int64_t>(basis.lines.rows.size());
+    if (figure != "ordered") return basis;
+    basis.sum = amountOf(belt.reach.unit, sum);
+    basis.unit = wordFor(belt.reach.unit);
+    return basis;
+}
+
 ReportTable tableOf(const std::vector<BeltReach>& belts) {
     ReportTable table{{"group", "unit", "ordered", "least_used", "sold", "used", "yield", "hindsight_yield",
                        "beyond_hindsight"},
@@ -94,7 +120,7 @@ ReportTable tableOf(const std::vector<BeltReach>& belts) {
         const auto amount = [&](double exact) {
             return amountOf(reach.unit, static_cast<std::int64_t>(std::llround(exact)));
         };
-        table.rows.push_back({belt.designation, reach.unit == Unit::Rib ? "ribs" : "mm",
+        table.rows.push_back({belt.designation, wordFor(reach.unit),
                               amountOf(reach.unit, reach.asked), amount(reach.least),
                               amountOf(reach.unit, reach.sold), amountOf(reach.unit, reach.used),
                               reach.used > 0 ? percentOf(reach.had()) : "", percentOf(reach.reachable()),

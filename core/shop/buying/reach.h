@@ -2,7 +2,7 @@
 
 #include "core/foresight/parallel.h"
 #include "core/shop/buying/cases.h"
-#include "core/shop/reports/table.h"
+#include "core/shop/reports/basis.h"
 
 namespace riband::shop {
 
@@ -25,8 +25,10 @@ struct Reach {
     Reach& operator+=(const Reach& other);
 };
 struct BeltReach {
+    store::BeltId belt;
     std::string designation;
     Reach reach;
+    std::set<Extent> widths{}; ///< that were ordered and a sleeve can give
 };
 
 /// The belts that were ordered in the period, by falling width lost beyond hindsight. The bound is
@@ -38,5 +40,7 @@ std::vector<BeltReach> reach(const Shop& shop, const BuyingOutlook& outlook, con
 /// All belts of a unit; nothing if none of it was ordered.
 std::optional<Reach> totalOf(const std::vector<BeltReach>& belts, Unit unit);
 ReportTable tableOf(const std::vector<BeltReach>& belts);
+/// The order lines behind the width that was ordered, which is the `figure` that they add up to.
+Basis ordersBehind(const Shop& shop, const BeltReach& belt, const Period& period, const std::string& figure);
 
 } // namespace riband::shop

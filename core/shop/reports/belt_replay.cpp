@@ -49,10 +49,12 @@ BeltReplay::Result BeltReplay::play() {
             ++result.left;
             continue;
         }
-        Term term{&deed, {}};
+        Term term{.deed = &deed, .extra = {}};
         for (std::size_t seed = 0; seed < followed.size(); ++seed) {
             const double otherwise = done[k] - done[next] + rest[seed];
             term.extra.push_back(otherwise - followed[seed]);
+            term.asDone += otherwise / seeds_;
+            term.asSuggested += followed[seed] / seeds_;
             rest[seed] = followed[seed];
         }
         remember(k, followed);

@@ -13,12 +13,16 @@ namespace riband::shop {
 
 namespace {
 
+double meanOf(const BeltReplay::Term& term) {
+    return std::accumulate(term.extra.begin(), term.extra.end(), 0.0) / static_cast<double>(term.extra.size());
+}
+
 /// Sums the overrides of one group, in mm and in minor units.
 class Sum {
 public:
     void add(const BeltReplay::Term& term, double millimetres, double money) {
         const auto n = static_cast<double>(term.extra.size());
-        const double mean = std::accumulate(term.extra.begin(), term.extra.end(), 0.0) / n;
+        const double mean = meanOf(term);
         double dice = 0;
         for (const double extra : term.extra)
             dice += (extra - mean) * (extra - mean) / std::max(1.0, n - 1) / n;
@@ -86,6 +90,9 @@ BothWays summed(const std::vector<BeltDeeds>& belts, const std::vector<BeltRepla
             for (Sum* sum : {&all, &people[initials(advice.person)], &reasons[reasonOf(advice)],
                              &byBelt[belts[i].belt.designation]})
                 sum->add(term, millimetres, money);
+            both.decisions.push_back({advice.id, belts[i].belt.designation, term.asDone * millimetres,
+                                      term.asSuggested * millimetres, meanOf(term) * millimetres,
+                                      meanOf(term) * money});
         }
         both.left += results[i].left;
         both.asDone += results[i].asDone * millimetres;

@@ -41,12 +41,20 @@ struct BothWaysRow {
     bool told() const;                ///< more than the doubt
 };
 struct BothWays {
+    /// What one departure came to: the cost of its belt's orders from it on, done so and as suggested.
+    struct Decision {
+        store::AdviceId advice;
+        std::string belt;
+        double asDone, asSuggested; ///< mm
+        double width, money;        ///< what it cost: mm and minor units
+    };
     BothWaysRow all;
     std::vector<BothWaysRow> people, reasons, belts; ///< by falling cost
     std::int64_t left = 0; ///< departures that the book keeps too little of to be replayed
     /// Of all belts with a departure, mm: what their orders cost as they were done, and as they would have
     /// been with every suggestion followed. Their difference is `all.width`.
     double asDone = 0, asSuggested = 0;
+    std::vector<Decision> decisions; ///< in the order in which the rows sum them
 };
 
 std::vector<BeltDeeds> deedsOf(const Shop& shop, const Period& period);
@@ -61,6 +69,11 @@ BothWays bothWays(const std::vector<BeltDeeds>& belts,
                   const std::function<std::string(store::PersonId)>& initials,
                   const foresight::Work& work = {});
 BothWays bothWays(const Shop& shop, const Period& period, const foresight::Work& work = {});
+
+/// Each departure with its reason and the person's own words, what was suggested and what was taken; with
+/// `played` what it came to both ways.
+ReportTable decisionsOf(const Shop& shop, const std::vector<store::Advice>& advices, const BothWays* played,
+                        const Currency& currency, Sees sees);
 
 /// What the overrides report says: how often the suggestion was followed, and what came of the others.
 ReportTable tableOf(const OverrideReport& report, const BothWays& played, const Currency& currency,

@@ -43,6 +43,8 @@ struct CoverRow {
     Money cost = Money::minor(0);
     Money worth = Money::minor(0); ///< of those whose worth is known
 };
+/// Whether a belt lasts as long as a line tells.
+bool isOf(const CoverRow& cover, const StockRow& row);
 struct StockReport {
     std::vector<StockRow> belts; ///< by falling value
     std::vector<AgeRow> ages;
@@ -53,6 +55,14 @@ struct StockReport {
     Money costOfKnown = Money::minor(0), worth = Money::minor(0);
 };
 StockReport stockReport(const Shop& shop, Date today);
+/// A piece on rack or shelf, how old it is, and what it adds to the worth of its belt.
+struct WeighedPiece {
+    store::StockPiece piece;
+    int days;
+    std::optional<Money> worth;
+};
+/// The pieces that `stockReport` sums, to the cent.
+std::vector<WeighedPiece> weighedPieces(const Shop& shop, Date today);
 
 /// What belts and customers brought, less what the width sold had cost. Labour and rent are not in it.
 struct MarginRow {

@@ -20,7 +20,7 @@ public:
         row_.shelfRefused += advice.shelfDeclined ? 1 : 0;
         if (!departs(advice)) return;
         ++row_.departures;
-        if (advice.suggested.cost == 0 && advice.taken.cost == 0) return; // nobody could tell that day
+        if (!isExpected(advice)) return;
         ++row_.expected;
         const Money extra = advice.taken.costMoney - advice.suggested.costMoney;
         row_.extra = row_.extra + extra;
@@ -65,6 +65,8 @@ const char* wordFor(store::OverrideKey key) {
 
 bool departs(const store::Advice& advice) { return advice.overridden || advice.shelfDeclined; }
 
+bool isExpected(const store::Advice& advice) { return advice.suggested.cost != 0 || advice.taken.cost != 0; }
+
 std::string reasonOf(const store::Advice& advice) {
     if (!advice.overridden && advice.shelfDeclined) return "shelf not wanted";
     return advice.overrideKey ? wordFor(*advice.overrideKey) : "";
@@ -80,7 +82,9 @@ OverrideReport overridesOf(const std::vector<store::Advice>& advices,
     for (const store::Advice& advice : advices) {
         all.add(advice);
         people[initials(advice.person)].add(advice);
-        if (departs(advice)) reasons[reasonOf(advice)].add(advice);
+        if (!departs(advice)) continue;
+        reasons[reasonOf(advice)].add(advice);
+        report.departures.push_back(advice);
     }
     report.all = all.finish("");
     report.people = rowsOf(people);

@@ -7,6 +7,8 @@ namespace riband::shop {
 
 /// Something else was done than was suggested: other pieces were taken, or belts for the shelf refused.
 bool departs(const store::Advice& advice);
+/// Whether the day could tell what each way would cost: the belt had orders to judge by.
+bool isExpected(const store::Advice& advice);
 
 /// How often the suggestion was followed by somebody, or not for some reason, and what departing from it is
 /// expected to have cost (plus) or saved (minus): by worth and labour at the moment of the decision, in
@@ -29,6 +31,7 @@ struct OverrideReport {
     OverrideRow all;
     std::vector<OverrideRow> people;  ///< by falling extra
     std::vector<OverrideRow> reasons; ///< of departures only; `suggested` equals `departures`
+    std::vector<store::Advice> departures; ///< oldest first, with the people's own words
 };
 
 /// Pure: people as their initials by id.

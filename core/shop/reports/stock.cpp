@@ -28,10 +28,7 @@ std::vector<CoverRow> emptyCovers() {
 
 void add(std::vector<CoverRow>& covers, const StockRow& row) {
     for (CoverRow& cover : covers) {
-        const bool fits = row.coverDays ? cover.fromDays && *row.coverDays >= *cover.fromDays &&
-                                              (!cover.belowDays || *row.coverDays < *cover.belowDays)
-                                        : !cover.fromDays;
-        if (!fits) continue;
+        if (!isOf(cover, row)) continue;
         ++cover.belts;
         cover.pieces += row.pieces;
         cover.cost = cover.cost + row.cost;
@@ -80,8 +77,9 @@ void judge(StockRow& row) {
 
 /// Width of a belt's pieces that is good for something: of remnants by its worth table, or before there is
 /// one what a listed width can be cut from; of sleeves and ready belts all.
+/// `each` is given the width of every piece.
 double usefulWidth(const Shop& shop, const store::StockedBelt& belt, const store::ShopSettings& settings,
-                   const std::vector<store::StockPiece>& pieces) {
+                   const std::vector<store::StockPiece>& pieces, std::vector<double>* each = nullptr) {
     Extent widest = Extent::none(belt.unit);
     for (const store::StockPiece& piece : pieces)
         widest = std::max(widest, piece.extent);
@@ -89,6 +87,7 @@ double usefulWidth(const Shop& shop, const store::StockedBelt& belt, const store
     const auto usable = usableWorth(settings.rulesFor(belt.unit), belt.listed);
     double width = 0;
     for (const store::StockPiece& piece : pieces) {
+        const double before = width;
         const std::int64_t all = piece.extent.count();
         if (piece.kind != cutting::PieceKind::Remnant)
             width += static_cast<double>(all);
@@ -96,6 +95,7 @@ double usefulWidth(const Shop& shop, const store::StockedBelt& belt, const store
             width += static_cast<double>(table->of(static_cast<foresight::Size>(all)));
         else
             width += static_cast<double>(usable->of(all));
+        if (each) each->push_back(width - before);
     }
     return width;
 }
@@ -109,6 +109,12 @@ double shareThatSells(const StockRow& row) {
 }
 
 } // namespace
+
+bool isOf(const CoverRow& cover, const StockRow& row) {
+    if (!row.coverDays) return !cover.fromDays;
+    return cover.fromDays && *row.coverDays >= *cover.fromDays &&
+           (!cover.belowDays || *row.coverDays < *cover.belowDays);
+}
 
 StockReport stockReport(const Shop& shop, Date today) {
     StockReport report{.belts = {}, .ages = emptyAges(), .covers = emptyCovers()};
@@ -144,6 +150,33 @@ StockReport stockReport(const Shop& shop, Date today) {
     std::stable_sort(report.belts.begin(), report.belts.end(),
                      [](const StockRow& a, const StockRow& b) { return a.cost > b.cost; });
     return report;
+}
+
+std::vector<WeighedPiece> weighedPieces(const Shop& shop, Date today) {
+    std::map<store::BeltId, std::vector<store::StockPiece>> pieces;
+    for (store::StockPiece& piece : store::Pieces{shop.connection}.all())
+        pieces[piece.belt].push_back(std::move(piece));
+    const store::ShopSettings settings = store::Settings{shop.connection}.read();
+    const store::Catalogue catalogue{shop.connection};
+    std::vector<WeighedPiece> all;
+    for (const StockRow& row : stockReport(shop, today).belts) {
+        const store::StockedBelt belt = catalogue.at(row.belt);
+        const auto& mine = pieces.at(row.belt);
+        std::vector<double> widths;
+        if (row.worth) usefulWidth(shop, belt, settings, mine, &widths);
+        double width = 0;
+        Money told = Money::minor(0); // each is rounded with those before, so that they come to the sum
+        for (std::size_t i = 0; i < mine.size(); ++i) {
+            WeighedPiece& piece = all.emplace_back(WeighedPiece{mine[i], ageOf(mine[i], today), {}});
+            if (!row.worth) continue;
+            width += widths[i];
+            const bool isLast = i + 1 == mine.size();
+            const Money sum = isLast ? *row.worth : asMoney(belt, width * shareThatSells(row));
+            piece.worth = sum - told;
+            told = sum;
+        }
+    }
+    return all;
 }
 
 } // namespace riband::shop

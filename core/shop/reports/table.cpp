@@ -12,8 +12,6 @@ namespace riband::shop {
 
 namespace {
 
-const char* wordFor(Unit unit) { return unit == Unit::Rib ? "ribs" : "mm"; }
-
 std::string decimals(double value, int places) {
     char text[64]; // the figures of a report are far shorter
     const auto end = std::to_chars(text, text + sizeof text, value, std::chars_format::fixed, places).ptr;
@@ -69,6 +67,8 @@ Sees seenBy(const Shop& shop) {
     return person.role == store::Role::Owner ? Sees::Cost : Sees::WidthOnly;
 }
 
+const char* wordFor(Unit unit) { return unit == Unit::Rib ? "ribs" : "mm"; }
+
 std::string amountOf(Unit unit, std::int64_t value) {
     return unit == Unit::Rib ? std::to_string(value) : printMillimetres(value);
 }
@@ -83,6 +83,11 @@ const char* wordFor(store::Payment kind) {
 const char* wordFor(StockRow::Pace pace) {
     const char* const words[] = {"moving", "slow", "dead", "new"};
     return words[static_cast<std::size_t>(pace)];
+}
+
+const char* wordFor(store::OrderState state) {
+    const char* const words[] = {"parked", "quoted", "open", "ready", "handed over", "cancelled"};
+    return words[static_cast<std::size_t>(state)];
 }
 
 ReportTable tableOf(const std::vector<WasteRow>& rows, const Currency& currency, Sees sees) {
@@ -171,7 +176,8 @@ ReportTable tableOf(const std::vector<TrendPoint>& points, Unit unit) {
         table.rows.push_back({printDate(dayOf(point.month.from)).substr(0, 7), wordFor(unit),
                               count(point.scatter.movements), amountOf(unit, point.scatter.sold),
                               amountOf(unit, point.scatter.lost), point.lost ? percentOf(*point.lost) : "",
-                              percentOf(point.low), percentOf(point.high), point.news() ? "yes" : ""});
+                              point.hasBand() ? percentOf(point.low) : "",
+                              point.hasBand() ? percentOf(point.high) : "", point.news() ? "yes" : ""});
     return table;
 }
 
@@ -179,6 +185,13 @@ ReportTable takingsOf(const DayReport& report, const Currency& currency) {
     ReportTable table{{"payment", "orders", "amount"}, {}};
     for (const DayReport::Paid& paid : report.takings)
         table.rows.push_back({wordFor(paid.kind), count(paid.orders), printMoney(paid.amount, currency)});
+    return table;
+}
+
+ReportTable madeOf(const DayReport& report, const Currency& currency) {
+    ReportTable table{{"state", "orders", "amount"}, {}};
+    for (const store::OrdersMade& made : report.made)
+        table.rows.push_back({wordFor(made.state), count(made.orders), printMoney(made.total, currency)});
     return table;
 }
 
@@ -246,6 +259,30 @@ ReportTable tableOf(const OverrideReport& report, const BothWays& played, const 
         add(row, belt);
     }
     return table;
+}
+
+ReportTable joined(const std::vector<std::pair<std::string, ReportTable>>& tables) {
+    ReportTable all{{"kind"}, {}};
+    const auto columnOf = [&all](const std::string& name) {
+        const auto at = std::find(all.columns.begin(), all.columns.end(), name);
+        if (at == all.columns.end()) {
+            all.columns.push_back(name);
+            return all.columns.size() - 1;
+        }
+        return static_cast<std::size_t>(at - all.columns.begin());
+    };
+    for (const auto& [kind, table] : tables)
+        for (const auto& row : table.rows) {
+            auto& line = all.rows.emplace_back(std::vector<std::string>{kind});
+            for (std::size_t i = 0; i < row.size(); ++i) {
+                const std::size_t at = columnOf(table.columns[i]);
+                line.resize(std::max(line.size(), at + 1));
+                line[at] = row[i];
+            }
+        }
+    for (auto& row : all.rows)
+        row.resize(all.columns.size());
+    return all;
 }
 
 std::string csvOf(const ReportTable& table) {

@@ -31,11 +31,19 @@ ReportTable uncollectedOf(const DayReport& report, Date today, const Currency& c
 /// All, then people, then reasons; `kind` says which.
 ReportTable tableOf(const OverrideReport& report, const Currency& currency, Sees sees);
 
+/// A day's orders as they stand now, by their state.
+ReportTable madeOf(const DayReport& report, const Currency& currency);
+
+/// Tables of several kinds in one: `kind` in front of each row, then every column that one of them has.
+ReportTable joined(const std::vector<std::pair<std::string, ReportTable>>& tables);
+
 /// Head and rows as CSV (RFC 4180).
 std::string csvOf(const ReportTable& table);
 
+const char* wordFor(Unit unit); ///< "mm", "ribs"
 const char* wordFor(store::Payment kind);
 const char* wordFor(StockRow::Pace pace);
+const char* wordFor(store::OrderState state); ///< "handed over"
 /// Micrometres as mm, ribs as they are.
 std::string amountOf(Unit unit, std::int64_t count);
 /// A share as a percentage with one decimal: "4.3".

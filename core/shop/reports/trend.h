@@ -11,6 +11,8 @@ struct TrendPoint {
     store::Scatter scatter;
     std::optional<double> lost; ///< 0.04 is 4 %; nothing where nothing was used up
     double low = 0, high = 0;
+    /// Of a month with enough movements to tell.
+    bool hasBand() const { return low > 0 || high < 1; }
     bool news() const { return lost && (*lost < low || *lost > high); }
 };
 

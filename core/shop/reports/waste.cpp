@@ -101,7 +101,7 @@ private:
         if (by_ == GroupBy::Cutter) behind.cutter = flow.cutter.value_or(store::CutterId{0});
         if (by_ == GroupBy::Place) behind.place = place;
         if (by_ == GroupBy::Cause) {
-            behind.account = flow.account;
+            behind.accounts = {flow.account};
             behind.reason = flow.reason;
         }
         return behind;
@@ -131,20 +131,17 @@ private:
 
 } // namespace
 
-std::vector<std::vector<WasteRow>> waste(const Shop& shop, const Period& period,
-                                         std::initializer_list<GroupBy> groups) {
-    const store::Flows flows{shop.connection};
-    const auto asked = [&](GroupBy by) { return std::count(groups.begin(), groups.end(), by) > 0; };
-    std::vector<Flow> sums;
-    if (asked(GroupBy::Person) || asked(GroupBy::Cutter))
-        sums = flows.sums(period.from, period.until);
-    else if (std::any_of(groups.begin(), groups.end(), [](GroupBy by) { return by != GroupBy::Place; }))
-        sums = flows.sumsOfAll(period.from, period.until);
+namespace {
+
+bool isOfEach(GroupBy by) { return by == GroupBy::Person || by == GroupBy::Cutter; }
+
+std::vector<std::vector<WasteRow>> rowsBy(const Shop& shop, const Period& period,
+                                          const std::vector<GroupBy>& groups, const std::vector<Flow>& sums) {
     std::vector<std::vector<WasteRow>> all;
     for (const GroupBy by : groups) {
         Rows rows{shop, period, by};
         if (by == GroupBy::Place)
-            for (const store::PlaceFlow& flow : flows.byPlace(period.from, period.until))
+            for (const store::PlaceFlow& flow : store::Flows{shop.connection}.byPlace(period.from, period.until))
                 rows.add(flow.flow, flow.place);
         else
             for (const Flow& flow : sums)
@@ -154,8 +151,37 @@ std::vector<std::vector<WasteRow>> waste(const Shop& shop, const Period& period,
     return all;
 }
 
+/// No sums are needed for places alone.
+bool needsSums(const std::vector<GroupBy>& groups) {
+    return std::any_of(groups.begin(), groups.end(), [](GroupBy by) { return by != GroupBy::Place; });
+}
+
+} // namespace
+
+std::vector<std::vector<WasteRow>> waste(const Shop& shop, const Period& period,
+                                         const std::vector<GroupBy>& groups) {
+    const store::Flows flows{shop.connection};
+    std::vector<Flow> sums;
+    if (std::any_of(groups.begin(), groups.end(), isOfEach))
+        sums = flows.sums(period.from, period.until);
+    else if (needsSums(groups))
+        sums = flows.sumsOfAll(period.from, period.until);
+    return rowsBy(shop, period, groups, sums);
+}
+
+std::vector<std::vector<WasteRow>> moved(const Shop& shop, const Period& period,
+                                         const std::vector<GroupBy>& groups) {
+    const store::Flows flows{shop.connection};
+    std::vector<Flow> sums;
+    if (std::any_of(groups.begin(), groups.end(), isOfEach))
+        sums = flows.withinOfEach(period.from, period.until);
+    else if (needsSums(groups))
+        sums = flows.within(period.from, period.until);
+    return rowsBy(shop, period, groups, sums);
+}
+
 std::vector<WasteRow> waste(const Shop& shop, const Period& period, GroupBy by) {
-    return std::move(waste(shop, period, {by}).front());
+    return std::move(waste(shop, period, std::vector{by}).front());
 }
 
 std::map<store::BeltId, Balance<std::int64_t>> movedByBelt(const Shop& shop, const Period& period) {
@@ -177,6 +203,14 @@ std::map<Unit, Moved> movedByUnit(const Shop& shop, const Period& period) {
     return moved;
 }
 
+WasteRow rowOf(const Shop& shop, Unit unit, const std::vector<Flow>& flows) {
+    Rows sum{shop, {}, GroupBy::All};
+    for (const Flow& flow : flows)
+        sum.add(flow, "");
+    const auto rows = std::move(sum).finish();
+    return rows.empty() ? WasteRow{.group = "", .unit = unit} : rows.front();
+}
+
 WasteRow totalOf(const std::vector<WasteRow>& rows, Unit unit) {
     WasteRow total{.group = "", .unit = unit};
     for (const WasteRow& row : rows) {
@@ -189,60 +223,6 @@ WasteRow totalOf(const std::vector<WasteRow>& rows, Unit unit) {
         total.shelf += row.shelf;
     }
     return total;
-}
-
-std::optional<store::Behind> behindFigure(const store::Behind& row, const std::string& name) {
-    const std::string figure = name.starts_with("cost_") ? name.substr(5) : name;
-    store::Behind behind = row;
-    if (figure == "opening" || figure == "closing") {
-        if (row.account) return std::nullopt; // a cause has no rack
-        behind.until = figure == "opening" ? row.from : row.until;
-        behind.from = Moment{};
-        if (!row.place) behind.account = Account::Rack; // pieces lie elsewhere now
-        return behind;
-    }
-    const struct {
-        const char* name;
-        Account account;
-        std::optional<store::ScrapReason> reason{};
-    } accounts[] = {{"bought", Account::Bought},
-                    {"found", Account::Found},
-                    {"sold", Account::Sold},
-                    {"ready", Account::Ready},
-                    {"trim", Account::Trim},
-                    {"kerf", Account::Kerf},
-                    {"end", Account::End},
-                    {"stub", Account::Scrap, store::ScrapReason::Stub},
-                    {"miscut", Account::Scrap, store::ScrapReason::Miscut},
-                    {"damaged", Account::Scrap, store::ScrapReason::Damaged},
-                    {"aged", Account::Scrap, store::ScrapReason::Aged},
-                    {"difference", Account::Difference}};
-    for (const auto& each : accounts) {
-        if (figure != each.name) continue;
-        if (row.account && (row.account != each.account || row.reason != each.reason)) return std::nullopt;
-        behind.account = each.account;
-        behind.reason = each.reason;
-    }
-    return behind;
-}
-
-std::optional<std::int64_t> sumOf(const std::vector<store::RecordedMovement>& movements,
-                                  const store::Behind& what) {
-    if (!what.account || what.place) return std::nullopt;
-    std::int64_t sum = 0;
-    for (const store::RecordedMovement& recorded : movements)
-        for (const store::Posting& posting : recorded.movement.postings())
-            if (posting.account == *what.account && (!what.reason || posting.reason == what.reason))
-                sum += signOf(posting.account) * posting.amount;
-    return sum;
-}
-
-std::vector<store::RecordedMovement> behind(const Shop& shop, const store::Behind& what, std::size_t most) {
-    std::vector<store::RecordedMovement> movements;
-    const store::Ledger ledger{shop.connection};
-    for (const store::MovementId id : store::Flows{shop.connection}.behind(what, most))
-        movements.push_back(ledger.at(id));
-    return movements;
 }
 
 } // namespace riband::shop

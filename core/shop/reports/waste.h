@@ -3,7 +3,6 @@
 #include "core/shop/reports/balance.h"
 #include "core/shop/shop.h"
 
-#include <initializer_list>
 #include <map>
 
 namespace riband::shop {
@@ -44,7 +43,11 @@ struct WasteRow {
 std::vector<WasteRow> waste(const Shop& shop, const Period& period, GroupBy by);
 /// Several at once, which reads the sums once.
 std::vector<std::vector<WasteRow>> waste(const Shop& shop, const Period& period,
-                                         std::initializer_list<GroupBy> groups);
+                                         const std::vector<GroupBy>& groups);
+
+/// The same without the rack before and after, which is read more quickly.
+std::vector<std::vector<WasteRow>> moved(const Shop& shop, const Period& period,
+                                         const std::vector<GroupBy>& groups);
 
 /// What each belt was bought, sold and lost in the period: the figures of `waste` without the rack before and
 /// after, which is read more quickly.
@@ -56,16 +59,9 @@ struct Moved {
 };
 std::map<Unit, Moved> movedByUnit(const Shop& shop, const Period& period);
 
+/// What flows of one unit come to, as a row without a group.
+WasteRow rowOf(const Shop& shop, Unit unit, const std::vector<store::Flow>& flows);
 /// The sum of rows of one unit, under the name "".
 WasteRow totalOf(const std::vector<WasteRow>& rows, Unit unit);
-
-/// Behind one figure of a row, by its name in files: "trim", "cost_trim", "opening". Nothing where none can
-/// be: a figure that its row leaves at zero. Any other name means the row.
-std::optional<store::Behind> behindFigure(const store::Behind& row, const std::string& name);
-/// What movements come to in that figure, in µm or ribs; nothing of a row as a whole.
-std::optional<std::int64_t> sumOf(const std::vector<store::RecordedMovement>& movements,
-                                  const store::Behind& what);
-/// The movements behind a figure, newest first.
-std::vector<store::RecordedMovement> behind(const Shop& shop, const store::Behind& what, std::size_t most);
 
 } // namespace riband::shop

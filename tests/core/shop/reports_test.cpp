@@ -1,5 +1,5 @@
 // The owner's reports on small shops whose figures are worked out beside them.
-#include "core/shop/reports/waste.h"
+#include "core/shop/reports/basis.h"
 #include "core/store/verify.h"
 #include "tests/core/shop/shop_fixture.h"
 
@@ -25,17 +25,27 @@ void checkHolds(const WasteRow& row) {
     CHECK(row.money.in() == row.money.out());
 }
 
-/// The movements behind each figure come to it.
+const Currency euro{"EUR", 2};
+
+/// The movements behind each figure of a line come to it, as the table has it, and one by one.
 void checkBehind(const Shop& shop, const WasteRow& row) {
-    for (const auto& figure : figures<std::int64_t>) {
-        INFO(row.group << " " << figure.name);
-        const auto what = behindFigure(row.behind, figure.name);
-        const bool isRack = figure.value == &Balance<std::int64_t>::opening ||
-                            figure.value == &Balance<std::int64_t>::closing;
-        if (!what)
-            CHECK((isRack || row.width.*figure.value == 0));
-        else
-            CHECK(sumOf(behind(shop, *what, 1000), *what) == row.width.*figure.value);
+    const ReportTable table = tableOf(std::vector{row}, euro, Sees::Cost);
+    for (std::size_t i = 0; i < table.columns.size(); ++i) {
+        const std::string& figure = table.columns[i];
+        INFO(row.group << " " << figure);
+        const auto what = behindFigure(row.behind, figure);
+        if (!what) {
+            const std::string& field = table.rows.front()[i];
+            CHECK(std::all_of(field.begin(), field.end(), [](char c) { return c == '0' || c == '.'; }));
+            continue;
+        }
+        const Moves moves = movesBehind(shop, *what, figure, euro, 1000);
+        CHECK(moves.basis.all == static_cast<std::int64_t>(moves.newest.size()));
+        if (table.rows.front()[i].empty()) continue; // a belt has no known weight
+        const bool isSum = figure != "group" && figure != "unit" && figure != "lost_share_percent";
+        if (!isSum) CHECK(moves.basis.sum.empty());
+        if (isSum && !(row.behind.place && moves.basis.sum.empty()))
+            CHECK(moves.basis.sum == table.rows.front()[i]);
     }
 }
 
@@ -149,10 +159,10 @@ TEST_CASE("What each cutter cut has its line, and the rest is by hand", "[report
         for (const WasteRow& row : waste(shop.shop, everything, by))
             checkBehind(shop.shop, row);
 
-    const auto onSecond = behind(shop.shop, rowNamed(rows, "Long bench").behind, 100);
-    REQUIRE(onSecond.size() == 1);
-    CHECK(onSecond.front().movement.about().cutter == second);
-    CHECK(behind(shop.shop, rowNamed(rows, "").behind, 100).size() == 2);
+    const auto onSecond = movesBehind(shop.shop, rowNamed(rows, "Long bench").behind, "group", euro, 100);
+    REQUIRE(onSecond.newest.size() == 1);
+    CHECK(onSecond.newest.front().movement.movement.about().cutter == second);
+    CHECK(movesBehind(shop.shop, rowNamed(rows, "").behind, "group", euro, 100).newest.size() == 2);
 }
 
 TEST_CASE("A cut that is undone is taken back from its cutter, also after that was taken out", "[reports]") {
@@ -189,12 +199,13 @@ TEST_CASE("Behind every line of the waste report stand the movements that it sum
         for (const WasteRow& row : waste(shop.shop, everything, by)) {
             INFO(row.group);
             std::int64_t sold = 0, trim = 0;
-            for (const auto& recorded : behind(shop.shop, row.behind, 100))
-                for (const auto& posting : recorded.movement.postings()) {
-                    if (row.behind.account && posting.account != *row.behind.account) continue;
+            for (const auto& line : movesBehind(shop.shop, row.behind, "group", euro, 100).newest)
+                for (const auto& posting : line.movement.movement.postings()) {
+                    if (!row.behind.accounts.empty() && posting.account != row.behind.accounts.front()) continue;
                     if (posting.account == store::Account::Sold) sold += posting.amount;
                     if (posting.account == store::Account::Trim) trim += posting.amount;
                 }
+            checkBehind(shop.shop, row);
             CHECK(sold == row.width.sold);
             CHECK(trim == row.width.trim);
         }
@@ -220,16 +231,17 @@ TEST_CASE("The movements behind a figure add up to it", "[reports]") {
     for (int i = 0; i < 3; ++i)
         shop.cutAll(shop.order(shop.h8m1200, mm(30), 1));
     const auto row = waste(shop.shop, everything, GroupBy::Belt).front();
-    store::Behind trims = row.behind;
-    trims.account = store::Account::Trim;
-    const auto movements = behind(shop.shop, trims, 100);
-    REQUIRE(movements.size() == 3);
-    std::int64_t trim = 0;
-    for (const auto& recorded : movements)
-        for (const auto& posting : recorded.movement.postings())
-            if (posting.account == store::Account::Trim) trim += posting.amount;
-    CHECK(trim == row.width.trim);
-    CHECK(movements.front().movement.about().at > movements.back().movement.about().at);
+    const Moves moves = movesBehind(shop.shop, *behindFigure(row.behind, "trim"), "trim", euro, 2);
+    CHECK(moves.basis.all == 3); // the sum is of all, however few are told
+    CHECK(moves.basis.sum == "7.5");
+    CHECK(moves.basis.unit == "mm");
+    REQUIRE(moves.newest.size() == 2);
+    CHECK(moves.newest.front().counts == "2.5");
+    CHECK(moves.newest.front().movement.movement.about().at > moves.newest.back().movement.movement.about().at);
+    // 0.20 a mm
+    CHECK(movesBehind(shop.shop, *behindFigure(row.behind, "cost_trim"), "cost_trim", euro, 2).basis.sum == "1.50");
+    CHECK(row.width.lost() == 7'500);
+    CHECK(movesBehind(shop.shop, *behindFigure(row.behind, "cost_lost"), "cost_lost", euro, 2).basis.sum == "1.50");
 }
 
 TEST_CASE("The period before has as many months, or as many days; the year before the same days",

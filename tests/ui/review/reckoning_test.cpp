@@ -99,6 +99,17 @@ TEST_CASE("A list is expected only when that was asked, and one key takes all of
     desk.press(Qt::Key_Z, Qt::ControlModifier);
     settle(desk);
     CHECK(expected() == 0);
+    answer(QMessageBox::Ok);
+    desk.press(Qt::Key_F8);
+    settle(desk);
+    REQUIRE(expected() > 0);
+    desk.window().hide();
+    DeskWindow later{shop}; // who opens the program anew knows of the list from the book
+    goToTheReview(later);
+    goTo(later, "purchase");
+    later.press(Qt::Key_Z, Qt::ControlModifier);
+    settle(later);
+    CHECK(expected() == 0);
 }
 
 TEST_CASE("The year is played again with a lesser trim", "[review]") {

@@ -78,6 +78,7 @@ TEST_CASE("A row of the belts tells the movements behind it, and the figures lea
     });
     review(desk).part()->findChild<QTableView*>()->setFocus();
     desk.press(Qt::Key_Return);
+    settle(desk);
     CHECK(rows >= 2);
     desk.press(Qt::Key_E, Qt::ControlModifier);
     QFile csv{QDir{shop.papers()}.filePath("waste-by-belt-2026-03-01.csv")};
@@ -111,6 +112,7 @@ TEST_CASE("Enter on one figure tells the movements of that figure and what they 
     });
     figures->setFocus();
     desk.press(Qt::Key_Return);
+    settle(desk);
     CHECK(said.contains("H8M 1200, Trim"));
     CHECK(said.contains(
         QStringLiteral("Together: %1 mm").arg(QString::fromStdString((*row)[static_cast<std::size_t>(at)]))));
@@ -158,6 +160,7 @@ TEST_CASE("A cutter's line tells the cuts that were made on it", "[review]") {
     });
     figures->setFocus();
     desk.press(Qt::Key_Return);
+    settle(desk);
     CHECK(movements == 2);
 }
 

@@ -77,6 +77,29 @@ TEST_CASE("A list that was expected is taken back whole, as long as nothing of i
     }
 }
 
+TEST_CASE("The book knows which list was expected last, and whether it can still be taken back",
+          "[shop][buying]") {
+    SoldShop shop;
+    const auto expected = [&shop](const std::string& reference, int days) {
+        return Expectation{.reference = reference,
+                           .due = dayOf(shop.time) + std::chrono::days{days},
+                           .lines = {{.belt = shop.h8m1200, .sleeves = 2, .extent = mm(470)}}};
+    };
+    CHECK_FALSE(lastExpectedList(shop.shop));
+    const auto first = expectAll(shop.shop, {expected("2026-03-01", 4), expected("2026-03-01", 9)});
+    expect(shop.shop, expected("their 4711", 2)); // noted on the Rack: no list
+    const auto last = lastExpectedList(shop.shop);
+    REQUIRE(last);
+    CHECK(last->day == "2026-03-01");
+    CHECK(last->deliveries == first);
+    const auto second = expectAll(shop.shop, {expected("2026-03-02", 4)});
+    CHECK(lastExpectedList(shop.shop)->deliveries == second);
+    takeBack(shop.shop, second);
+    CHECK(lastExpectedList(shop.shop)->deliveries == first);
+    store::Goods{shop.connection}.arrive(first.front(), 1, 1);
+    CHECK_FALSE(lastExpectedList(shop.shop)); // a sleeve of it has come
+}
+
 TEST_CASE("An offer of the present width brings its price up to date, another one is a choice",
           "[shop][buying]") {
     SoldShop shop;
