@@ -234,10 +234,6 @@ void CounterPage::showReading() {
     if (outlook)
         for (const auto remark : shop::notMadeFor(session_.settings().cutters, outlook->belt))
             hard << ui::say(remark);
-    if (!hard.isEmpty())
-        hard << tr(
-            "Order it cut and finished from the belt's maker: F8 quotes it. The local rules and trained "
-            "people decide.");
     understood_->show(*inquiry_.reading(), made.join(QStringLiteral(", ")), hard);
 }
 
@@ -268,10 +264,14 @@ void CounterPage::showSuggestion(const shop::Outlook& outlook, const shop::Way& 
         why = ui::say(advice_->why()->key);
         if (!advice_->why()->words.empty()) why += QStringLiteral(", ") + text(advice_->why()->words);
     }
-    card_->show(shownWay(outlook, way, costs),
-                {advice_->noShelf() ? QString{} : savingOf(outlook, suggestion, costs), basisOf(suggestion),
-                 shownWay(outlook, *advice_->withShelf(), costs).shelf, !advice_->noShelf(),
-                 advice_->choseOther(), why});
+    ShownWay shown = shownWay(outlook, way, costs);
+    if (const auto line = pending(); line && forbids(*line))
+        shown.missing +=
+            tr("Do not cut it here. Order it cut and finished from the belt's maker: F8 quotes it. The "
+               "local rules and trained people decide.");
+    card_->show(shown, {advice_->noShelf() ? QString{} : savingOf(outlook, suggestion, costs),
+                        basisOf(suggestion), shownWay(outlook, *advice_->withShelf(), costs).shelf,
+                        !advice_->noShelf(), advice_->choseOther(), why});
     card_->setThinking(advice_->searching());
     if (!advice_->choseOther()) waysModel_->setWays(outlook, suggestion.others, costs);
 }

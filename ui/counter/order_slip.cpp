@@ -23,7 +23,7 @@ namespace riband::ui {
 
 OrderSlip::OrderSlip(Session& session, const SlipActions& actions, QWidget* parent)
     : QWidget{parent}, session_{session}, model_{new SlipModel{this}}, list_{new QListView},
-      title_{label({}, "part")}, customer_{label({}, "remark")}, total_{label({}, "total")}, net_{label({})},
+      title_{label({}, "part")}, who_{label({}, "remark")}, total_{label({}, "total")}, net_{label({})},
       tax_{label({})}, taxName_{label({}, "remark")} {
     setAccessibleName(tr("Order"));
     buildView(actions);
@@ -45,7 +45,7 @@ void OrderSlip::buildView(const SlipActions& actions) {
     column->setSpacing(2 * step);
     auto* head = new QHBoxLayout;
     head->addWidget(title_, 1);
-    head->addWidget(customer_);
+    head->addWidget(who_);
     column->addLayout(head);
     list_->setModel(model_);
     list_->setItemDelegate(new SlipDelegate{list_});
@@ -80,11 +80,13 @@ QWidget* OrderSlip::buildButtons(const SlipActions& actions) {
     grid->setSpacing(2 * step);
     order_ = new KeyButton{actions.order, KeyButton::Rank::Likely};
     quote_ = new KeyButton{actions.quote};
+    park_ = new KeyButton{actions.park};
+    customer_ = new KeyButton{actions.customer};
     keys_ = grid;
     grid->addWidget(order_, 0, 0, 1, 6);
     grid->addWidget(quote_, 1, 0, 1, 2);
-    grid->addWidget(new KeyButton{actions.park}, 1, 2, 1, 2);
-    grid->addWidget(new KeyButton{actions.customer}, 1, 4, 1, 2);
+    grid->addWidget(park_, 1, 2, 1, 2);
+    grid->addWidget(customer_, 1, 4, 1, 2);
     return box;
 }
 
@@ -92,10 +94,12 @@ void OrderSlip::rankKeys(bool forbidden) {
     KeyButton* likely = forbidden ? quote_ : order_;
     KeyButton* other = forbidden ? order_ : quote_;
     if (keys_->itemAtPosition(0, 0)->widget() == likely) return;
-    keys_->removeWidget(order_);
-    keys_->removeWidget(quote_);
+    for (KeyButton* key : {order_, quote_, park_, customer_})
+        keys_->removeWidget(key);
     keys_->addWidget(likely, 0, 0, 1, 6);
-    keys_->addWidget(other, 1, 0, 1, 2);
+    keys_->addWidget(other, 1, 0, 1, forbidden ? 6 : 2); // what is written on it needs a row of its own then
+    keys_->addWidget(park_, forbidden ? 2 : 1, forbidden ? 0 : 2, 1, forbidden ? 3 : 2);
+    keys_->addWidget(customer_, forbidden ? 2 : 1, forbidden ? 3 : 4, 1, forbidden ? 3 : 2);
     likely->setRank(KeyButton::Rank::Likely);
     other->setRank(KeyButton::Rank::Plain);
 }
@@ -124,9 +128,9 @@ void OrderSlip::show(const OrderInHand& hand, const std::optional<SlipLine>& pen
 void OrderSlip::showHead(const OrderInHand& hand) {
     title_->setText(hand.insteadCode.empty() ? tr("New order") : tr("Order %1").arg(text(hand.insteadCode)));
     const QString who = hand.customer.empty() ? tr("walk-in") : text(hand.customer);
-    customer_->setText(
-        hand.due ? tr("%1 · by %2", "customer, a time").arg(who, shownDue(*hand.due, session_.today()))
-                 : who);
+    who_->setText(hand.due
+                      ? tr("%1 · by %2", "customer, a time").arg(who, shownDue(*hand.due, session_.today()))
+                      : who);
 }
 
 void OrderSlip::setChosen(std::optional<std::size_t> line) {

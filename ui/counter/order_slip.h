@@ -53,9 +53,9 @@ private:
     Session& session_;
     SlipModel* model_;
     QGridLayout* keys_ = nullptr;
-    KeyButton *order_ = nullptr, *quote_ = nullptr;
+    KeyButton *order_ = nullptr, *quote_ = nullptr, *park_ = nullptr, *customer_ = nullptr;
     QListView* list_;
-    QLabel *title_, *customer_, *total_, *net_, *tax_, *taxName_;
+    QLabel *title_, *who_, *total_, *net_, *tax_, *taxName_;
     struct Amount {
         QLabel *what, *amount;
     };
