@@ -8,13 +8,12 @@ constexpr Worth hardlyMatters = 500; // µm: no departure from the smallest that
                                      // less than the standard error
 constexpr Worth hardlyMattersInRibs = 0.15;
 constexpr std::size_t mostWhole = 9;  // tried beside the smallest and a new sleeve
-constexpr std::size_t mostSplits = 5; // orders of several belts may be shared out in many ways
+constexpr std::size_t mostSplits = 8; // orders of several belts may be shared out in many ways
 
+/// Whatever the order of the mountings.
 bool sameWay(const Way& a, const Way& b) {
-    if (a.take != b.take || a.fills != b.fills || a.shares.size() != b.shares.size()) return false;
-    for (std::size_t i = 0; i < a.shares.size(); ++i)
-        if (a.shares[i].remnant != b.shares[i].remnant || a.shares[i].part != b.shares[i].part) return false;
-    return true;
+    return a.take == b.take && a.fills == b.fills &&
+           std::is_permutation(a.shares.begin(), a.shares.end(), b.shares.begin(), b.shares.end());
 }
 
 /// Its place, new or not.
@@ -25,10 +24,12 @@ std::size_t addWay(std::vector<Way>& ways, const Way& way) {
     return ways.size() - 1;
 }
 
+/// At most so many that are not among the ways yet.
 void addCheapest(std::vector<Way>& ways, std::vector<Way>& more, std::size_t most) {
     std::stable_sort(more.begin(), more.end(), [](const Way& a, const Way& b) { return a.cost < b.cost; });
-    for (std::size_t i = 0; i < std::min(more.size(), most); ++i)
-        addWay(ways, more[i]);
+    const std::size_t full = ways.size() + most;
+    for (const Way& way : more)
+        if (ways.size() < full) addWay(ways, way);
 }
 
 /// Places of the remnants by size; of two alike the less fresh one.
@@ -109,11 +110,13 @@ void Chooser::addWhole(const WorthTable& table, const Stock& stock, const Asked&
     addCheapest(choice.ways, whole, mostWhole);
 }
 
+/// Any part from any piece, the others where they are cheapest: not only as much as a piece can give, since
+/// a belt less may leave a rest that another width uses up.
 void Chooser::addSplits(const WorthTable& table, const Stock& stock, const Asked& asked, Choice& choice) {
     std::vector<Way> splits;
-    Way way;
     for (const auto& [size, i] : remnantsBySize(stock))
-        if (rule_.mostFrom(table, stock, asked, i, way)) splits.push_back(way);
+        rule_.addParts(table, stock, asked, i, splits);
+    rule_.addParts(table, stock, asked, -1, splits);
     addCheapest(choice.ways, splits, mostSplits);
 }
 
@@ -134,8 +137,7 @@ Worth Chooser::judge(const WorthTable& table, const Outlook& outlook, const Stoc
     choice.extra = std::move(verdict.cost);
     const Worth matters = setting_.ribs ? hardlyMattersInRibs : hardlyMatters;
     const Worth saved = choice.smallest ? choice.extra[*choice.smallest] : 0;
-    if (choice.smallest && saved < std::max(matters, verdict.doubt[*choice.smallest]))
-        choice.best = *choice.smallest;
+    if (choice.smallest && saved < matters) choice.best = *choice.smallest;
     choice.best = begunInstead(choice, matters);
     const Worth given = choice.extra[choice.best];
     for (Worth& extra : choice.extra)

@@ -73,7 +73,6 @@ LookAhead::Verdict LookAhead::judge(const WorthTable& table, const Outlook& outl
     std::vector<double> now(count), sum(count, 0.0);
     std::vector<std::vector<double>> costs(count);
     std::vector<bool> in(count, true);
-    verdict.doubt.assign(count, 0.0);
     for (std::size_t i = 0; i < count; ++i) {
         const auto done = rule_.apply(table, after[i], asked, ways[i]);
         now[i] = done.sleeves * static_cast<double>(setting_.sleeve) +
@@ -110,8 +109,8 @@ LookAhead::Verdict LookAhead::judge(const WorthTable& table, const Outlook& outl
                 const double each = costs[i][f] - costs[verdict.best][f] - mean;
                 squares += each * each;
             }
-            verdict.doubt[i] = std::sqrt(squares) / met;
-            if (mean > (met < 32 ? 3 : 2) * verdict.doubt[i]) {
+            const double doubt = std::sqrt(squares) / met;
+            if (mean > (met < 32 ? 3 : 2) * doubt) {
                 in[i] = false;
                 --left;
             }

@@ -15,7 +15,9 @@ public:
         int first = 64;     ///< futures of the first heat; each heat doubles them
         int most = 512;     ///< futures in all
         int budget = 11000; ///< plain orders served in all, about; dearer ones count more
-        double interestWeight = 1;
+        /// How much of interest and holding counts. Measured: with all of it all costs are 0.1 % less, but
+        /// 0.9 of the gap is not closed.
+        double interestWeight = 0.75;
     };
     LookAhead(const Setting& setting, Knobs knobs);
 
@@ -23,7 +25,6 @@ public:
     struct Verdict {
         std::size_t best = 0;
         std::vector<double> cost;
-        std::vector<double> doubt; ///< standard error of the difference to the best
         int futures = 0;
     };
     Verdict judge(const WorthTable& table, const Outlook& outlook, const Stock& stock, const Asked& asked,

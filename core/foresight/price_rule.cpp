@@ -209,29 +209,29 @@ void PriceRule::choose(const WorthTable& table, const Stock& stock, const Asked&
     readBack(without < withShelf ? asked.parts() - 1 : rest, way);
 }
 
-bool PriceRule::mostFrom(const WorthTable& table, const Stock& stock, const Asked& asked, int remnant,
-                         Way& way) {
-    const auto& piece = stock.remnants[static_cast<std::size_t>(remnant)];
+void PriceRule::addParts(const WorthTable& table, const Stock& stock, const Asked& asked, int remnant,
+                         std::vector<Way>& ways) {
+    Stock::Remnant piece{setting_.sleeve, 1, 0};
+    Worth before = table.sleeve;
+    Stock others = stock;
+    if (remnant >= 0) {
+        piece = stock.remnants[static_cast<std::size_t>(remnant)];
+        before = piece.fresh * table.of(piece.size);
+        others.remove(remnant); // the last one takes its place
+    }
     const int all = asked.parts() - 1;
-    int most = 0;
+    const auto cost = costs(table, others, asked, all);
     for (int part = 1; part < all; ++part) {
         const Size left = piece.size - setting_.rules.trim - asked.size(part);
-        if (left >= setting_.rules.reserve(asked.widest(part)) && asked.size(part) > asked.size(most))
-            most = part;
+        if (left < setting_.rules.reserve(asked.widest(part))) continue;
+        Way way;
+        readBack(all - part, way);
+        for (auto& share : way.shares)
+            if (remnant >= 0 && share.remnant == remnant) share.remnant = others.count;
+        way.shares.push_back({remnant, part});
+        way.cost = cost[static_cast<std::size_t>(all - part)] + before + table.mounting - table.of(left);
+        ways.push_back(std::move(way));
     }
-    if (most == 0) return false;
-    Stock others = stock;
-    others.remove(remnant); // the last one takes its place
-    const auto cost = costs(table, others, asked, all - most)[static_cast<std::size_t>(all - most)];
-    way.fills = true;
-    way.take = {};
-    readBack(all - most, way);
-    for (auto& share : way.shares)
-        if (share.remnant == remnant) share.remnant = others.count;
-    way.shares.push_back({remnant, most});
-    const Size left = piece.size - setting_.rules.trim - asked.size(most);
-    way.cost = cost + piece.fresh * table.of(piece.size) + table.mounting - table.of(left);
-    return true;
 }
 
 bool PriceRule::wholeFrom(const WorthTable& table, const Stock& stock, const Asked& asked, int remnant,

@@ -23,8 +23,10 @@ public:
     /// The cheapest way.
     void choose(const WorthTable& table, const Stock& stock, const Asked& asked, Way& way);
 
-    /// The cheapest way that takes as much as it can from this remnant and the rest of the order from others.
-    bool mostFrom(const WorthTable& table, const Stock& stock, const Asked& asked, int remnant, Way& way);
+    /// A way for each part of the order, neither none nor all, that this piece (-1: a new sleeve) can give:
+    /// that part from it and the others at least cost.
+    void addParts(const WorthTable& table, const Stock& stock, const Asked& asked, int remnant,
+                  std::vector<Way>& ways);
 
     /// Everything from one piece (-1: new sleeve), if it takes it.
     bool wholeFrom(const WorthTable& table, const Stock& stock, const Asked& asked, int remnant, Way& way);

@@ -32,6 +32,7 @@ struct Stock {
 struct Share {
     int remnant; ///< place in the stock, -1 for a new sleeve
     int part;
+    friend bool operator==(const Share&, const Share&) = default;
 };
 
 /// A way to serve an order.

@@ -111,6 +111,27 @@ TEST_CASE("No sleeve is opened for less than half a millimetre while a begun pie
     CHECK(opened > 0); // where it pays
 }
 
+TEST_CASE("An order of several belts is shared out in any numbers, and no way is weighed twice",
+          "[foresight][choice]") {
+    const Learned learned{Shelf::None};
+    const auto ways = choose(learned, stockOf({108000, 171000}), {{30000, 4}}).ways;
+    const auto taking = [&](int remnant, int belts) {
+        return std::any_of(ways.begin(), ways.end(), [&](const Way& way) {
+            return way.shares.size() == 2 &&
+                   std::any_of(way.shares.begin(), way.shares.end(), [&](const Share& share) {
+                       return share.remnant == remnant && share.part == belts;
+                   });
+        });
+    };
+    CHECK(taking(0, 3)); // all that it can give
+    CHECK(taking(0, 2));
+    CHECK(taking(0, 1));
+    for (std::size_t i = 0; i < ways.size(); ++i)
+        for (std::size_t j = 0; j < i; ++j)
+            CHECK_FALSE(std::is_permutation(ways[i].shares.begin(), ways[i].shares.end(),
+                                            ways[j].shares.begin(), ways[j].shares.end()));
+}
+
 TEST_CASE("No sleeve is opened that is not there", "[foresight][choice]") {
     const Learned learned{Shelf::None};
     const Stock stock = stockOf({41000, 118000});
