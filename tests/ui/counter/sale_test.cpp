@@ -281,7 +281,9 @@ TEST_CASE("While a line of a belt is looked at again, its other line comes from 
     desk.type("3 x H8M 1200 85"); // no remnant gives that and 30
     CHECK(from(0).contains(onCard()));
     SECTION("no way of one's own for a line that is planned with others") {
-        desk.type("2 x H8M 1200 20");
+        desk.counter().line().selectAll();
+        desk.type("H8M 1200 55"); // with 30 also 101 or 128.5 would give it
+        REQUIRE(advice->suggestion());
         REQUIRE_FALSE(advice->suggestion()->others.empty());
         desk.press(Qt::Key_Down);
         CHECK_FALSE(advice->choseOther());
