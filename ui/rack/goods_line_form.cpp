@@ -8,6 +8,7 @@
 #include "ui/desk/completion.h"
 #include "ui/desk/field_words.h"
 #include "ui/desk/labels.h"
+#include "ui/look/look.h"
 #include "ui/rack/rack_words.h"
 #include "ui/which/which_dialog.h"
 #include "ui/words/entry_words.h"
@@ -140,7 +141,7 @@ void GoodsLineForm::buildView(For what) {
     understood_->setWordWrap(true);
     costless_->setWordWrap(true);
     costless_->setObjectName(QStringLiteral("costless"));
-    costless_->hide();
+    costless_->setMinimumHeight(pressHeight); // of its two lines: the fields below stay where they are
     advice_->setWordWrap(true);
     auto* form = new QFormLayout{this};
     form->setContentsMargins(0, 0, 0, 0);
@@ -243,7 +244,6 @@ void GoodsLineForm::sayCostless() {
                            ? tr("No cost: what is cut from it will be in no margin, and it has no worth in "
                                 "money. Type what one cost if the note or the invoice says it.")
                            : QString{});
-    costless_->setVisible(costless);
 }
 
 std::optional<Unit> GoodsLineForm::unit() const {

@@ -1,11 +1,9 @@
-// What comes in without a cost is said and marked; where it lies, and what it is, is guessed.
+// What comes in without a cost is said and marked; where it lies is proposed.
 #include "core/shop/places.h"
 #include "tests/ui/rack/at_the_rack.h"
 
 #include <QComboBox>
-#include <QFile>
 #include <QTableView>
-#include <QTableWidget>
 
 namespace riband::ui {
 
@@ -21,15 +19,7 @@ QString cell(QDialog& dialog, int row, int column) {
     return dialog.findChild<QTableView*>()->model()->index(row, column).data().toString();
 }
 
-constexpr int RemarkColumn = 3, CostColumn = 4, PlaceColumn = 5;
-
-QString fileWith(DeskShop& shop, const QByteArray& table) {
-    const QString path = shop.papers() + "-lorry.csv";
-    QFile file{path};
-    REQUIRE(file.open(QIODevice::WriteOnly));
-    file.write(table);
-    return path;
-}
+constexpr int CostColumn = 4, PlaceColumn = 5;
 
 } // namespace
 
@@ -86,37 +76,6 @@ TEST_CASE("Two belts of a delivery get two empty places, and two lines of one be
         dialog.reject();
     });
     desk.press(Qt::Key_F8);
-}
-
-TEST_CASE("What a file doesn't say of the kind is guessed by the sleeves that are known, and said",
-          "[rack]") {
-    DeskShop shop;
-    shop.piece("XL 414", mm(200)); // a narrow sleeve, unopened
-    DeskWindow desk{shop};
-    goToTheRack(desk);
-    const QString path = fileWith(shop, "belt;width;cost\nXL 414;199;12,5\nXL 414;120;\n");
-    answering(desk, [&](QDialog& dialog) {
-        answering(desk, [&](QDialog& sheet) {
-            QTest::keyClicks(&field(sheet, "path"), path);
-            QTest::keyClick(&field(sheet, "path"), Qt::Key_Return);
-            const auto* rows = sheet.findChildren<QTableWidget*>().back();
-            CHECK(rows->item(0, 1)->text().endsWith("sleeve by its width"));
-            CHECK(rows->item(1, 1)->text().endsWith("remnant by its width"));
-            QString said;
-            for (const auto* label : sheet.findChildren<QLabel*>())
-                said += label->text();
-            CHECK(said.contains("taken for remnants, are 1."));
-            CHECK(said.contains("Rows without a cost: 1."));
-            QTest::keyClick(&sheet, Qt::Key_F9);
-        });
-        QTest::keyClick(&dialog, Qt::Key_F5);
-        CHECK(cell(dialog, 0, RemarkColumn).isEmpty());
-        CHECK(cell(dialog, 1, RemarkColumn) == "remnant");
-        QTest::keyClick(&dialog, Qt::Key_F9);
-        dialog.reject();
-    });
-    desk.press(Qt::Key_F8);
-    CHECK(shop.disagreements().empty());
 }
 
 } // namespace riband::ui
