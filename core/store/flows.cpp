@@ -399,7 +399,8 @@ Evidence Flows::behind(const Behind& what, std::size_t most) const {
     Sums all, one;
     std::optional<MovementId> last;
     const auto finish = [&] {
-        if (last && found.newest.size() < most) found.newest.push_back({*last, listOf(std::exchange(one, {}))});
+        if (last && found.newest.size() < most)
+            found.newest.push_back({*last, listOf(std::exchange(one, {}))});
     };
     while (rows.next()) {
         const auto movement = rows.get<MovementId>(0);

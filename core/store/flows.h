@@ -39,7 +39,7 @@ struct Behind {
     std::vector<BeltId> belts{}; ///< any of them; none: all
     std::optional<PersonId> person{};
     std::optional<CutterId> cutter{}; ///< 0: by hand
-    std::vector<Account> accounts{}; ///< any of them; none: all
+    std::vector<Account> accounts{};  ///< any of them; none: all
     std::optional<ScrapReason> reason{};
     std::optional<std::string> place{}; ///< as in PlaceFlow
     std::optional<Unit> unit{};
@@ -52,7 +52,7 @@ struct Evidence {
         MovementId movement;
         std::vector<Flow> flows; ///< by account and reason, in `within`
     };
-    std::vector<Line> newest; ///< newest first, as many as were asked for
+    std::vector<Line> newest;   ///< newest first, as many as were asked for
     std::int64_t movements = 0; ///< all
     std::vector<Flow> sums;     ///< of all, by belt, account and reason, in `within`
 };

@@ -52,7 +52,7 @@ struct TrendPicture {
     };
     std::vector<Point> points;
     QString head;
-    QString none; ///< said where a point has no value; its room has no band
+    QString none;                          ///< said where a point has no value; its room has no band
     std::function<QString(double)> figure; ///< words for a value of the axis
 };
 void paintTrend(QPainter& painter, const QRectF& area, const TrendPicture& picture, const Look& look);

@@ -92,8 +92,9 @@ void paintPoint(QPainter& painter, const Axes& axes, std::size_t i, const TrendP
     const double x = axes.x(i);
     if (!point.value) {
         painter.setPen(look.ink2);
-        painter.drawText(QRectF{x - axes.each / 2, axes.plot.bottom() - 2 * nameHeight, axes.each, 2 * nameHeight},
-                         Qt::AlignCenter | Qt::TextWordWrap, picture.none);
+        painter.drawText(
+            QRectF{x - axes.each / 2, axes.plot.bottom() - 2 * nameHeight, axes.each, 2 * nameHeight},
+            Qt::AlignCenter | Qt::TextWordWrap, picture.none);
         return;
     }
     const QPointF at{x, axes.y(*point.value)};

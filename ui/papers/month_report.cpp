@@ -128,9 +128,10 @@ int paintMonthReport(QPagedPaintDevice& device, const MonthReport& report, const
         QStringList{PaperWords::tr("From the width ledger; printed %1, money in %2")
                         .arg(shown(report.printed), text(std::string{currency.code()}))} +
         comparedWords(report.belts, report.printed).mid(1);
-    std::vector<Block> blocks{titleBlock(
-        text(shop.name),
-        PaperWords::tr("Width and money, %1").arg(shownPeriod(report.now.period, report.printed)), underTitle)};
+    std::vector<Block> blocks{
+        titleBlock(text(shop.name),
+                   PaperWords::tr("Width and money, %1").arg(shownPeriod(report.now.period, report.printed)),
+                   underTitle)};
     blocks.push_back(part(PaperWords::tr("In short"), comparison(report, currency)));
     addPictures(blocks, report, leafWidth(device));
     blocks.push_back(part(PaperWords::tr("The book, figure by figure"), equation(report, currency)));

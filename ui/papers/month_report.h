@@ -19,9 +19,9 @@ struct MonthReport {
     shop::Sees sees;
     Date printed;
     Span now{}, before{}, yearBefore{};
-    std::vector<shop::WasteRow> all{};   ///< by unit
-    shop::Compared belts{};              ///< by what they lost
-    shop::Trends trends{};               ///< months up to this
+    std::vector<shop::WasteRow> all{}; ///< by unit
+    shop::Compared belts{};            ///< by what they lost
+    shop::Trends trends{};             ///< months up to this
     shop::StockReport stock{};
     shop::MarginReport margin{}; ///< empty unless the owner asks
 };

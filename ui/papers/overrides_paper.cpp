@@ -4,6 +4,7 @@
 #include "ui/papers/paper_table.h"
 #include "ui/papers/paper_words.h"
 #include "ui/words/report_words.h"
+#include "ui/words/tr.h"
 #include "ui/words/words.h"
 
 #include <algorithm>

@@ -4,6 +4,8 @@
 #include "ui/words/report_words.h"
 #include "ui/words/words.h"
 
+#include <QStringList>
+
 #include <algorithm>
 
 namespace riband::ui {

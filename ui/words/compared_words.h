@@ -2,7 +2,7 @@
 
 #include "core/shop/reports/compared.h"
 
-#include <QString>
+#include <QStringList>
 
 namespace riband::ui {
 

@@ -54,8 +54,8 @@ std::vector<BeltReach> reach(const Shop& shop, const BuyingOutlook& outlook, con
     const auto moved = movedByBelt(shop, period);
     std::vector<BeltReach> belts;
     for (const BuyingBelt& belt : outlook.belts) {
-        BeltReach& each = belts.emplace_back(
-            BeltReach{belt.belt.id, belt.belt.designation, Reach{.unit = belt.belt.unit}});
+        BeltReach& each =
+            belts.emplace_back(BeltReach{belt.belt.id, belt.belt.designation, Reach{.unit = belt.belt.unit}});
         if (const auto row = moved.find(belt.belt.id); row != moved.end()) {
             each.reach.sold = row->second.sold;
             each.reach.used = row->second.used();
@@ -120,11 +120,10 @@ ReportTable tableOf(const std::vector<BeltReach>& belts) {
         const auto amount = [&](double exact) {
             return amountOf(reach.unit, static_cast<std::int64_t>(std::llround(exact)));
         };
-        table.rows.push_back({belt.designation, wordFor(reach.unit),
-                              amountOf(reach.unit, reach.asked), amount(reach.least),
-                              amountOf(reach.unit, reach.sold), amountOf(reach.unit, reach.used),
-                              reach.used > 0 ? percentOf(reach.had()) : "", percentOf(reach.reachable()),
-                              amount(reach.beyond())});
+        table.rows.push_back({belt.designation, wordFor(reach.unit), amountOf(reach.unit, reach.asked),
+                              amount(reach.least), amountOf(reach.unit, reach.sold),
+                              amountOf(reach.unit, reach.used), reach.used > 0 ? percentOf(reach.had()) : "",
+                              percentOf(reach.reachable()), amount(reach.beyond())});
     }
     return table;
 }

@@ -63,7 +63,9 @@ const char* wordFor(cutting::PieceKind kind) {
     return words[static_cast<std::size_t>(kind)];
 }
 
-bool isIn(const AgeRow& age, int days) { return days >= age.fromDays && (!age.belowDays || days < *age.belowDays); }
+bool isIn(const AgeRow& age, int days) {
+    return days >= age.fromDays && (!age.belowDays || days < *age.belowDays);
+}
 
 Money totalOf(const store::OrderLine& line) {
     return line.cancelled < line.quantity ? line.price.total : Money::minor(0);
@@ -94,14 +96,9 @@ Basis piecesBehind(const Shop& shop, Date today, const StockPart& part, const st
         if (!part.belts.empty() && !part.belts.contains(piece.belt)) continue;
         if (part.age && !isIn(*part.age, days)) continue;
         const Unit unit = piece.extent.unit();
-        std::vector<std::string> fields{piece.code,
-                                        wordFor(piece.kind),
-                                        names.at(piece.belt),
-                                        amountOf(unit, piece.extent.count()),
-                                        count(days),
-                                        piece.place,
-                                        printDate(piece.received),
-                                        piece.batch};
+        std::vector<std::string> fields{
+            piece.code,  wordFor(piece.kind), names.at(piece.belt),      amountOf(unit, piece.extent.count()),
+            count(days), piece.place,         printDate(piece.received), piece.batch};
         if (sees == Sees::Cost) {
             fields.push_back(printMoney(piece.cost, currency));
             fields.push_back(worth ? printMoney(*worth, currency) : "");
@@ -166,8 +163,8 @@ Basis takingsBehind(const Shop& shop, Date day, store::Payment kind, const std::
          store::Takings{shop.connection}.between(from, from + std::chrono::days{1})) {
         if (taking.kind != kind) continue;
         const store::Order order = orders.at(taking.order);
-        adding.line({printMoment(taking.at), order.code, order.customerName, people.at(taking.person).initials,
-                     printMoney(taking.amount, currency)});
+        adding.line({printMoment(taking.at), order.code, order.customerName,
+                     people.at(taking.person).initials, printMoney(taking.amount, currency)});
         adding.one("orders");
         adding.money("amount", taking.amount);
     }

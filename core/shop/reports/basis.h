@@ -18,7 +18,8 @@ struct Basis {
 };
 
 /// Behind one figure of a line of the waste report, by its name in files: "trim", "cost_trim", "opening",
-/// "lost_m2". Nothing where none can be: a figure that its line leaves at zero. Any other name means the line.
+/// "lost_m2". Nothing where none can be: a figure that its line leaves at zero. Any other name means the
+/// line.
 std::optional<store::Behind> behindFigure(const store::Behind& row, const std::string& name);
 /// What the movements behind a figure come to in it; its `lines` are for who can name a movement to say.
 struct Moves {
@@ -49,8 +50,8 @@ struct SalesPart {
 Basis salesBehind(const Shop& shop, const Period& period, const SalesPart& part, const std::string& figure,
                   const Currency& currency);
 
-/// What a millimetre or rib of a belt really costs is reckoned from: its sleeve, and what was sold of what was
-/// used.
+/// What a millimetre or rib of a belt really costs is reckoned from: its sleeve, and what was sold of what
+/// was used.
 Basis fullCostBehind(const Shop& shop, const Period& period, const std::string& belt,
                      const Currency& currency);
 

@@ -15,7 +15,8 @@ public:
     struct Term {
         const Deed* deed;
         std::vector<double> extra; ///< for each seed
-        /// What the belt's orders cost from this one on, done so and as suggested there: means over the seeds.
+        /// What the belt's orders cost from this one on, done so and as suggested there: means over the
+        /// seeds.
         double asDone = 0, asSuggested = 0;
     };
     struct Result {

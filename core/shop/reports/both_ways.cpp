@@ -14,7 +14,8 @@ namespace riband::shop {
 namespace {
 
 double meanOf(const BeltReplay::Term& term) {
-    return std::accumulate(term.extra.begin(), term.extra.end(), 0.0) / static_cast<double>(term.extra.size());
+    return std::accumulate(term.extra.begin(), term.extra.end(), 0.0) /
+           static_cast<double>(term.extra.size());
 }
 
 /// Sums the overrides of one group, in mm and in minor units.

@@ -81,8 +81,8 @@ Compared compared(const Shop& shop, const Period& period, const std::vector<Grou
     for (std::size_t group = 0; group < groups.size(); ++group) {
         auto& lines = all.groups.emplace_back();
         for (const WasteRow& row : rows[group])
-            lines.push_back({row, of(earlier, group, row, all.beforeTold),
-                             of(lastYear, group, row, all.yearBeforeTold)});
+            lines.push_back(
+                {row, of(earlier, group, row, all.beforeTold), of(lastYear, group, row, all.yearBeforeTold)});
     }
     return all;
 }
@@ -100,7 +100,8 @@ ReportTable shortTableOf(const std::vector<ComparedRow>& rows, const Currency& c
     ReportTable table{{"group", "unit", "sold", "lost", "yield_percent"}, {}};
     if (sees == Sees::Cost) table.columns.emplace_back("cost_lost");
     for (const ComparedRow& row : rows) {
-        auto& fields = table.rows.emplace_back(std::vector<std::string>{row.now.group, wordFor(row.now.unit)});
+        auto& fields =
+            table.rows.emplace_back(std::vector<std::string>{row.now.group, wordFor(row.now.unit)});
         addFields(fields, row.now.unit, Then{row.now.width, row.now.money}, currency, sees);
     }
     addThen(table, rows, currency, sees);

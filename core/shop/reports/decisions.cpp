@@ -45,7 +45,8 @@ public:
                            "shelf_belts", "shelf_refused"},
                           {}};
         if (sees_ == Sees::Cost) table.columns.emplace_back("expected_cost");
-        if (played_) table.columns.insert(table.columns.end(), {"as_suggested_mm", "as_done_mm", "replayed_mm"});
+        if (played_)
+            table.columns.insert(table.columns.end(), {"as_suggested_mm", "as_done_mm", "replayed_mm"});
         if (played_ && sees_ == Sees::Cost) table.columns.emplace_back("replayed_cost");
         const auto cameTo = comeTo(advices);
         for (const store::Advice* advice : advices) {
@@ -55,7 +56,9 @@ public:
         return table;
     }
 
-    const std::string& beltOf(const store::Advice& advice) const { return names_.belt(advice.belt).designation; }
+    const std::string& beltOf(const store::Advice& advice) const {
+        return names_.belt(advice.belt).designation;
+    }
     const std::string& personOf(const store::Advice& advice) const { return names_.person(advice.person); }
     /// Those replayed, in the order in which the report sums them.
     std::map<store::AdviceId, CameTo> comeTo(const std::vector<const store::Advice*>& advices) {

@@ -46,7 +46,8 @@ std::vector<Account> accountsOf(const std::string& figure) {
     std::vector<Account> accounts;
     if (figure == "lost" || figure == "lost_m2" || figure == "lost_kg" || figure == "lost_share_percent")
         accounts.assign(lostAccounts.begin(), lostAccounts.end());
-    if (figure == "yield_percent" || figure == "used" || figure == "used_m2" || figure == "lost_percent" || figure == "cuts") {
+    if (figure == "yield_percent" || figure == "used" || figure == "used_m2" || figure == "lost_percent" ||
+        figure == "cuts") {
         accounts.assign(lostAccounts.begin(), lostAccounts.end());
         accounts.push_back(Account::Sold);
     }
@@ -89,9 +90,9 @@ class Sum {
 public:
     Sum(const Shop& shop, const store::Behind& what, const std::string& name, const Currency& currency)
         : shop_{shop}, unit_{what.unit.value_or(Unit::Micrometre)}, name_{name}, figure_{widthName(name)},
-          currency_{currency},
-          isOne_{!what.accounts.empty() && isFigure(figure_) && figure_ != "lost_share_percent" &&
-                 !(what.place && (isOfRack(figure_) || figure_ == "shelf"))} {}
+          currency_{currency}, isOne_{!what.accounts.empty() && isFigure(figure_) &&
+                                      figure_ != "lost_share_percent" &&
+                                      !(what.place && (isOfRack(figure_) || figure_ == "shelf"))} {}
 
     bool isOne() const { return isOne_; }
     /// In the simplest unit: width, or money where the figure is money.

@@ -29,8 +29,8 @@ struct OverrideRow {
 };
 struct OverrideReport {
     OverrideRow all;
-    std::vector<OverrideRow> people;  ///< by falling extra
-    std::vector<OverrideRow> reasons; ///< of departures only; `suggested` equals `departures`
+    std::vector<OverrideRow> people;       ///< by falling extra
+    std::vector<OverrideRow> reasons;      ///< of departures only; `suggested` equals `departures`
     std::vector<store::Advice> departures; ///< oldest first, with the people's own words
 };
 

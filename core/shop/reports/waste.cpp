@@ -141,7 +141,8 @@ std::vector<std::vector<WasteRow>> rowsBy(const Shop& shop, const Period& period
     for (const GroupBy by : groups) {
         Rows rows{shop, period, by};
         if (by == GroupBy::Place)
-            for (const store::PlaceFlow& flow : store::Flows{shop.connection}.byPlace(period.from, period.until))
+            for (const store::PlaceFlow& flow :
+                 store::Flows{shop.connection}.byPlace(period.from, period.until))
                 rows.add(flow.flow, flow.place);
         else
             for (const Flow& flow : sums)

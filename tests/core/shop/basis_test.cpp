@@ -44,7 +44,8 @@ struct StockedShop : TestShop {
 
 } // namespace
 
-TEST_CASE("Behind every figure of the stock lie the pieces that come to it, to the cent", "[reports][basis]") {
+TEST_CASE("Behind every figure of the stock lie the pieces that come to it, to the cent",
+          "[reports][basis]") {
     StockedShop shop;
     const StockReport report = stockReport(shop.shop, shop.today());
     const auto check = [&](const ReportTable& table, std::size_t row, const StockPart& part) {
@@ -79,8 +80,8 @@ TEST_CASE("Behind every figure of the stock lie the pieces that come to it, to t
 TEST_CASE("Who may not see costs sees none behind the stock and the decisions", "[reports][basis]") {
     StockedShop shop;
     for (const Basis& basis : {piecesBehind(shop.shop, shop.today(), {}, "cost", euro, Sees::WidthOnly),
-                               decisionsBehind(shop.shop, everything, "all", "", "expected_cost", nullptr, euro,
-                                               Sees::WidthOnly)}) {
+                               decisionsBehind(shop.shop, everything, "all", "", "expected_cost", nullptr,
+                                               euro, Sees::WidthOnly)}) {
         for (const std::string& column : basis.lines.columns) {
             CHECK(column.find("cost") == std::string::npos);
             CHECK(column != "worth");
@@ -89,7 +90,8 @@ TEST_CASE("Who may not see costs sees none behind the stock and the decisions", 
     }
 }
 
-TEST_CASE("Behind a margin stand the order lines, and behind a day what was taken and made", "[reports][basis]") {
+TEST_CASE("Behind a margin stand the order lines, and behind a day what was taken and made",
+          "[reports][basis]") {
     TestShop shop;
     shop.piece(shop.h8m1200, mm(400), cutting::PieceKind::Sleeve, 8000);
     price(shop.shop, shop.h8m1200, 10'000, 8000);
@@ -111,14 +113,17 @@ TEST_CASE("Behind a margin stand the order lines, and behind a day what was take
               fieldOf(belts, 0, figure));
         for (std::size_t row = 0; row < report.customers.size(); ++row)
             if (std::string{"width"} != figure)
-                CHECK(salesBehind(shop.shop, everything, {.customer = report.customers[row].name}, figure, euro)
-                          .sum == fieldOf(customers, row, figure));
+                CHECK(
+                    salesBehind(shop.shop, everything, {.customer = report.customers[row].name}, figure, euro)
+                        .sum == fieldOf(customers, row, figure));
     }
-    CHECK(salesBehind(shop.shop, everything, {.customer = "Lower Mill"}, "lines", euro).lines.rows.size() == 1);
+    CHECK(salesBehind(shop.shop, everything, {.customer = "Lower Mill"}, "lines", euro).lines.rows.size() ==
+          1);
     // The sleeve's 80.00 over 400 mm, and 130 sold of 135 used: two trims of 2.5.
     const Basis cost = fullCostBehind(shop.shop, everything, "H8M 1200", euro);
-    CHECK(cost.lines.rows == std::vector<std::vector<std::string>>{
-                                 {"sleeve_cost", "80.00"}, {"sleeve_width", "400"}, {"sold", "130"}, {"used", "135"}});
+    CHECK(cost.lines.rows ==
+          std::vector<std::vector<std::string>>{
+              {"sleeve_cost", "80.00"}, {"sleeve_width", "400"}, {"sold", "130"}, {"used", "135"}});
 
     const Date day = dayOf(shop.shop.now());
     const DayReport close = dayReport(shop.shop, day);
@@ -151,7 +156,8 @@ TEST_CASE("A group stands beside the period before and the same days a year earl
     sell(now - std::chrono::days{1}, 50, 1);
     const Moment end{dayOf(now) + std::chrono::days{1}};
     const Period week{end - std::chrono::days{7}, end};
-    const std::vector<GroupBy> by{GroupBy::Belt, GroupBy::Person, GroupBy::Cutter, GroupBy::Place, GroupBy::Cause};
+    const std::vector<GroupBy> by{GroupBy::Belt, GroupBy::Person, GroupBy::Cutter, GroupBy::Place,
+                                  GroupBy::Cause};
     const Compared all = compared(shop.shop, week, by, waste(shop.shop, week, by));
     CHECK(all.beforeTold == Told::Whole);
     CHECK(all.yearBeforeTold == Told::Whole);
@@ -180,7 +186,8 @@ TEST_CASE("A group stands beside the period before and the same days a year earl
         CHECK(column.find("cost") == std::string::npos);
 }
 
-TEST_CASE("Before the book began there is nothing to compare with, and that is not nought", "[reports][compared]") {
+TEST_CASE("Before the book began there is nothing to compare with, and that is not nought",
+          "[reports][compared]") {
     TestShop shop;
     shop.piece(shop.h8m1200, mm(400), cutting::PieceKind::Sleeve, 8000);
     shop.cutAll(shop.order(shop.h8m1200, mm(30), 2));

@@ -201,7 +201,8 @@ TEST_CASE("Behind every line of the waste report stand the movements that it sum
             std::int64_t sold = 0, trim = 0;
             for (const auto& line : movesBehind(shop.shop, row.behind, "group", euro, 100).newest)
                 for (const auto& posting : line.movement.movement.postings()) {
-                    if (!row.behind.accounts.empty() && posting.account != row.behind.accounts.front()) continue;
+                    if (!row.behind.accounts.empty() && posting.account != row.behind.accounts.front())
+                        continue;
                     if (posting.account == store::Account::Sold) sold += posting.amount;
                     if (posting.account == store::Account::Trim) trim += posting.amount;
                 }
@@ -237,11 +238,14 @@ TEST_CASE("The movements behind a figure add up to it", "[reports]") {
     CHECK(moves.basis.unit == "mm");
     REQUIRE(moves.newest.size() == 2);
     CHECK(moves.newest.front().counts == "2.5");
-    CHECK(moves.newest.front().movement.movement.about().at > moves.newest.back().movement.movement.about().at);
+    CHECK(moves.newest.front().movement.movement.about().at >
+          moves.newest.back().movement.movement.about().at);
     // 0.20 a mm
-    CHECK(movesBehind(shop.shop, *behindFigure(row.behind, "cost_trim"), "cost_trim", euro, 2).basis.sum == "1.50");
+    CHECK(movesBehind(shop.shop, *behindFigure(row.behind, "cost_trim"), "cost_trim", euro, 2).basis.sum ==
+          "1.50");
     CHECK(row.width.lost() == 7'500);
-    CHECK(movesBehind(shop.shop, *behindFigure(row.behind, "cost_lost"), "cost_lost", euro, 2).basis.sum == "1.50");
+    CHECK(movesBehind(shop.shop, *behindFigure(row.behind, "cost_lost"), "cost_lost", euro, 2).basis.sum ==
+          "1.50");
 }
 
 TEST_CASE("The period before has as many months, or as many days; the year before the same days",
