@@ -2,6 +2,7 @@
 
 #include "core/shop/offers.h"
 #include "core/shop/piece_worth.h"
+#include "core/store/rack_figures.h"
 
 #include <algorithm>
 #include <map>
@@ -39,11 +40,11 @@ void add(std::vector<CoverRow>& covers, const StockRow& row) {
     }
 }
 
-int ageOf(const store::StockPiece& piece, Date today) {
-    return std::max(0, static_cast<int>((today - piece.born()).count()));
+int ageOf(const store::PieceFigures& piece, Date today) {
+    return std::max(0, static_cast<int>((today - piece.born).count()));
 }
 
-void add(std::vector<AgeRow>& ages, const store::StockPiece& piece, int age) {
+void add(std::vector<AgeRow>& ages, const store::PieceFigures& piece, int age) {
     for (AgeRow& row : ages)
         if (age >= row.fromDays && (!row.belowDays || age < *row.belowDays)) {
             ++row.pieces;
@@ -51,7 +52,7 @@ void add(std::vector<AgeRow>& ages, const store::StockPiece& piece, int age) {
         }
 }
 
-void add(StockRow& row, const store::StockPiece& piece, int age) {
+void add(StockRow& row, const store::PieceFigures& piece, int age) {
     row.youngestDays = row.pieces == 0 ? age : std::min(row.youngestDays, age);
     row.oldestDays = std::max(row.oldestDays, age);
     ++row.pieces;
@@ -80,14 +81,14 @@ void judge(StockRow& row) {
 /// Width of a belt's pieces that is good for something: of remnants by its worth table, or before there is
 /// one what a listed width can be cut from; of sleeves and ready belts all.
 double usefulWidth(const Shop& shop, const store::StockedBelt& belt, const store::ShopSettings& settings,
-                   const std::vector<store::StockPiece>& pieces) {
+                   const std::vector<store::PieceFigures>& pieces) {
     Extent widest = Extent::none(belt.unit);
-    for (const store::StockPiece& piece : pieces)
+    for (const store::PieceFigures& piece : pieces)
         widest = std::max(widest, piece.extent);
     const auto table = currentTable(shop, belt, settings, widest);
     const auto usable = usableWorth(settings.rulesFor(belt.unit), belt.listed);
     double width = 0;
-    for (const store::StockPiece& piece : pieces) {
+    for (const store::PieceFigures& piece : pieces) {
         const std::int64_t all = piece.extent.count();
         if (piece.kind != cutting::PieceKind::Remnant)
             width += static_cast<double>(all);
@@ -112,12 +113,12 @@ double shareThatSells(const StockRow& row) {
 StockReport stockReport(const Shop& shop, Date today) {
     StockReport report{.belts = {}, .ages = emptyAges(), .covers = emptyCovers()};
     std::map<store::BeltId, StockRow> rows;
-    std::map<store::BeltId, std::vector<store::StockPiece>> pieces;
+    std::map<store::BeltId, std::vector<store::PieceFigures>> pieces;
     const store::ShopSettings settings = store::Settings{shop.connection}.read();
     const auto belts = store::Catalogue{shop.connection}.all();
     for (const store::StockedBelt& belt : belts)
         rows.emplace(belt.id, StockRow{belt.id, belt.designation, belt.unit});
-    for (const store::StockPiece& piece : store::Pieces{shop.connection}.all()) {
+    for (const store::PieceFigures& piece : store::figuresOfRack(shop.connection)) {
         pieces[piece.belt].push_back(piece);
         const int age = ageOf(piece, today);
         add(report.ages, piece, age);
