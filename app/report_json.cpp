@@ -3,6 +3,8 @@
 #include "app/json.h"
 #include "core/measure/text.h"
 
+#include <map>
+
 namespace riband::app {
 
 namespace {
@@ -90,8 +92,11 @@ QJsonArray jsonOf(const shop::ReportTable& table) {
 QJsonObject wasteJson(const shop::Shop& shop, const shop::Period& period, const QString& by,
                       const std::vector<WasteRow>& rows, const Currency& currency, Sees sees) {
     QJsonArray groups;
+    std::map<Unit, std::int64_t> lost;
+    for (const Unit unit : {Unit::Micrometre, Unit::Rib})
+        lost[unit] = shop::totalOf(rows, unit).width.lost();
     for (const WasteRow& row : rows)
-        groups << rowJson(row, shop::totalOf(rows, row.unit).width.lost(), currency, sees);
+        groups << rowJson(row, lost[row.unit], currency, sees);
     return {{"from", textValue(printDate(dayOf(period.from)))},
             {"to", lastDay(period)},
             {"so_far", shop::isRunning(period, dayOf(shop.now()))},
