@@ -45,8 +45,13 @@ TEST_CASE("The figures of the rack are those of its pieces", "[store][stock]") {
     shop.ticket(shop.order(shop.toothed, mm(30), 2), sleeve);
     const LineId taken = shop.order(shop.toothed, mm(30), 1);
     Transaction transaction{connection};
-    Ticket taking{.id = TicketId{0}, .code = "", .order = {}, .state = TicketState::Open, .made = shop.now};
-    taking.taken = {{ready, taken}};
+    const Ticket taking{.id = TicketId{0},
+                        .code = "",
+                        .order = {},
+                        .state = TicketState::Open,
+                        .made = shop.now,
+                        .mountings = {},
+                        .taken = {{ready, taken}}};
     Tickets{connection}.add(taking);
     Pieces{connection}.add(
         {shop.toothed, cutting::PieceKind::Remnant, {}, "", day(2020, 1, 1), {}, ""}); // empty: not there
