@@ -162,7 +162,7 @@ void reportTrend(const Options& options, const OpenShop& open) {
 
 void reportHindsight(const Options& options, const OpenShop& open) {
     const shop::Period period = periodOf(options, open);
-    const auto belts = shop::reach(open.shop(), shop::lookAtBuying(open.shop()), period);
+    const auto belts = shop::reach(open.shop(), period);
     const ReportTable table = shop::tableOf(belts);
     if (!options.json()) return answerFor(options, open, period, table);
     QJsonArray totals;

@@ -3,6 +3,8 @@
 #include "app/json.h"
 #include "core/measure/text.h"
 
+#include <map>
+
 namespace riband::app {
 
 namespace {
@@ -112,8 +114,11 @@ QJsonObject wasteJson(const shop::Shop& shop, const shop::Compared& compared, co
     for (const shop::ComparedRow& row : compared.groups.front())
         rows.push_back(row.now);
     QJsonArray groups;
+    std::map<Unit, std::int64_t> lost;
+    for (const Unit unit : {Unit::Micrometre, Unit::Rib})
+        lost[unit] = shop::totalOf(rows, unit).width.lost();
     for (const shop::ComparedRow& row : compared.groups.front()) {
-        QJsonObject json = rowJson(row.now, shop::totalOf(rows, row.now.unit).width.lost(), currency, sees);
+        QJsonObject json = rowJson(row.now, lost[row.now.unit], currency, sees);
         json.insert("before", thenJson(row.now.unit, row.before, currency, sees));
         json.insert("year_before", thenJson(row.now.unit, row.yearBefore, currency, sees));
         groups << json;

@@ -1,43 +1,86 @@
 #include "core/foresight/best_fit.h"
 
 #include <stdexcept>
+#include <utility>
 
 namespace riband::foresight {
 
 namespace {
 
-/// What is left of a piece after cutting the lines; negative if the piece can't take them.
-std::int64_t leftOf(const CutRules& rules, Size piece, const std::vector<Line>& lines) {
-    std::int64_t left = std::int64_t{piece} - rules.trim;
+/// What cutting the lines takes of a piece.
+std::int64_t takenBy(const CutRules& rules, const std::vector<Line>& lines) {
+    std::int64_t taken = rules.trim;
+    for (const auto& line : lines)
+        taken += std::int64_t{line.quantity} * (line.width + rules.kerf);
+    return taken;
+}
+
+/// The least piece that can take them.
+std::int64_t neededFor(const CutRules& rules, const std::vector<Line>& lines) {
     Size widest = 0;
-    for (const auto& line : lines) {
-        left -= std::int64_t{line.quantity} * (line.width + rules.kerf);
+    for (const auto& line : lines)
         widest = std::max(widest, line.width);
-    }
-    return left >= rules.reserve(widest) ? left : -1;
+    return takenBy(rules, lines) + rules.reserve(widest);
 }
 
 } // namespace
 
-Answer BestFit::answer(const Order& order) {
-    std::erase_if(rack_, [&](const auto& e) { return order.day - e.opened > setting_->ageLimitDays; });
-    Answer answer;
-    auto lines = order.lines;
+void BestFit::clearAged(double day) {
+    std::erase_if(rack_, [&](const auto& e) { return day - e.opened > setting_->ageLimitDays; });
+}
+
+/// Cuts the lines in one mounting or, if no sleeve takes them all, in several; tells each with its lines.
+template <class Told>
+void BestFit::cutOut(std::vector<Line> lines, double day, Told told) {
     std::sort(lines.begin(), lines.end(), [](const Line& a, const Line& b) { return a.width > b.width; });
     while (!lines.empty()) {
-        if (leftOf(setting_->rules, setting_->sleeve, lines) >= 0) {
-            cutFrom(answer, lines, order.day);
-            break;
-        }
-        cutFrom(answer, asMuchAsFits(lines), order.day);
+        const bool all = neededFor(setting_->rules, lines) <= setting_->sleeve;
+        const std::vector<Line> part = all ? std::exchange(lines, {}) : asMuchAsFits(lines);
+        told(part, cutFrom(smallestFor(part), part, day));
     }
+}
+
+template <class Told>
+void BestFit::keepLimit(Told told) {
     while (std::ssize(rack_) > setting_->rackLimit) {
         const auto smallest = std::min_element(rack_.begin(), rack_.end(),
                                                [](const auto& a, const auto& b) { return a.size < b.size; });
-        answer.scrap.push_back(smallest->name);
+        told(smallest->name);
         rack_.erase(smallest);
     }
+}
+
+Answer BestFit::answer(const Order& order) {
+    clearAged(order.day);
+    Answer answer;
+    cutOut(order.lines, order.day, [&](const std::vector<Line>& lines, const Cut& cut) {
+        Mounting mounting{cut.piece, cut.opensSleeve, {}, cut.left, cut.keepAs};
+        for (const auto& line : lines)
+            mounting.cuts.push_back({line.width, line.quantity, For::Order});
+        answer.mountings.push_back(std::move(mounting));
+    });
+    keepLimit([&](PieceName name) { answer.scrap.push_back(name); });
     return answer;
+}
+
+std::optional<std::size_t> BestFit::serve(const std::vector<Line>& lines, double day, std::size_t most) {
+    clearAged(day);
+    const auto ignore = [](PieceName) {};
+    if (neededFor(setting_->rules, lines) <= setting_->sleeve) {
+        const auto piece = smallestFor(lines);
+        const std::size_t opened = piece == rack_.end() ? 1 : 0;
+        if (opened > most) return std::nullopt;
+        cutFrom(piece, lines, day);
+        keepLimit(ignore);
+        return opened;
+    }
+    const BestFit before = *this;
+    std::size_t opened = 0;
+    cutOut(lines, day, [&](const auto&, const Cut& cut) { opened += cut.opensSleeve ? 1 : 0; });
+    keepLimit(ignore);
+    if (opened <= most) return opened;
+    *this = before;
+    return std::nullopt;
 }
 
 std::vector<Line> BestFit::asMuchAsFits(std::vector<Line>& lines) const {
@@ -46,7 +89,7 @@ std::vector<Line> BestFit::asMuchAsFits(std::vector<Line>& lines) const {
         part.push_back({line.width, 0});
         while (line.quantity > 0) {
             ++part.back().quantity;
-            if (leftOf(setting_->rules, setting_->sleeve, part) < 0) {
+            if (neededFor(setting_->rules, part) > setting_->sleeve) {
                 --part.back().quantity;
                 break;
             }
@@ -59,35 +102,25 @@ std::vector<Line> BestFit::asMuchAsFits(std::vector<Line>& lines) const {
     return part;
 }
 
-void BestFit::cutFrom(Answer& answer, const std::vector<Line>& lines, double day) {
+/// The end of the rack if a sleeve must be opened.
+std::vector<BestFit::Piece>::iterator BestFit::smallestFor(const std::vector<Line>& lines) {
+    const std::int64_t needed = neededFor(setting_->rules, lines);
     auto best = rack_.end();
     for (auto each = rack_.begin(); each != rack_.end(); ++each)
-        if (leftOf(setting_->rules, each->size, lines) >= 0 &&
-            (best == rack_.end() || each->size < best->size))
-            best = each;
-    Mounting mounting;
-    double opened = day;
-    Size size = setting_->sleeve;
-    if (best == rack_.end()) {
-        mounting.piece = nextName_++;
-        mounting.opensSleeve = true;
-    } else {
-        mounting.piece = best->name;
-        opened = best->opened;
-        size = best->size;
-        rack_.erase(best);
-    }
-    for (const auto& line : lines)
-        mounting.cuts.push_back({line.width, line.quantity, For::Order});
-    mounting.left = static_cast<Size>(leftOf(setting_->rules, size, lines));
-    keepRest(mounting, opened);
-    answer.mountings.push_back(std::move(mounting));
+        if (each->size >= needed && (best == rack_.end() || each->size < best->size)) best = each;
+    return best;
 }
 
-void BestFit::keepRest(Mounting& mounting, double opened) {
-    if (mounting.left < setting_->leastUseful()) return;
-    mounting.keepAs = nextName_++;
-    rack_.push_back({*mounting.keepAs, mounting.left, opened});
+BestFit::Cut BestFit::cutFrom(std::vector<Piece>::iterator piece, const std::vector<Line>& lines,
+                              double day) {
+    const bool opens = piece == rack_.end();
+    const Piece from = opens ? Piece{nextName_++, setting_->sleeve, day} : *piece;
+    if (!opens) rack_.erase(piece);
+    Cut cut{from.name, opens, static_cast<Size>(from.size - takenBy(setting_->rules, lines)), {}};
+    if (cut.left < setting_->leastUseful()) return cut;
+    cut.keepAs = nextName_++;
+    rack_.push_back({*cut.keepAs, cut.left, from.opened});
+    return cut;
 }
 
 void BestFit::scrapBelow(Size least) {

@@ -147,9 +147,9 @@ void Hindsight::fillTable() {
         const auto [at, fresh] = bestOfSize.try_emplace(lumps_[i].size, item);
         if (!fresh && at->second.worth < item.worth) at->second = item;
     }
-    std::vector<Item> items;
+    std::vector<Item> items; // a narrower lump that is worth as much always does as well
     for (const auto& [size, item] : bestOfSize)
-        items.push_back(item);
+        if (items.empty() || item.worth > items.back().worth) items.push_back(item);
     for (std::size_t r = 0; r < table_.size(); ++r) {
         table_[r] = r > 0 ? table_[r - 1] : 0;
         chosen_[r] = -1;

@@ -1,7 +1,7 @@
 #include "core/store/flows.h"
 
 #include "core/store/inner.h"
-#include "core/store/statement.h"
+#include "core/store/number_rows.h"
 
 #include <algorithm>
 #include <tuple>
@@ -44,9 +44,9 @@ std::optional<CutterId> cutterOf(CutterId column) {
 // Reports read some hundred thousand rows of sums, and each column less is a tenth of the time: what a sum is
 // of comes as its belt and as person * 1048576 + cutter * 128 + account * 8 + reason (of 8,191 cutters at
 // most).
-Flow& flowAt(Sums& sums, const Statement& row) {
-    const auto packed = row.get<std::int64_t>(1);
-    const Key key{row.get<BeltId>(0), PersonId{packed >> 20}, CutterId{packed >> 7 & 0x1FFF},
+Flow& flowAt(Sums& sums, const NumberRows& row) {
+    const std::int64_t packed = row.number(1);
+    const Key key{BeltId{row.number(0)}, PersonId{packed >> 20}, CutterId{packed >> 7 & 0x1FFF},
                   static_cast<Account>(packed >> 3 & 0xF), static_cast<int>(packed & 7)};
     const auto& [belt, person, cutter, account, reason] = key;
     const Flow none{belt, person, cutterOf(cutter), account,        reasonOf(reason),
@@ -61,11 +61,11 @@ struct Wanted {
 };
 
 /// Adds rows of (key in two columns, amount, cost), times `before` and `within`.
-void addRows(Statement& rows, std::int64_t before, std::int64_t within, Sums& sums) {
+void addRows(NumberRows& rows, std::int64_t before, std::int64_t within, Sums& sums) {
     while (rows.next()) {
         Flow& flow = flowAt(sums, rows);
-        const auto amount = rows.get<std::int64_t>(2);
-        const auto cost = rows.get<Money>(3);
+        const std::int64_t amount = rows.number(2);
+        const Money cost = rows.money(3);
         flow.before += before * amount;
         flow.within += within * amount;
         flow.costBefore = flow.costBefore + cost * before;
@@ -79,7 +79,7 @@ void addSpans(Connection& connection, std::int64_t first, std::int64_t last, boo
               const Wanted& wanted, Sums& sums) {
     const auto add = [&](int level, std::int64_t from, std::int64_t until, std::int64_t sign) {
         if (from >= until) return;
-        Statement rows{
+        NumberRows rows{
             connection,
             "SELECT belt, ? * (person * 1048576 + cutter * 128) + account * 8 + reason, amount, cost"
             " FROM flow_total WHERE level = ? AND span >= ? AND span < ?"
@@ -121,17 +121,17 @@ Edge edgeOf(Moment moment) {
 /// time first; SQLite would rather read all postings and find their movements.
 void addEdge(Connection& connection, const Edge& edge, std::int64_t before, std::int64_t within,
              const Wanted& wanted, Sums& sums) {
-    Statement rows{connection,
-                   "SELECT m.belt, ? * (m.person * 1048576 + coalesce(m.cutter, 0) * 128) + p.account * 8 + "
-                   "coalesce(p.reason, 4),"
-                   " p.amount, p.cost"
-                   " FROM movement m CROSS JOIN posting p ON p.movement = m.id"
-                   " WHERE m.at_ms >= ? AND m.at_ms < ? AND p.account <> 2 AND (? IS NULL OR p.account = ?)",
-                   wanted.each,
-                   edge.first,
-                   edge.last,
-                   wanted.only,
-                   wanted.only};
+    NumberRows rows{connection,
+                    "SELECT m.belt, ? * (m.person * 1048576 + coalesce(m.cutter, 0) * 128) + p.account * 8 + "
+                    "coalesce(p.reason, 4),"
+                    " p.amount, p.cost"
+                    " FROM movement m CROSS JOIN posting p ON p.movement = m.id"
+                    " WHERE m.at_ms >= ? AND m.at_ms < ? AND p.account <> 2 AND (? IS NULL OR p.account = ?)",
+                    wanted.each,
+                    edge.first,
+                    edge.last,
+                    wanted.only,
+                    wanted.only};
     addRows(rows, before * edge.sign, within * edge.sign, sums);
 }
 

@@ -40,19 +40,31 @@ struct OrdersMade {
     Money total; ///< with tax
 };
 
-/// What sales brought and what the width sold had cost: orders and ledger together; reads only.
+/// What sales brought and what the width sold had cost, of one span: orders and ledger together, read once
+/// for all questions.
 class Revenue {
 public:
-    explicit Revenue(Connection& connection) : connection_{connection} {}
-    std::vector<BeltSale> byBelt(Moment from, Moment until) const;
-    std::vector<CustomerSale> byCustomer(Moment from, Moment until) const;
-    Sale total(Moment from, Moment until) const; ///< its width is 0: units don't mix
+    Revenue(Connection& connection, Moment from, Moment until);
+    std::vector<BeltSale> byBelt() const;
+    std::vector<CustomerSale> byCustomer() const;
+    Sale total() const; ///< its width is 0: units don't mix
     /// Greatest loss first.
-    std::vector<BelowCost> belowCost(Moment from, Moment until, std::size_t most) const;
-    std::vector<OrdersMade> made(Moment from, Moment until) const;
+    std::vector<BelowCost> belowCost(std::size_t most) const;
 
 private:
+    /// An order line with what was sold of it in the span.
+    struct Line {
+        LineId id;
+        BeltId belt;
+        OrderId order;
+        Sale sale;
+    };
+    BelowCost told(const Line& line) const;
+
     Connection& connection_;
+    std::vector<Line> lines_;
 };
+
+std::vector<OrdersMade> ordersMade(Connection& connection, Moment from, Moment until);
 
 } // namespace riband::store

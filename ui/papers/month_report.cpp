@@ -103,7 +103,7 @@ MonthReport gatherMonth(const shop::Shop& shop, const shop::Period& period, Sees
     const auto look = [&shop, sees](const shop::Period& span) {
         return MonthReport::Span{span, shop::toldOf(shop, span), shop::movedByUnit(shop, span),
                                  sees == Sees::Cost
-                                     ? store::Revenue{shop.connection}.total(span.from, span.until)
+                                     ? store::Revenue{shop.connection, span.from, span.until}.total()
                                      : store::Sale{}};
     };
     auto groups = shop::waste(shop, period, {GroupBy::All, GroupBy::Belt});

@@ -50,7 +50,7 @@ BarRows beltsOf(const std::vector<BeltReach>& belts, Unit unit) {
 } // namespace
 
 ReportView hindsightView(const shop::Shop& shop, const shop::Period& period) {
-    const auto belts = shop::reach(shop, shop::lookAtBuying(shop), period);
+    const auto belts = shop::reach(shop, period);
     ReportView view;
     view.table = shop::tableOf(belts);
     view.behind = behindReach(belts, period, view.table);

@@ -30,9 +30,12 @@ Consumption consumptionOf(const Setting& setting, const Futures& futures, Dice d
     Consumption consumption;
     if (futures.ordersPerDay() <= 0) return consumption;
     const double days = std::min(mostYears * setting.daysPerYear, mostOrders / futures.ordersPerDay());
-    std::vector<Order> drawn;
+    std::vector<Futures::Drawn> drawn;
     futures.draw(dice, days, drawn);
-    const std::vector<Order> orders = servable(setting, std::move(drawn));
+    std::vector<Order> orders;
+    for (const Futures::Drawn& each : drawn)
+        if (auto lines = servable(setting, futures.orders()[each.order].lines); !lines.empty())
+            orders.push_back({each.day, std::move(lines)});
     if (orders.empty()) return consumption;
     BestFit counter{setting};
     Referee referee{setting};

@@ -7,15 +7,14 @@ namespace riband::foresight {
 namespace {
 
 /// The orders of each week that had some.
-std::vector<std::vector<Order>> weeksOf(const Record& record) {
-    std::vector<std::vector<Order>> weeks;
+std::vector<std::vector<Futures::Drawn>> weeksOf(const Record& record) {
+    std::vector<std::vector<Futures::Drawn>> weeks;
     double present = -1;
-    for (Order order : record.orders) {
-        const double week = std::floor(order.day / daysOfPeriod);
+    for (std::size_t order = 0; order < record.orders.size(); ++order) {
+        const double day = record.orders[order].day, week = std::floor(day / daysOfPeriod);
         if (week != present) weeks.emplace_back();
         present = week;
-        order.day -= week * daysOfPeriod;
-        weeks.back().push_back(std::move(order));
+        weeks.back().push_back({day - week * daysOfPeriod, order});
     }
     return weeks;
 }
@@ -31,35 +30,27 @@ Futures::Futures(const Record& record, const Forecast& forecast)
     weeks_ = weeksOf(record);
 }
 
-void Futures::draw(Dice& dice, double days, std::vector<Order>& orders) const {
-    if (record_.orders.empty()) return orders.clear();
-    byWeeks_ ? drawWeeks(dice, days, orders) : drawStream(dice, days, orders);
+void Futures::draw(Dice& dice, double days, std::vector<Drawn>& drawn) const {
+    drawn.clear();
+    if (record_.orders.empty()) return;
+    byWeeks_ ? drawWeeks(dice, days, drawn) : drawStream(dice, days, drawn);
 }
 
-/// Orders that are there already give their room to the new ones.
-void Futures::drawStream(Dice& dice, double days, std::vector<Order>& orders) const {
-    if (ordersPerDay_ <= 0) return orders.clear();
-    std::size_t drawn = 0;
-    for (double day = 0; (day -= std::log1p(-dice.share()) / ordersPerDay_) < days; ++drawn) {
-        const Order& order =
-            record_.orders[static_cast<std::size_t>(dice.below(static_cast<int>(record_.orders.size())))];
-        if (drawn < orders.size())
-            orders[drawn] = order;
-        else
-            orders.push_back(order);
-        orders[drawn].day = day;
-    }
-    orders.resize(drawn);
+void Futures::drawStream(Dice& dice, double days, std::vector<Drawn>& drawn) const {
+    if (ordersPerDay_ <= 0) return;
+    const auto orders = static_cast<int>(record_.orders.size());
+    for (double day = 0; (day -= std::log1p(-dice.share()) / ordersPerDay_) < days;)
+        drawn.push_back({day, static_cast<std::size_t>(dice.below(orders))});
 }
 
-void Futures::drawWeeks(Dice& dice, double days, std::vector<Order>& orders) const {
-    orders.clear();
+void Futures::drawWeeks(Dice& dice, double days, std::vector<Drawn>& drawn) const {
     bool demand = chain_.lastHadDemand;
     for (double start = 0; start < days; start += daysOfPeriod) {
         demand = dice.share() < (demand ? chain_.afterDemand : chain_.afterNone);
         if (!demand) continue;
-        for (Order order : weeks_[static_cast<std::size_t>(dice.below(static_cast<int>(weeks_.size())))])
-            if ((order.day += start) < days) orders.push_back(std::move(order));
+        for (const Drawn& each :
+             weeks_[static_cast<std::size_t>(dice.below(static_cast<int>(weeks_.size())))])
+            if (each.day + start < days) drawn.push_back({each.day + start, each.order});
     }
 }
 

@@ -14,20 +14,26 @@ class Futures {
 public:
     Futures(const Record& record, const Forecast& forecast);
 
-    /// In the place of what is in `orders`. Days count from now on.
-    void draw(Dice& dice, double days, std::vector<Order>& orders) const;
+    /// An order of the record, on a day of those to come; days count from now on.
+    struct Drawn {
+        double day;
+        std::size_t order;
+    };
+    /// In the place of what is in `drawn`.
+    void draw(Dice& dice, double days, std::vector<Drawn>& drawn) const;
+    const std::vector<Order>& orders() const { return record_.orders; }
     double ordersPerDay() const { return ordersPerDay_; }
     double widthPerDay() const { return ordersPerDay_ * record_.meanWidth(); }
 
 private:
-    void drawStream(Dice& dice, double days, std::vector<Order>& orders) const;
-    void drawWeeks(Dice& dice, double days, std::vector<Order>& orders) const;
+    void drawStream(Dice& dice, double days, std::vector<Drawn>& drawn) const;
+    void drawWeeks(Dice& dice, double days, std::vector<Drawn>& drawn) const;
 
     const Record& record_;
     double ordersPerDay_ = 0;
     bool byWeeks_ = false;
     Chain chain_;
-    std::vector<std::vector<Order>> weeks_; ///< with demand; days count from the beginning of the week
+    std::vector<std::vector<Drawn>> weeks_; ///< with demand; days count from the beginning of the week
 };
 
 } // namespace riband::foresight

@@ -8,11 +8,6 @@ namespace riband::foresight {
 
 namespace {
 
-std::size_t openedBy(const Answer& answer) {
-    return static_cast<std::size_t>(std::count_if(answer.mountings.begin(), answer.mountings.end(),
-                                                  [](const Mounting& each) { return each.opensSleeve; }));
-}
-
 BestFit counterWith(const Setting& setting, const std::vector<Remnant>& remnants) {
     BestFit counter{setting};
     for (const Remnant& remnant : remnants)
@@ -20,47 +15,48 @@ BestFit counterWith(const Setting& setting, const std::vector<Remnant>& remnants
     return counter;
 }
 
-struct Run {
-    std::size_t opened = 0;
-    double lost = 0;
+/// A future: the lines of its orders, that a sleeve can give, each on its day.
+struct Asked {
+    double day;
+    const std::vector<Line>* lines;
 };
+using Future = std::vector<Asked>;
 
-/// An order that needs more sleeves than are left goes elsewhere and leaves the rack as it was.
-Run cutOut(BestFit counter, const std::vector<Order>& orders, std::size_t sleeves) {
-    Run run;
-    BestFit before = counter;
-    for (const Order& order : orders) {
-        before = counter;
-        const std::size_t opens = openedBy(counter.answer(order));
-        if (run.opened + opens <= sleeves) {
-            run.opened += opens;
-            continue;
-        }
-        run.lost += widthOf(order);
-        counter = before;
-    }
-    return run;
+/// Width lost with so many sleeves: an order that needs more than are left goes elsewhere and leaves the rack
+/// as it was.
+double lostWith(BestFit& counter, const Future& future, std::size_t sleeves) {
+    double lost = 0;
+    for (const Asked& order : future)
+        if (const auto opened = counter.serve(*order.lines, order.day, sleeves))
+            sleeves -= *opened;
+        else
+            lost += widthOf(*order.lines);
+    return lost;
 }
 
-std::size_t openedFor(BestFit counter, const std::vector<Order>& orders) {
+std::size_t openedFor(BestFit& counter, const Future& future) {
     std::size_t opened = 0;
-    for (const Order& order : orders)
-        opened += openedBy(counter.answer(order));
+    for (const Asked& order : future)
+        opened += *counter.serve(*order.lines, order.day, BestFit::anyNumber);
     return opened;
 }
 
 /// Sums over the runs, by the number of sleeves.
 class Sums {
 public:
-    void add(const BestFit& counter, const std::vector<Order>& orders) {
-        const std::size_t opened = openedFor(counter, orders);
+    explicit Sums(const BestFit& counter) : counter_{counter}, played_{counter} {}
+    void add(const Future& future) {
+        played_ = counter_;
+        const std::size_t opened = openedFor(played_, future);
         if (opened >= runs_.size()) {
             runs_.resize(opened + 1, 0);
             lost_.resize(opened + 1, 0);
         }
         ++runs_[opened];
-        for (std::size_t sleeves = 0; sleeves < opened; ++sleeves)
-            lost_[sleeves] += cutOut(counter, orders, sleeves).lost;
+        for (std::size_t sleeves = 0; sleeves < opened; ++sleeves) {
+            played_ = counter_;
+            lost_[sleeves] += lostWith(played_, future, sleeves);
+        }
     }
     Need need(int runs) const {
         Need need;
@@ -74,6 +70,7 @@ public:
     }
 
 private:
+    BestFit counter_, played_; ///< played again and again in the same memory
     std::vector<int> runs_{0};
     std::vector<double> lost_{0};
 };
@@ -96,13 +93,18 @@ double Need::lostWith(int sleeves) const {
 
 Need needOf(const Setting& setting, const std::vector<Remnant>& remnants, const Futures& futures, double days,
             int runs, Dice dice) {
-    const BestFit counter = counterWith(setting, remnants);
-    Sums sums;
-    std::vector<Order> orders;
+    std::vector<std::vector<Line>> able;
+    for (const Order& order : futures.orders())
+        able.push_back(servable(setting, order.lines));
+    Sums sums{counterWith(setting, remnants)};
+    std::vector<Futures::Drawn> drawn;
+    Future future;
     for (int run = 0; run < runs; ++run) {
-        futures.draw(dice, days, orders);
-        orders = servable(setting, std::move(orders)); // keeps its room for the next run
-        sums.add(counter, orders);
+        futures.draw(dice, days, drawn);
+        future.clear();
+        for (const Futures::Drawn& each : drawn)
+            if (!able[each.order].empty()) future.push_back({each.day, &able[each.order]});
+        sums.add(future);
     }
     return sums.need(runs);
 }

@@ -4,9 +4,9 @@
 
 namespace riband::foresight {
 
-double widthOf(const Order& order) {
+double widthOf(const std::vector<Line>& lines) {
     double width = 0;
-    for (const Line& line : order.lines)
+    for (const Line& line : lines)
         width += static_cast<double>(line.width) * line.quantity;
     return width;
 }
@@ -35,9 +35,14 @@ bool canGive(const Setting& setting, Size width) {
     return rules.trim + width + rules.kerf + rules.reserve(width) <= setting.sleeve;
 }
 
+std::vector<Line> servable(const Setting& setting, std::vector<Line> lines) {
+    std::erase_if(lines, [&](const Line& line) { return !canGive(setting, line.width); });
+    return lines;
+}
+
 std::vector<Order> servable(const Setting& setting, std::vector<Order> orders) {
     for (Order& order : orders)
-        std::erase_if(order.lines, [&](const Line& line) { return !canGive(setting, line.width); });
+        order.lines = servable(setting, std::move(order.lines));
     std::erase_if(orders, [](const Order& order) { return order.lines.empty(); });
     return orders;
 }

@@ -18,11 +18,14 @@ struct Record {
     double meanWidth() const; ///< of an order; 0 without orders
 };
 
-double widthOf(const Order& order);
+double widthOf(const std::vector<Line>& lines);
+inline double widthOf(const Order& order) { return widthOf(order.lines); }
 
 /// Whether a sleeve of the setting can give one belt of this width at all.
 bool canGive(const Setting& setting, Size width);
-/// Without the lines that no sleeve can give; no lines, no order.
+/// Without the lines that no sleeve can give.
+std::vector<Line> servable(const Setting& setting, std::vector<Line> lines);
+/// And no lines, no order.
 std::vector<Order> servable(const Setting& setting, std::vector<Order> orders);
 
 } // namespace riband::foresight

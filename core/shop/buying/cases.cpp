@@ -3,10 +3,12 @@
 #include "core/shop/shelf_life.h"
 #include "core/store/goods.h"
 #include "core/store/offers.h"
+#include "core/store/rack_figures.h"
 
 #include <algorithm>
 #include <limits>
 #include <map>
+#include <set>
 
 namespace riband::shop {
 
@@ -62,10 +64,13 @@ void addLine(foresight::Order& order, foresight::Line line) {
 
 class Reader {
 public:
-    explicit Reader(const Shop& shop) : shop_{shop}, lives_{shop} {
+    Reader(const Shop& shop, std::optional<Moment> since)
+        : shop_{shop}, belts_{store::Catalogue{shop.connection}.all()}, lives_{shop} {
         outlook_.settings = store::Settings{shop.connection}.read();
         outlook_.today = dayOf(shop.now());
         now_ = Moment{outlook_.today + std::chrono::days{1}};
+        longAgo_ = now_ - longestRecord;
+        since_ = std::max(longAgo_, since.value_or(longAgo_));
         const store::BuyingRules& buying = outlook_.settings.buying;
         outlook_.terms.service = static_cast<double>(buying.service.count()) / 1000;
         outlook_.terms.reviewDays = buying.reviewDays;
@@ -78,35 +83,49 @@ public:
         readPieces();
         readExpected();
         offers_ = store::SleeveOffers{shop_.connection}.all();
-        for (store::StockedBelt& belt : store::Catalogue{shop_.connection}.all())
+        for (store::StockedBelt& belt : belts_)
             addBelt(std::move(belt));
         return std::move(outlook_);
     }
 
 private:
     void readRecords() {
-        const auto asked = store::Orders{shop_.connection}.askedSince(now_ - longestRecord);
+        std::vector<store::AskedLine> asked = store::Orders{shop_.connection}.askedSince(since_);
+        if (since_ > longAgo_) askMoreOfUnlisted(asked);
         Moment first = now_;
         for (const auto& line : asked)
             first = std::min(first, line.at);
-        outlook_.days = static_cast<int>(daysBetween(first, now_));
+        days_ = daysBetween(first, now_);
+        outlook_.days = static_cast<int>(days_);
         std::optional<store::OrderId> order;
         std::optional<store::BeltId> belt;
+        std::vector<foresight::Order>* orders = nullptr;
         for (const auto& line : asked) {
-            auto& record = records_[line.belt];
-            record.days = daysBetween(first, now_);
-            if (order != line.order || belt != line.belt)
-                record.orders.push_back({daysBetween(first, line.at), {}});
-            addLine(record.orders.back(), {sizeOf(line.extent), static_cast<int>(line.quantity)});
+            const bool sameBelt = belt == line.belt;
+            if (!sameBelt) orders = &records_[line.belt];
+            if (!sameBelt || order != line.order) orders->push_back({daysBetween(first, line.at), {}});
+            addLine(orders->back(), {sizeOf(line.extent), static_cast<int>(line.quantity)});
             order = line.order;
             belt = line.belt;
         }
-        days_ = daysBetween(first, now_);
+    }
+
+    /// Which widths a sleeve is cut into is known of a belt that lists none by its orders.
+    void askMoreOfUnlisted(std::vector<store::AskedLine>& asked) const {
+        std::set<store::BeltId> unlisted;
+        for (const store::StockedBelt& belt : belts_)
+            if (belt.listed.empty()) unlisted.insert(belt.id);
+        std::erase_if(asked, [&](const auto& line) { return unlisted.contains(line.belt); });
+        constexpr std::size_t all = 1'000'000;
+        for (const store::BeltId belt : unlisted)
+            for (const store::PastLine& line : store::Orders{shop_.connection}.pastOf(belt, all))
+                if (line.made >= longAgo_)
+                    asked.push_back({belt, line.order, line.made, line.extent, line.belts, 0});
     }
 
     void readPieces() {
-        for (store::StockPiece& piece : store::Pieces{shop_.connection}.all())
-            if (piece.kind != cutting::PieceKind::Ready) pieces_[piece.belt].push_back(std::move(piece));
+        for (const store::PieceFigures& piece : store::figuresOfRack(shop_.connection))
+            if (piece.kind != cutting::PieceKind::Ready) pieces_[piece.belt].push_back(piece);
     }
 
     /// What is ordered already is not ordered again.
@@ -120,8 +139,8 @@ private:
     /// A sleeve of which something is promised will be open anyway.
     void stand(const store::StockedBelt& belt, foresight::BuyingCase& buying) {
         const auto ageLimit = static_cast<int>(buying.setting.ageLimitDays);
-        for (const store::StockPiece& piece : pieces_[belt.id]) {
-            const auto age = (outlook_.today - piece.born()).count();
+        for (const store::PieceFigures& piece : pieces_[belt.id]) {
+            const auto age = (outlook_.today - piece.born).count();
             if (age > ageLimit) continue;
             if (piece.kind == cutting::PieceKind::Sleeve && piece.reserved.isNone())
                 ++buying.sleeves;
@@ -173,7 +192,7 @@ private:
         foresight::BuyingCase buying;
         buying.record.days = days_;
         if (const auto known = records_.find(belt.id); known != records_.end())
-            buying.record = std::move(known->second);
+            buying.record.orders = std::move(known->second);
         foresight::Setting& setting = buying.setting;
         setting.sleeve = sizeOf(belt.newSleeve);
         setting.rules = rulesOf(outlook_.settings, belt.unit);
@@ -194,18 +213,22 @@ private:
     }
 
     const Shop& shop_;
+    std::vector<store::StockedBelt> belts_;
     ShelfLife lives_;
     Moment now_; ///< the end of today, so that a list is the same all day
+    Moment longAgo_, since_;
     double days_ = 0;
     BuyingOutlook outlook_;
-    std::map<store::BeltId, foresight::Record> records_;
-    std::map<store::BeltId, std::vector<store::StockPiece>> pieces_;
+    std::map<store::BeltId, std::vector<foresight::Order>> records_;
+    std::map<store::BeltId, std::vector<store::PieceFigures>> pieces_;
     std::map<store::BeltId, std::vector<store::SleeveOffer>> offers_;
     std::map<store::BeltId, int> expected_;
 };
 
 } // namespace
 
-BuyingOutlook lookAtBuying(const Shop& shop) { return Reader{shop}.read(); }
+BuyingOutlook lookAtBuying(const Shop& shop, std::optional<Moment> since) {
+    return Reader{shop, since}.read();
+}
 
 } // namespace riband::shop

@@ -29,7 +29,8 @@ struct BuyingOutlook {
 
 /// Demand: the lines of orders that are neither parked, quoted nor cancelled, of the last three years.
 /// Supply: whole sleeves, here or expected from a supplier, and of opened pieces what is not promised; ready
-/// belts are left out, they are few.
-BuyingOutlook lookAtBuying(const Shop& shop);
+/// belts are left out, they are few. `since`: of no order before, which is read more quickly; but a belt that
+/// lists no width is known by all that was asked of it.
+BuyingOutlook lookAtBuying(const Shop& shop, std::optional<Moment> since = std::nullopt);
 
 } // namespace riband::shop

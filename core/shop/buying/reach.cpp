@@ -49,8 +49,8 @@ Reach& Reach::operator+=(const Reach& other) {
     return *this;
 }
 
-std::vector<BeltReach> reach(const Shop& shop, const BuyingOutlook& outlook, const Period& period,
-                             const foresight::Work& work) {
+std::vector<BeltReach> reach(const Shop& shop, const Period& period, const foresight::Work& work) {
+    const BuyingOutlook outlook = lookAtBuying(shop, period.from);
     const auto moved = movedByBelt(shop, period);
     std::vector<BeltReach> belts;
     for (const BuyingBelt& belt : outlook.belts) {

@@ -31,12 +31,12 @@ struct BeltReach {
     std::set<Extent> widths{}; ///< that were ordered and a sleeve can give
 };
 
-/// The belts that were ordered in the period, by falling width lost beyond hindsight. The bound is
+/// The belts that were ordered in the period (of the last three years), by falling width lost beyond
+/// hindsight. The bound is
 /// foresight::Hindsight's, from sleeves of the usual width and without ready belts. A shop that sells from
 /// the shelf may pass it; one that lives on old remnants is judged as if it had begun with sleeves. Throws
 /// foresight::Stopped.
-std::vector<BeltReach> reach(const Shop& shop, const BuyingOutlook& outlook, const Period& period,
-                             const foresight::Work& work = {});
+std::vector<BeltReach> reach(const Shop& shop, const Period& period, const foresight::Work& work = {});
 /// All belts of a unit; nothing if none of it was ordered.
 std::optional<Reach> totalOf(const std::vector<BeltReach>& belts, Unit unit);
 ReportTable tableOf(const std::vector<BeltReach>& belts);

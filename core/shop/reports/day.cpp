@@ -5,7 +5,7 @@ namespace riband::shop {
 DayReport dayReport(const Shop& shop, Date day) {
     const Moment from{day}, until{day + std::chrono::days{1}};
     DayReport report;
-    report.made = store::Revenue{shop.connection}.made(from, until);
+    report.made = store::ordersMade(shop.connection, from, until);
     for (const store::Payment kind :
          {store::Payment::Cash, store::Payment::Card, store::Payment::Transfer, store::Payment::Invoice})
         report.takings.push_back({kind, 0, Money::minor(0)});

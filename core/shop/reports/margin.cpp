@@ -45,24 +45,24 @@ std::optional<WidthPrice> MarginRow::proposed(Permille share, const Currency& cu
 }
 
 MarginReport marginReport(const Shop& shop, const Period& period) {
-    const store::Revenue revenue{shop.connection};
+    const store::Revenue revenue{shop.connection, period.from, period.until};
     MarginReport report;
     std::map<store::BeltId, store::StockedBelt> belts;
     for (const store::StockedBelt& belt : store::Catalogue{shop.connection}.all())
         belts.emplace(belt.id, belt);
     const auto used = movedByBelt(shop, period);
-    for (const store::BeltSale& sold : revenue.byBelt(period.from, period.until)) {
+    for (const store::BeltSale& sold : revenue.byBelt()) {
         const store::StockedBelt& belt = belts.at(sold.belt);
         const auto at = used.find(sold.belt);
         report.belts.push_back({belt.designation, belt.unit, sold.sale,
                                 fullCostOf(belt, at == used.end() ? Balance<std::int64_t>{} : at->second),
                                 belt.price});
     }
-    for (const store::CustomerSale& sold : revenue.byCustomer(period.from, period.until))
+    for (const store::CustomerSale& sold : revenue.byCustomer())
         report.customers.push_back({sold.customer, std::nullopt, sold.sale});
     sort(report.belts);
     sort(report.customers);
-    report.below = revenue.belowCost(period.from, period.until, mostBelow);
+    report.below = revenue.belowCost(mostBelow);
     return report;
 }
 

@@ -2,6 +2,7 @@
 
 #include "core/shop/offers.h"
 #include "core/shop/piece_worth.h"
+#include "core/store/rack_figures.h"
 
 #include <algorithm>
 #include <map>
@@ -36,11 +37,11 @@ void add(std::vector<CoverRow>& covers, const StockRow& row) {
     }
 }
 
-int ageOf(const store::StockPiece& piece, Date today) {
-    return std::max(0, static_cast<int>((today - piece.born()).count()));
+int ageOf(const store::PieceFigures& piece, Date today) {
+    return std::max(0, static_cast<int>((today - piece.born).count()));
 }
 
-void add(std::vector<AgeRow>& ages, const store::StockPiece& piece, int age) {
+void add(std::vector<AgeRow>& ages, const store::PieceFigures& piece, int age) {
     for (AgeRow& row : ages)
         if (age >= row.fromDays && (!row.belowDays || age < *row.belowDays)) {
             ++row.pieces;
@@ -48,7 +49,7 @@ void add(std::vector<AgeRow>& ages, const store::StockPiece& piece, int age) {
         }
 }
 
-void add(StockRow& row, const store::StockPiece& piece, int age) {
+void add(StockRow& row, const store::PieceFigures& piece, int age) {
     row.youngestDays = row.pieces == 0 ? age : std::min(row.youngestDays, age);
     row.oldestDays = std::max(row.oldestDays, age);
     ++row.pieces;
@@ -79,14 +80,14 @@ void judge(StockRow& row) {
 /// one what a listed width can be cut from; of sleeves and ready belts all.
 /// `each` is given the width of every piece.
 double usefulWidth(const Shop& shop, const store::StockedBelt& belt, const store::ShopSettings& settings,
-                   const std::vector<store::StockPiece>& pieces, std::vector<double>* each = nullptr) {
+                   const std::vector<store::PieceFigures>& pieces, std::vector<double>* each = nullptr) {
     Extent widest = Extent::none(belt.unit);
-    for (const store::StockPiece& piece : pieces)
+    for (const store::PieceFigures& piece : pieces)
         widest = std::max(widest, piece.extent);
     const auto table = currentTable(shop, belt, settings, widest);
     const auto usable = usableWorth(settings.rulesFor(belt.unit), belt.listed);
     double width = 0;
-    for (const store::StockPiece& piece : pieces) {
+    for (const store::PieceFigures& piece : pieces) {
         const double before = width;
         const std::int64_t all = piece.extent.count();
         if (piece.kind != cutting::PieceKind::Remnant)
@@ -119,12 +120,12 @@ bool isOf(const CoverRow& cover, const StockRow& row) {
 StockReport stockReport(const Shop& shop, Date today) {
     StockReport report{.belts = {}, .ages = emptyAges(), .covers = emptyCovers()};
     std::map<store::BeltId, StockRow> rows;
-    std::map<store::BeltId, std::vector<store::StockPiece>> pieces;
+    std::map<store::BeltId, std::vector<store::PieceFigures>> pieces;
     const store::ShopSettings settings = store::Settings{shop.connection}.read();
     const auto belts = store::Catalogue{shop.connection}.all();
     for (const store::StockedBelt& belt : belts)
         rows.emplace(belt.id, StockRow{belt.id, belt.designation, belt.unit});
-    for (const store::StockPiece& piece : store::Pieces{shop.connection}.all()) {
+    for (const store::PieceFigures& piece : store::figuresOfRack(shop.connection)) {
         pieces[piece.belt].push_back(piece);
         const int age = ageOf(piece, today);
         add(report.ages, piece, age);
@@ -152,6 +153,17 @@ StockReport stockReport(const Shop& shop, Date today) {
     return report;
 }
 
+namespace {
+
+std::vector<store::PieceFigures> figuresOf(const std::vector<store::StockPiece>& pieces) {
+    std::vector<store::PieceFigures> figures;
+    for (const store::StockPiece& piece : pieces)
+        figures.push_back({piece.belt, piece.kind, piece.extent, piece.reserved, piece.cost, piece.born()});
+    return figures;
+}
+
+} // namespace
+
 std::vector<WeighedPiece> weighedPieces(const Shop& shop, Date today) {
     std::map<store::BeltId, std::vector<store::StockPiece>> pieces;
     for (store::StockPiece& piece : store::Pieces{shop.connection}.all())
@@ -162,12 +174,13 @@ std::vector<WeighedPiece> weighedPieces(const Shop& shop, Date today) {
     for (const StockRow& row : stockReport(shop, today).belts) {
         const store::StockedBelt belt = catalogue.at(row.belt);
         const auto& mine = pieces.at(row.belt);
+        const auto figures = figuresOf(mine);
         std::vector<double> widths;
-        if (row.worth) usefulWidth(shop, belt, settings, mine, &widths);
+        if (row.worth) usefulWidth(shop, belt, settings, figures, &widths);
         double width = 0;
         Money told = Money::minor(0); // each is rounded with those before, so that they come to the sum
         for (std::size_t i = 0; i < mine.size(); ++i) {
-            WeighedPiece& piece = all.emplace_back(WeighedPiece{mine[i], ageOf(mine[i], today), {}});
+            WeighedPiece& piece = all.emplace_back(WeighedPiece{mine[i], ageOf(figures[i], today), {}});
             if (!row.worth) continue;
             width += widths[i];
             const bool isLast = i + 1 == mine.size();

@@ -1,6 +1,7 @@
 #include "core/shop/reports/waste.h"
 
 #include "core/shop/reports/names.h"
+#include "core/store/rack_figures.h"
 
 #include <algorithm>
 #include <map>
@@ -29,7 +30,8 @@ void count(Balance<Amount>& balance, const Flow& flow, Amount beforeIt, Amount w
 /// Sums the flows into rows by their group.
 class Rows {
 public:
-    Rows(const Shop& shop, const Period& period, GroupBy by) : names_{shop}, period_{period}, by_{by} {}
+    Rows(const ReportNames& names, const Period& period, GroupBy by)
+        : names_{names}, period_{period}, by_{by} {}
 
     void add(const Flow& flow, const std::string& place) {
         const ReportBelt& belt = names_.belt(flow.belt);
@@ -122,7 +124,7 @@ private:
         return rows_.emplace(key, std::move(row)).first->second;
     }
 
-    ReportNames names_;
+    const ReportNames& names_;
     Period period_;
     GroupBy by_;
     /// By name, unit and, since a new cutter may have the name of an old one, cutter.
@@ -138,8 +140,9 @@ bool isOfEach(GroupBy by) { return by == GroupBy::Person || by == GroupBy::Cutte
 std::vector<std::vector<WasteRow>> rowsBy(const Shop& shop, const Period& period,
                                           const std::vector<GroupBy>& groups, const std::vector<Flow>& sums) {
     std::vector<std::vector<WasteRow>> all;
+    const ReportNames names{shop};
     for (const GroupBy by : groups) {
-        Rows rows{shop, period, by};
+        Rows rows{names, period, by};
         if (by == GroupBy::Place)
             for (const store::PlaceFlow& flow :
                  store::Flows{shop.connection}.byPlace(period.from, period.until))
@@ -194,9 +197,9 @@ std::map<store::BeltId, Balance<std::int64_t>> movedByBelt(const Shop& shop, con
 
 std::map<Unit, Moved> movedByUnit(const Shop& shop, const Period& period) {
     std::map<Unit, Moved> moved;
-    const ReportNames names{shop};
+    const auto units = store::unitsOfBelts(shop.connection);
     for (const Flow& flow : store::Flows{shop.connection}.within(period.from, period.until)) {
-        Moved& sum = moved[names.belt(flow.belt).unit];
+        Moved& sum = moved[units.at(flow.belt)];
         const std::int64_t sign = signOf(flow.account);
         sum.width.of(flow.account, flow.reason) += sign * flow.within;
         sum.money.of(flow.account, flow.reason) += sign * flow.costWithin.inMinor();

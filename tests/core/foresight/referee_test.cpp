@@ -150,6 +150,43 @@ TEST_CASE("The smallest piece that fits keeps every rule in forty drawn shops", 
     }
 }
 
+namespace {
+
+std::size_t openedBy(const Answer& answer) {
+    return static_cast<std::size_t>(std::count_if(answer.mountings.begin(), answer.mountings.end(),
+                                                  [](const Mounting& each) { return each.opensSleeve; }));
+}
+
+} // namespace
+
+TEST_CASE("Serving an order opens what the answer to it opens, or is as if it had not come", "[foresight]") {
+    std::size_t turnedAway = 0, several = 0;
+    for (std::uint64_t number = 0; number < 40; ++number) {
+        auto shop = drawnScenario(number);
+        BestFit told{shop.setting}, untold{shop.setting};
+        CAPTURE(shop.name);
+        for (auto order : ordersOf(shop, Dice::of(number, 1))) {
+            if (number % 2 == 0) order.lines.front().quantity *= 20; // more than a sleeve gives
+            const BestFit before = told;
+            const Answer answer = told.answer(order);
+            const std::size_t opens = openedBy(answer), most = number % 3;
+            several += answer.mountings.size() > 1 ? 1 : 0;
+            const auto opened = untold.serve(order.lines, order.day, most);
+            REQUIRE(opened == (opens <= most ? std::optional{opens} : std::nullopt));
+            if (!opened) {
+                told = before;
+                ++turnedAway;
+            }
+            REQUIRE(untold.held() <= told.held()); // aged pieces may be gone already
+        }
+        const Order last{1e9, {{shop.setting.listed.front(), 1}}}; // whatever is left has aged by then
+        CHECK(untold.serve(last.lines, last.day, BestFit::anyNumber) == openedBy(told.answer(last)));
+        CHECK(untold.held() == told.held());
+    }
+    CHECK(turnedAway > 100);
+    CHECK(several > 100);
+}
+
 TEST_CASE("The same dice draw the same orders", "[foresight]") {
     const auto shop = drawnScenario(3);
     const auto once = ordersOf(shop, Dice{5}), again = ordersOf(shop, Dice{5}),

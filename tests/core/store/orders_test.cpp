@@ -80,6 +80,27 @@ TEST_CASE("What was asked for comes by belt and time, without what was taken bac
     CHECK(orders.askedSince(shop.now + std::chrono::hours{1}).empty());
 }
 
+TEST_CASE("What was asked for comes oldest first, whatever became of it", "[store][orders]") {
+    auto connection = Connection::inMemory();
+    SmallShop shop{connection};
+    Orders orders{connection};
+    std::vector<OrderId> made;
+    for (const OrderState state : {OrderState::HandedOver, OrderState::Open, OrderState::Ready,
+                                   OrderState::HandedOver, OrderState::Open}) {
+        made.push_back(orders.orderOf(shop.order(shop.toothed, mm(30), 1)));
+        orders.setState(made.back(), state);
+        shop.order(shop.ribbed, Ribs{6}, 1);
+        shop.now += std::chrono::hours{1};
+    }
+    const auto asked = orders.askedSince(Moment{});
+    REQUIRE(asked.size() == 10);
+    for (std::size_t i = 0; i < 5; ++i) {
+        CHECK(asked[i].order == made[i]);
+        CHECK(asked[i].belt == shop.toothed);
+        CHECK(asked[i + 5].belt == shop.ribbed);
+    }
+}
+
 TEST_CASE("How often a belt was ordered counts lines, not belts, and none that is cancelled or only quoted",
           "[store][orders]") {
     auto connection = Connection::inMemory();

@@ -15,7 +15,7 @@ const Period everything{Moment{Date{std::chrono::year{2000} / 1 / 1}},
 
 TEST_CASE("One belt of 30 an order can't be cut with less than a trim each", "[shop][reach]") {
     SoldShop shop;
-    const auto all = reach(shop.shop, shop.outlook(), everything);
+    const auto all = reach(shop.shop, everything);
     REQUIRE(all.size() == 1);
     CHECK(all.front().designation == "H8M 1200"); // the other belt was not asked for
     const Reach& toothed = all.front().reach;
@@ -35,14 +35,13 @@ TEST_CASE("Orders count in the period in which they came", "[shop][reach]") {
     SoldShop shop;
     const BuyingOutlook outlook = shop.outlook();
     const Moment end{outlook.today + std::chrono::days{1}};
-    const auto last = reach(shop.shop, outlook, {end - std::chrono::days{28}, end});
+    const auto last = reach(shop.shop, {end - std::chrono::days{28}, end});
     REQUIRE(last.size() == 1);
     CHECK(last.front().reach.asked == 3 * 30'000); // the last order came a week ago
-    CHECK(reach(shop.shop, outlook, {end, end + std::chrono::days{30}}).empty());
+    CHECK(reach(shop.shop, {end, end + std::chrono::days{30}}).empty());
 }
 
 TEST_CASE("Reckoning how far one could have come can be stopped", "[shop][reach]") {
     SoldShop shop;
-    CHECK_THROWS_AS(reach(shop.shop, shop.outlook(), everything, {nullptr, [] { return true; }}),
-                    foresight::Stopped);
+    CHECK_THROWS_AS(reach(shop.shop, everything, {nullptr, [] { return true; }}), foresight::Stopped);
 }
