@@ -208,7 +208,8 @@ std::map<Unit, Moved> movedByUnit(const Shop& shop, const Period& period) {
 }
 
 WasteRow rowOf(const Shop& shop, Unit unit, const std::vector<Flow>& flows) {
-    Rows sum{shop, {}, GroupBy::All};
+    const ReportNames names{shop};
+    Rows sum{names, {}, GroupBy::All};
     for (const Flow& flow : flows)
         sum.add(flow, "");
     const auto rows = std::move(sum).finish();

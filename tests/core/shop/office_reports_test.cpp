@@ -143,7 +143,7 @@ TEST_CASE("What was cut from width without a cost is in no margin, and it is tol
     CHECK(row().sale.cost == Money::minor(7600));
     CHECK(row().margin() == row().sale.revenue - Money::minor(1650) - Money::minor(7600));
     CHECK(marginReport(shop.shop, everything).customers.at(0).sale.uncosted == Money::minor(1650));
-    const store::Sale all = store::Revenue{shop.connection}.total(everything.from, everything.until);
+    const store::Sale all = store::Revenue{shop.connection, everything.from, everything.until}.total();
     CHECK(all.margin() == row().margin());
 
     const StockReport stock = stockReport(shop.shop, dayOf(shop.shop.now()));
@@ -153,7 +153,7 @@ TEST_CASE("What was cut from width without a cost is in no margin, and it is tol
 
 TEST_CASE("A period in which nothing was sold has no sales", "[reports]") {
     TestShop shop;
-    const store::Sale none = store::Revenue{shop.connection}.total(everything.from, everything.until);
+    const store::Sale none = store::Revenue{shop.connection, everything.from, everything.until}.total();
     CHECK(none.lines == 0);
     CHECK(none.revenue == Money::minor(0));
     CHECK(none.uncosted == Money::minor(0));
