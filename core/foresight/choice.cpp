@@ -117,6 +117,8 @@ void Chooser::addSplits(const WorthTable& table, const Stock& stock, const Asked
     for (const auto& [size, i] : remnantsBySize(stock))
         rule_.addParts(table, stock, asked, i, splits);
     rule_.addParts(table, stock, asked, -1, splits);
+    const auto sleeves = std::max<std::int64_t>(1, sleevesOf(choice.ways[0]));
+    std::erase_if(splits, [&](const Way& way) { return sleevesOf(way) > sleeves; }); // one would do
     addCheapest(choice.ways, splits, mostSplits);
 }
 

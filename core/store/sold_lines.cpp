@@ -11,7 +11,7 @@ std::vector<SoldLine> soldLines(Connection& connection, Moment from, Moment unti
                    "SELECT o.code, o.made_ms, l.belt, coalesce(c.name, ''), sum(p.amount),"
                    " CASE WHEN sum(p.amount) = l.extent * l.quantity THEN l.price_total - l.price_tax"
                    " ELSE (2 * (l.price_total - l.price_tax) * sum(p.amount) + l.extent * l.quantity)"
-                   " / (2 * l.extent * l.quantity) END, sum(p.cost)"
+                   " / (2 * l.extent * l.quantity) END, sum(p.cost), max(p.cost = 0 AND p.amount <> 0)"
                    " FROM movement m JOIN posting p ON p.movement = m.id AND p.account = 4"
                    " JOIN order_line l ON l.id = p.line JOIN sales_order o ON o.id = l.sales_order"
                    " LEFT JOIN customer c ON c.id = o.customer WHERE m.at_ms >= ? AND m.at_ms < ?"
@@ -27,7 +27,7 @@ std::vector<SoldLine> soldLines(Connection& connection, Moment from, Moment unti
     while (rows.next())
         lines.push_back({rows.get<std::string>(0), rows.get<Moment>(1), rows.get<BeltId>(2),
                          rows.get<std::string>(3), rows.get<std::int64_t>(4), rows.get<Money>(5),
-                         rows.get<Money>(6)});
+                         rows.get<Money>(6), rows.get<std::int64_t>(7) == 0});
     return lines;
 }
 

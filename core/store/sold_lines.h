@@ -14,6 +14,7 @@ struct SoldLine {
     std::string customer; ///< "" walk-in
     std::int64_t width;   ///< µm or ribs
     Money revenue, cost;  ///< without tax
+    bool costKnown;       ///< of all its width
 };
 /// Whose lines: of a belt, of a customer ("" walk-ins), or neither.
 struct SalesOf {

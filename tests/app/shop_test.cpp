@@ -27,8 +27,8 @@ TEST_CASE("riband suggest names the piece, the reason with its figure, the other
 TEST_CASE("riband suggest keeps no rest of which it says that nothing can be made", "[app][suggest]") {
     const DemoShop shop;
     int finished = 0;
-    for (int width = 12; width <= 19; ++width) { // of 63 mm; T10 is listed from 12 on: under 19.5 is dead
-        const auto said = QStringLiteral("3 x T10 880 %1").arg(width);
+    for (int width = 12; width <= 19; ++width) { // of 43 mm; T10 is listed from 12 on: under 19.5 is dead
+        const auto said = QStringLiteral("2 x T10 880 %1").arg(width);
         const auto best = run({"suggest", "--shop", shop.file, said, "--json"}).json()["best"].toObject();
         const auto mountings = best["mountings"].toArray();
         if (mountings.size() != 1 || !best["reason"].toString().contains("nothing more can be made"))

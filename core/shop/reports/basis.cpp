@@ -116,6 +116,9 @@ Basis salesBehind(const Shop& shop, const Period& period, const SalesPart& part,
                   const Currency& currency) {
     Adding adding{
         {"at", "order", "customer", "belt", "unit", "width", "revenue", "cost", "margin"}, figure, currency};
+    const auto known = [&](const store::SoldLine& line, Money sum) {
+        return line.costKnown ? printMoney(sum, currency) : "";
+    };
     store::SalesOf whose{.customer = part.customer};
     std::map<store::BeltId, store::StockedBelt> belts;
     for (const store::StockedBelt& belt : store::Catalogue{shop.connection}.all()) {
@@ -126,12 +129,13 @@ Basis salesBehind(const Shop& shop, const Period& period, const SalesPart& part,
         const store::StockedBelt& belt = belts.at(line.belt);
         adding.line({printMoment(line.at), line.order, line.customer, belt.designation, wordFor(belt.unit),
                      amountOf(belt.unit, line.width), printMoney(line.revenue, currency),
-                     printMoney(line.cost, currency), printMoney(line.revenue - line.cost, currency)});
+                     known(line, line.cost), known(line, line.revenue - line.cost)});
         adding.one("lines");
         if (whose.belt) adding.width("width", belt.unit, line.width);
         adding.money("revenue", line.revenue);
-        adding.money("cost", line.cost);
-        adding.money("margin", line.revenue - line.cost);
+        adding.money("cost", line.costKnown ? line.cost : Money::minor(0));
+        adding.money("revenue_without_cost", line.costKnown ? Money::minor(0) : line.revenue);
+        if (line.costKnown) adding.money("margin", line.revenue - line.cost);
     }
     return std::move(adding).finish();
 }

@@ -132,6 +132,12 @@ TEST_CASE("An order of several belts is shared out in any numbers, and no way is
                                             ways[j].shares.begin(), ways[j].shares.end()));
 }
 
+TEST_CASE("Two sleeves are no way where one would do", "[foresight][choice]") {
+    const Learned learned{Shelf::None};
+    CHECK(choose(learned, {}, {{30000, 2}}).ways.size() == 1);
+    CHECK(choose(learned, {}, {{30000, 20}}).ways[0].shares.size() == 2); // 400 mm sleeves
+}
+
 TEST_CASE("No sleeve is opened that is not there", "[foresight][choice]") {
     const Learned learned{Shelf::None};
     const Stock stock = stockOf({41000, 118000});

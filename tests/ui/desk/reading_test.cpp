@@ -7,6 +7,8 @@
 #include <QTest>
 #include <QThread>
 
+#include <atomic>
+
 namespace riband::ui {
 
 namespace {
@@ -46,9 +48,17 @@ TEST_CASE("Only what was asked last is shown", "[desk]") {
     DeskShop shop;
     Reading reading{shop.session(), nullptr};
     QStringList shown;
+    std::atomic_bool askedBoth =
+        false; // else the first could be there, and shown, before the second is asked
     for (const char* name : {"first", "second"})
-        reading.start([name](const shop::Shop&) { return name; },
-                      [&](const char* said) { shown << QString::fromLatin1(said); });
+        reading.start(
+            [name, &askedBoth](const shop::Shop&) {
+                while (!askedBoth)
+                    QThread::yieldCurrentThread();
+                return name;
+            },
+            [&](const char* said) { shown << QString::fromLatin1(said); });
+    askedBoth = true;
     CHECK(ends(reading));
     QTest::qWait(50); // the first may be slower than the second
     CHECK(shown == QStringList{"second"});

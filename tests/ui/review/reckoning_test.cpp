@@ -167,15 +167,21 @@ TEST_CASE("What was done otherwise is replayed both ways by a key, and the verdi
     DeskWindow desk{shop};
     goToTheReview(desk);
     const ReviewPart& part = goTo(desk, "overrides");
-    CHECK(part.table().columns.back() == "expected_doubt");
+    const auto has = [&](const char* column) {
+        const auto columns = part.table().columns;
+        return std::find(columns.begin(), columns.end(), column) != columns.end();
+    };
+    CHECK(has("expected_doubt"));
+    CHECK_FALSE(has("told")); // before both ways are replayed
     CHECK(wordsShown(part).contains("3 of"));
     desk.press(Qt::Key_F5);
     settle(desk);
     CHECK(wordsShown(part).contains("Replayed both ways, doing otherwise"));
     const shop::ReportTable table = part.table();
-    CHECK(table.columns.back() == "told");
+    CHECK(has("told"));
     CHECK(table.rows.front()[8] == "3");
-    CHECK(table.rows.back()[0] == "belt");
+    CHECK(
+        std::any_of(table.rows.begin(), table.rows.end(), [](const auto& row) { return row[0] == "belt"; }));
     CHECK(wordsOf(part).contains("nearer to hand"));
     QDir{}.mkpath(QStringLiteral(RIBAND_BINARY_DIR "/scenes"));
     for (const QSize size : {QSize{1366, 768}, QSize{1920, 1080}})

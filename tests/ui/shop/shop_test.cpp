@@ -82,7 +82,8 @@ TEST_CASE("What is saved on the Shop page is what the shop works by", "[shop]") 
         write(fieldNamed(page, "Currency"), "JPY"); // no minor unit: 2.50 would be 250 yen
         desk.press(Qt::Key_S, Qt::ControlModifier);
         CHECK(saved().currency == Currency{"CHF", 2});
-        CHECK(desk.window().toast().words().contains("ISO 4217"));
+        CHECK(desk.window().toast().words().contains("JPY has no decimals"));
+        CHECK(desk.window().toast().words().contains("CHF"));
     }
     SECTION("cutting rules: the next suggestion trims 3 mm") {
         write(fieldNamed(page, "Trim, lost at every mounting"), "3");
