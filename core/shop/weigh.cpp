@@ -5,6 +5,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <set>
 
 namespace riband::shop {
 
@@ -124,6 +126,21 @@ private:
         }
     }
 
+    struct Outcome {
+        std::map<std::size_t, Extent> lefts; ///< of each piece
+        std::multiset<Extent> forShelf;
+        friend bool operator==(const Outcome&, const Outcome&) = default;
+    };
+    /// Which of two pieces gives the order's belts and which the shelf's is no difference to anybody.
+    Outcome comesTo(const Way& way) const {
+        Outcome outcome;
+        for (std::size_t i = 0; i < way.plan.mountings.size(); ++i) {
+            outcome.lefts.emplace(way.plan.mountings[i].piece, way.left(i, outlook_.problem.rules));
+            outcome.forShelf.insert(way.forShelf[i].begin(), way.forShelf[i].end());
+        }
+        return outcome;
+    }
+
     std::vector<Way> waysOf(const foresight::Choice& choice, foresight::PriceRule& rule, std::size_t most) {
         std::vector<std::pair<double, std::size_t>> order;
         for (std::size_t i = 0; i < choice.ways.size(); ++i)
@@ -137,7 +154,7 @@ private:
             if (ways.size() == most) break;
             Way way = wayOf(choice.ways[i], rule);
             if (std::any_of(ways.begin(), ways.end(),
-                            [&](const Way& each) { return each.plan.mountings == way.plan.mountings; }))
+                            [&](const Way& each) { return comesTo(each) == comesTo(way); }))
                 continue;
             way.extra = static_cast<std::int64_t>(std::llround(extra));
             way.cost = ways.front().cost + extra;

@@ -65,6 +65,8 @@ constexpr Named columns[] = {
     {"full_cost", QT_TRANSLATE_NOOP("Words", "Cost with waste")},
     {"below_cost", QT_TRANSLATE_NOOP("Words", "Below cost")},
     {"proposed_price", QT_TRANSLATE_NOOP("Words", "Proposed")},
+    {"revenue_without_cost", QT_TRANSLATE_NOOP("Words", "Of it without cost")},
+    {"without_cost", QT_TRANSLATE_NOOP("Words", "Pieces without cost")},
     {"month", QT_TRANSLATE_NOOP("Words", "Month")},
     {"cuts", QT_TRANSLATE_NOOP("Words", "Movements")},
     {"lost", QT_TRANSLATE_NOOP("Words", "Lost")},

@@ -7,6 +7,7 @@
 #include "tests/core/shop/shop_fixture.h"
 
 #include <cmath>
+#include <set>
 
 namespace riband::shop {
 
@@ -74,6 +75,39 @@ TEST_CASE("With a table the future is weighed, and the plan keeps every rule", "
             CHECK(other.extra >= 0);
         }
     }
+}
+
+TEST_CASE("No two ways that are told come to the same", "[advice]") {
+    TestShop shop;
+    sellSome(shop);
+    for (const int width : {101, 122, 46, 131})
+        shop.remnant(shop.h8m1200, mm(width));
+    learnNow(shop, shop.h8m1200);
+    std::size_t several = 0;
+    for (int belts = 2; belts <= 6; ++belts) {
+        const Outlook outlook = lookAt(shop.shop, shop.h8m1200, {{mm(30), belts}});
+        const Suggestion suggestion = suggest(outlook);
+        std::vector<Way> ways = suggestion.others;
+        ways.push_back(suggestion.best);
+        std::vector<std::string> told;
+        for (const Way& way : ways) {
+            std::multiset<std::string> said;
+            for (std::size_t i = 0; i < way.plan.mountings.size(); ++i) {
+                said.insert(outlook.problem.pieces[way.plan.mountings[i].piece].code + " leaves " +
+                            std::to_string(way.left(i, outlook.problem.rules).count()));
+                for (const Extent belt : way.forShelf[i])
+                    said.insert("shelf " + std::to_string(belt.count()));
+            }
+            std::string words;
+            for (const std::string& each : said)
+                words += each + "; ";
+            told.push_back(words);
+            several += way.plan.mountings.size() > 1 ? 1 : 0;
+        }
+        CAPTURE(belts, told);
+        CHECK(std::set<std::string>(told.begin(), told.end()).size() == told.size());
+    }
+    CHECK(several > 3);
 }
 
 TEST_CASE("The same shop is advised the same", "[advice]") {

@@ -3,6 +3,7 @@
 #include "core/shop/order.h"
 #include "tests/ui/review/at_the_review.h"
 #include "ui/review/report_view.h"
+#include "ui/words/report_words.h"
 
 #include <QApplication>
 #include <QLabel>
@@ -24,6 +25,10 @@ const shop::Period march{Moment{Date{std::chrono::year{2026} / 3 / 1}},
 std::set<std::string> sumsOf(const shop::Shop& shop, const ReportView& view) {
     std::set<std::string> sums;
     REQUIRE_FALSE(view.table.rows.empty());
+    for (const std::string& name : view.table.columns) {
+        INFO(name);
+        CHECK_FALSE(columnWord(name).contains('_')); // a word for people, not the name in the file
+    }
     for (std::size_t row = 0; row < view.table.rows.size(); ++row)
         for (std::size_t column = 0; column < view.table.columns.size(); ++column) {
             const std::string& name = view.table.columns[column];
